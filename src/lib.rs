@@ -1,0 +1,3 @@
+//! Till Morning: how long a cooling unit runs on a battery bank.
+
+pub mod quantity;
