@@ -1,3 +1,11 @@
 //! Till Morning: how long a cooling unit runs on a battery bank.
 
+#![forbid(unsafe_code)]
+
+pub mod bank;
+pub mod circuit;
+pub mod draw;
+pub mod finding;
+pub mod plan;
 pub mod quantity;
+pub mod range;

@@ -1,0 +1,15 @@
+//! The bank: chemistries, open-circuit voltage, resistance, Peukert, strings.
+//!
+//! This room knows nothing of draws, cables or plans. It says what a bank holds
+//! and what voltage stands behind which resistance at which charge.
+
+mod chemistry;
+pub mod curve;
+pub mod nominal;
+mod pack;
+pub mod peukert;
+pub mod strings;
+mod tables;
+
+pub use chemistry::{Chemistry, Kind};
+pub use pack::{Capacity, Pack};

@@ -1,0 +1,72 @@
+//! A whole bank as the circuit sees it.
+
+use super::{curve::Curve, peukert};
+
+/// How much a bank holds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Capacity {
+    /// Ah at or below `rated_a`.
+    pub ah: f64,
+    /// The current at which `ah` was counted.
+    pub rated_a: f64,
+    /// Peukert's exponent; 1 for lithium and sodium.
+    pub exponent: f64,
+}
+
+impl Capacity {
+    /// Ah that the bank gives at a steady current.
+    #[must_use]
+    pub fn ah_at(&self, amps: f64) -> f64 {
+        self.ah * peukert::share_of_rated(amps / self.rated_a, self.exponent)
+    }
+
+    /// The capacity that gives `ah` at `amps`: the same law, turned round.
+    #[must_use]
+    pub fn from_run(ah: f64, amps: f64, rated_a: f64, exponent: f64) -> Self {
+        let share = peukert::share_of_rated(amps / rated_a, exponent);
+        Self {
+            ah: ah / share,
+            rated_a,
+            exponent,
+        }
+    }
+}
+
+/// Blocks in series and parallel, made one source.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pack {
+    /// Open-circuit volts of the whole bank against the charge of its cells.
+    pub curve: Curve,
+    /// Of the whole bank.
+    pub ohm: f64,
+    pub capacity: Capacity,
+    /// The charge that is called empty: 0, or for a measured bank the charge
+    /// at which its own run ended.
+    pub empty_charge: f64,
+    /// Terminal volts at which the battery's own electronics open.
+    pub cutoff_v: f64,
+    /// Continuous amps, where a limit is stated.
+    pub limit_a: Option<f64>,
+    /// The battery's own electronics and monitor.
+    pub always_on_w: f64,
+}
+
+impl Pack {
+    /// The charge of the cells when so much of what the bank holds is left.
+    #[must_use]
+    pub fn charge_at(&self, held_share: f64) -> f64 {
+        self.empty_charge + held_share * (1.0 - self.empty_charge)
+    }
+
+    /// How much of what the bank holds is left at a charge of the cells.
+    #[must_use]
+    pub fn held_share(&self, charge: f64) -> f64 {
+        (charge - self.empty_charge) / (1.0 - self.empty_charge)
+    }
+
+    /// Ah from full to empty at or below the rated current.
+    #[must_use]
+    pub fn held_ah(&self) -> f64 {
+        self.capacity.ah * (1.0 - self.empty_charge)
+    }
+}

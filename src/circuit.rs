@@ -1,0 +1,151 @@
+//! The operating point of one source and the branches on its bars.
+//!
+//! A source (volts behind a resistance) feeds bars; each branch hangs on them
+//! behind a resistance of its own. Constant power draws more amps as volts
+//! fall, so the point solves a quadratic in each branch and a concave equation
+//! on the bars; where no current can carry the power there is no point.
+//!
+//! Bare numbers: this is the innermost loop of every run.
+
+/// What a branch takes at the far end of its own resistance.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Taker {
+    Power {
+        w: f64,
+    },
+    /// Negative: a charger that gives.
+    Current {
+        a: f64,
+    },
+    Resistor {
+        ohm: f64,
+    },
+}
+
+/// A taker behind a resistance.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Branch {
+    pub ohm: f64,
+    pub taker: Taker,
+}
+
+impl Branch {
+    #[must_use]
+    pub const fn power(w: f64, ohm: f64) -> Self {
+        Self {
+            ohm,
+            taker: Taker::Power { w },
+        }
+    }
+    #[must_use]
+    pub const fn current(a: f64, ohm: f64) -> Self {
+        Self {
+            ohm,
+            taker: Taker::Current { a },
+        }
+    }
+
+    /// Amps at a voltage on the bars, and how they change with it (A/V).
+    /// Nothing where the branch's own resistance lets no current carry it.
+    fn amps(&self, bar_v: f64) -> Option<(f64, f64)> {
+        match self.taker {
+            Taker::Current { a } => Some((a, 0.0)),
+            Taker::Resistor { ohm } => Some((bar_v / (ohm + self.ohm), 1.0 / (ohm + self.ohm))),
+            Taker::Power { w } => {
+                // V I = w + R I²; the smaller root, written so that R = 0 is no case.
+                let root = (bar_v * bar_v - 4.0 * self.ohm * w).sqrt();
+                let amps = 2.0 * w / (bar_v + root);
+                (root > 0.0).then_some((amps, -amps / root))
+            }
+        }
+    }
+
+    /// Volts at the taker when the bars stand at `bar_v`.
+    #[must_use]
+    pub fn taker_v(&self, bar_v: f64) -> f64 {
+        bar_v - self.ohm * self.amps(bar_v).map_or(0.0, |(amps, _)| amps)
+    }
+}
+
+/// Where the circuit settles.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Point {
+    pub bar_v: f64,
+    pub amps: f64,
+}
+
+/// Enough for quadratic convergence from anywhere above the root.
+const MOST_STEPS: usize = 60;
+
+/// The operating point: the higher of the two voltages that satisfy it.
+///
+/// `emf_v` behind `ohm` feeds `branches`. Nothing where no current carries the
+/// power. Relative error below 1e-12.
+///
+/// Newton from above: the balance `emf - ohm · amps(v) - v` is concave in `v`
+/// and negative above the wanted root, so each step stays above it. A slope
+/// that is no longer falling means the summit was passed: there is no root.
+#[must_use]
+pub fn settle(emf_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
+    let given: f64 = branches
+        .iter()
+        .map(|branch| {
+            if let Taker::Current { a } = branch.taker {
+                (-a).max(0.0)
+            } else {
+                0.0
+            }
+        })
+        .sum();
+    let mut bar_v = emf_v + ohm * given;
+    for _ in 0..MOST_STEPS {
+        let (mut amps, mut slope) = (0.0, 0.0);
+        for branch in branches {
+            let (a, s) = branch.amps(bar_v)?;
+            amps += a;
+            slope += s;
+        }
+        let balance = emf_v - ohm * amps - bar_v;
+        let falling = 1.0 + ohm * slope;
+        if falling <= 0.0 || bar_v <= 0.0 {
+            return None;
+        }
+        let step = balance / falling;
+        bar_v += step;
+        if step.abs() <= 1e-13 * bar_v.abs() {
+            let amps = total(branches, bar_v)?;
+            return (bar_v > 0.0).then_some(Point { bar_v, amps });
+        }
+    }
+    None
+}
+
+fn total(branches: &[Branch], bar_v: f64) -> Option<f64> {
+    branches
+        .iter()
+        .map(|branch| branch.amps(bar_v).map(|(amps, _)| amps))
+        .sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn constant_power_is_the_quadratic() {
+        // 13.2 V behind 10 mΩ giving 300 W: I = (E - sqrt(E² - 4RP)) / 2R.
+        let point = settle(13.2, 0.01, &[Branch::power(300.0, 0.0)]).unwrap();
+        let amps = (13.2 - (13.2f64 * 13.2 - 12.0).sqrt()) / 0.02;
+        assert!((point.amps - amps).abs() < 1e-9);
+        assert!((point.bar_v * point.amps - 300.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn power_that_no_current_carries_has_no_point() {
+        // The most that 12 V behind 0.1 Ω can give is E² / 4R = 360 W.
+        assert!(settle(12.0, 0.1, &[Branch::power(359.0, 0.0)]).is_some());
+        assert!(settle(12.0, 0.1, &[Branch::power(361.0, 0.0)]).is_none());
+        assert!(settle(12.0, 0.0, &[Branch::power(361.0, 0.1)]).is_none());
+        assert!(settle(f64::NAN, 0.1, &[Branch::power(1.0, 0.0)]).is_none());
+    }
+}

@@ -1,0 +1,69 @@
+//! What is taken where the plan says nothing.
+//!
+//! Every default stands here or in the chemistry's own data, so that the page
+//! can list them all under *What was assumed*.
+
+use super::{
+    Bank, Figure, Plan,
+    path::{BankField as B, ModeField as M, Path, UnitField as U},
+};
+use crate::bank::nominal::Reading;
+
+impl Plan {
+    /// The figure at `path`: stated, or else the default; nothing where a
+    /// number is absent by nature (no current limit, no cut-off of the unit).
+    #[must_use]
+    pub fn figure(&self, path: Path) -> Option<Figure> {
+        self.stated(path).or_else(|| self.assumed(path))
+    }
+
+    /// The default at `path`, stated or not.
+    #[must_use]
+    pub fn assumed(&self, path: Path) -> Option<Figure> {
+        match path {
+            Path::Bank(bank, field) => self.banks.get(bank)?.assumed(field),
+            Path::Mode(_, _, M::DutyPercent) => Some(Figure::label(100.0)),
+            Path::Mode(_, _, M::StandbyW) => Some(Figure::label(0.0)),
+            Path::Unit(unit, U::SupplyV) => {
+                self.units.get(unit)?;
+                self.banks
+                    .first()
+                    .map(|bank| Figure::guess(bank.nominal_v()))
+            }
+            _ => None,
+        }
+    }
+}
+
+impl Bank {
+    /// How the block's nominal volts are read.
+    #[must_use]
+    pub fn reading(&self) -> Reading {
+        Reading::of(self.chemistry, self.block_nominal_v)
+    }
+
+    /// Nominal volts of the whole bank, by the reading taken.
+    #[must_use]
+    pub fn nominal_v(&self) -> f64 {
+        self.reading().volts * f64::from(self.series_count)
+    }
+
+    /// The default of one of the bank's numbers, by its chemistry.
+    #[must_use]
+    pub fn assumed(&self, field: B) -> Option<Figure> {
+        let kind = self.chemistry.data();
+        let cells = f64::from(self.reading().cells);
+        Some(match field {
+            B::RatedHoursH => Figure::label(kind.rated_hours),
+            B::HealthPercent | B::StartChargePercent => Figure::guess(100.0),
+            B::DepthPercent => Figure::label(kind.usual_depth_percent),
+            B::CutoffV => Figure::guess(kind.cell_cutoff_v * cells * f64::from(self.series_count)),
+            B::BlockResistanceMohm => {
+                Figure::guess(kind.block_milliohm(self.reading().cells, self.block_rated_ah.value))
+            }
+            B::PeukertExponent => Figure::guess(kind.peukert_exponent),
+            B::AlwaysOnW => Figure::guess(kind.always_on_w),
+            _ => return None,
+        })
+    }
+}

@@ -1,0 +1,141 @@
+//! The demonstration plan. People, gear and figures are invented.
+
+use super::{
+    Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, Night, Plan, Show, Unit, VERSION,
+};
+use crate::bank::Chemistry;
+
+impl Plan {
+    /// Two birdwatchers in a 5.9 m van beside a salt lake. All of it is invented.
+    #[must_use]
+    pub fn demo() -> Self {
+        Self {
+            version: VERSION,
+            title: "Two birdwatchers beside a salt lake (invented)".into(),
+            banks: vec![Bank {
+                parallel_count: 2,
+                depth_percent: Some(90.0),
+                block_current_limit_a: Some(Figure::label(100.0)),
+                ..Bank::of(Chemistry::Lfp, 25.6, 105.0)
+            }],
+            units: vec![Unit {
+                name: "Split cooler".into(),
+                feed: Feed::Direct,
+                supply_v: Some(24.0),
+                cutoff_v: Some(Figure::label(21.0)),
+                cable: Cable {
+                    length_m: 2.5,
+                    area_mm2: 16.0,
+                    ..Cable::default()
+                },
+                modes: vec![
+                    Mode::of_power("Plunge", Figure::measured(690.0)),
+                    Mode::of_power("Hold", Figure::measured(430.0)),
+                    Mode::of_power("Hush", Figure::measured(265.0)),
+                ],
+            }],
+            loads: vec![Load {
+                name: "Fridge, fan and lamps".into(),
+                power_w: Figure::guess(38.0),
+            }],
+            night: Night {
+                asked_mode: 1,
+                ..Night::default()
+            },
+            show: Show::default(),
+        }
+    }
+
+    /// The least that can be answered: one block, one mode.
+    #[must_use]
+    pub fn of(bank: Bank, mode: Mode) -> Self {
+        Self {
+            version: VERSION,
+            title: String::new(),
+            banks: vec![bank],
+            units: vec![Unit::of(vec![mode])],
+            loads: Vec::new(),
+            night: Night::default(),
+            show: Show::default(),
+        }
+    }
+}
+
+impl Bank {
+    /// One block with everything else left to its default.
+    #[must_use]
+    pub fn of(chemistry: Chemistry, block_nominal_v: f64, block_rated_ah: f64) -> Self {
+        Self {
+            name: String::new(),
+            chemistry,
+            block_nominal_v,
+            block_rated_ah: Figure::label(block_rated_ah),
+            rated_hours_h: None,
+            series_count: 1,
+            parallel_count: 1,
+            health_percent: None,
+            start_charge_percent: None,
+            depth_percent: None,
+            cutoff_v: None,
+            block_current_limit_a: None,
+            block_resistance_mohm: None,
+            peukert_exponent: None,
+            always_on_w: None,
+            block_open_circuit: Vec::new(),
+            measured: Measured::default(),
+        }
+    }
+}
+
+impl Unit {
+    /// A unit on the bank itself, with no cable to speak of.
+    #[must_use]
+    pub fn of(modes: Vec<Mode>) -> Self {
+        Self {
+            name: String::new(),
+            feed: Feed::Direct,
+            supply_v: None,
+            cutoff_v: None,
+            cable: Cable::default(),
+            modes,
+        }
+    }
+}
+
+impl Mode {
+    /// A mode that draws constant power all the time.
+    #[must_use]
+    pub fn of_power(name: &str, power_w: Figure) -> Self {
+        Self {
+            name: name.into(),
+            draw: Draw::Power { power_w },
+            duty_percent: None,
+            standby_w: None,
+        }
+    }
+}
+
+impl Feed {
+    /// A converter to 12 V with usual figures (common practice, no source).
+    #[must_use]
+    pub const fn usual_dc_dc() -> Self {
+        Self::DcDc {
+            output_v: 13.0,
+            efficiency_percent: Figure::guess(92.0),
+            idle_w: Figure::guess(2.0),
+            limit_a: None,
+        }
+    }
+
+    /// An inverter with usual figures (common practice, no source).
+    #[must_use]
+    pub const fn usual_inverter() -> Self {
+        Self::Inverter {
+            no_load_w: Figure::guess(12.0),
+            proportional_loss_percent: Figure::guess(5.0),
+            square_loss_percent_per_kw: Figure::guess(3.0),
+            limit_w: None,
+            cutoff_v: None,
+        }
+    }
+}

@@ -1,0 +1,128 @@
+//! A number with where it came from and how far it may be off.
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+/// Where a number came from. Spreads follow from it (see [`crate::spread`]).
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Origin {
+    /// Printed on the gear or in its papers.
+    #[default]
+    Label,
+    /// Read off an instrument.
+    Measured,
+    /// Neither: a default, or the owner's guess.
+    Guess,
+}
+
+/// A physical number in the unit its key names.
+///
+/// In JSON either a bare number, taken as from the label, or an object:
+/// `{"value": 49.7, "from": "measured", "spread_percent": 2}`.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Figure {
+    pub value: f64,
+    pub from: Origin,
+    /// Half-width as a share of the value, at two standard deviations.
+    /// Absent: the usual one for this kind of number and origin.
+    pub spread_percent: Option<f64>,
+}
+
+impl Figure {
+    #[must_use]
+    pub const fn label(value: f64) -> Self {
+        Self {
+            value,
+            from: Origin::Label,
+            spread_percent: None,
+        }
+    }
+    #[must_use]
+    pub const fn measured(value: f64) -> Self {
+        Self {
+            value,
+            from: Origin::Measured,
+            spread_percent: None,
+        }
+    }
+    #[must_use]
+    pub const fn guess(value: f64) -> Self {
+        Self {
+            value,
+            from: Origin::Guess,
+            spread_percent: None,
+        }
+    }
+    /// The same figure with another value.
+    #[must_use]
+    pub const fn with(self, value: f64) -> Self {
+        Self { value, ..self }
+    }
+}
+
+#[derive(Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+struct Full {
+    value: f64,
+    #[serde(default)]
+    from: Origin,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    spread_percent: Option<f64>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+enum Wire {
+    Bare(f64),
+    Full(Full),
+}
+
+impl Serialize for Figure {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        let Self {
+            value,
+            from,
+            spread_percent,
+        } = *self;
+        if from == Origin::Label && spread_percent.is_none() {
+            Wire::Bare(value).serialize(to)
+        } else {
+            Wire::Full(Full {
+                value,
+                from,
+                spread_percent,
+            })
+            .serialize(to)
+        }
+    }
+}
+
+impl<'de> Deserialize<'de> for Figure {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        Ok(match Wire::deserialize(from)? {
+            Wire::Bare(value) => Self::label(value),
+            Wire::Full(Full {
+                value,
+                from,
+                spread_percent,
+            }) => Self {
+                value,
+                from,
+                spread_percent,
+            },
+        })
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Figure {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Figure".into()
+    }
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        Wire::json_schema(generator)
+    }
+}

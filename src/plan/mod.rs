@@ -1,0 +1,295 @@
+//! The plan: the one versioned document that a person edits.
+//!
+//! Everything the engine answers from stands in it; there is no other input.
+//! Keys end in their unit. A missing key takes the default that the page shows
+//! under *What was assumed*.
+
+pub mod assumed;
+pub mod check;
+pub mod demo;
+pub mod figure;
+pub mod open;
+pub mod path;
+mod slot;
+
+pub use figure::{Figure, Origin};
+pub use path::Path;
+
+use crate::bank::Chemistry;
+use serde::{Deserialize, Serialize};
+
+/// The version that this engine writes. See [`open`] for how others are met.
+pub const VERSION: u32 = 1;
+
+/// Everything a person says about a night on a bank.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Plan {
+    pub version: u32,
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub title: String,
+    /// One bank, or more to lay side by side (see [`check::MOST_BANKS`]).
+    pub banks: Vec<Bank>,
+    /// One cooling unit, or more to lay side by side.
+    pub units: Vec<Unit>,
+    /// Other loads, on all night at the bank's terminals.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub loads: Vec<Load>,
+    #[serde(default)]
+    pub night: Night,
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub show: Show,
+}
+
+/// Blocks of one kind, wired in series and parallel.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Bank {
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    pub chemistry: Chemistry,
+    /// Nominal volts of one block, as said: 12 is read by the chemistry.
+    pub block_nominal_v: f64,
+    pub block_rated_ah: Figure,
+    /// Hours over which the rated Ah was counted (by chemistry if absent).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rated_hours_h: Option<f64>,
+    #[serde(default = "one")]
+    pub series_count: u32,
+    #[serde(default = "one")]
+    pub parallel_count: u32,
+    /// Share of the rated capacity that is left (100 if absent).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub health_percent: Option<Figure>,
+    /// Charge at the start, as a share of what the bank holds (100 if absent).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub start_charge_percent: Option<Figure>,
+    /// How far down the bank may be taken, as a share of what it holds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub depth_percent: Option<f64>,
+    /// Terminal volts at which the battery's own electronics open.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cutoff_v: Option<Figure>,
+    /// Continuous amps that one block may give.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub block_current_limit_a: Option<Figure>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub block_resistance_mohm: Option<Figure>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub peukert_exponent: Option<Figure>,
+    /// The battery's own electronics and the monitor.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub always_on_w: Option<Figure>,
+    /// One block's own open-circuit voltage against charge, instead of the chemistry's.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub block_open_circuit: Vec<OpenCircuitPoint>,
+    /// What a bench run of the whole bank gave. It replaces rated Ah and health.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub measured: Measured,
+}
+
+/// A row of an own open-circuit table.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct OpenCircuitPoint {
+    pub charge_percent: f64,
+    pub open_circuit_v: f64,
+}
+
+/// A bench run of the whole bank, from full until its own end.
+///
+/// The model is calibrated so that the same run gives these numbers back.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Measured {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub measured_ah: Option<Figure>,
+    /// At the terminals: sag is already inside.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub measured_wh: Option<Figure>,
+    /// The constant power the run was made at.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub load_w: Option<Figure>,
+}
+
+/// A cooling unit, how it is fed, and its modes.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Unit {
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub feed: Feed,
+    /// Nominal volts that the unit wants at its terminals (direct feed).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub supply_v: Option<f64>,
+    /// Terminal volts at which the unit stops itself (direct feed).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cutoff_v: Option<Figure>,
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub cable: Cable,
+    pub modes: Vec<Mode>,
+}
+
+/// What stands between bank and unit.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Feed {
+    #[default]
+    Direct,
+    /// A DC-DC converter: takes its idle draw and output over efficiency.
+    DcDc {
+        output_v: f64,
+        efficiency_percent: Figure,
+        idle_w: Figure,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        limit_a: Option<Figure>,
+    },
+    /// An inverter: no-load, proportional and square loss.
+    Inverter {
+        no_load_w: Figure,
+        proportional_loss_percent: Figure,
+        square_loss_percent_per_kw: Figure,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        limit_w: Option<Figure>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        cutoff_v: Option<Figure>,
+    },
+}
+
+/// The copper from the bank to the unit, converter or inverter.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Cable {
+    /// One way; the current goes there and back.
+    pub length_m: f64,
+    pub area_mm2: f64,
+    #[serde(default = "warm_copper")]
+    pub temperature_c: f64,
+    /// Fuses, switches and lugs, both ways together.
+    #[serde(default)]
+    pub connections_mohm: f64,
+}
+
+impl Default for Cable {
+    fn default() -> Self {
+        Self {
+            length_m: 0.0,
+            area_mm2: 16.0,
+            temperature_c: warm_copper(),
+            connections_mohm: 0.0,
+        }
+    }
+}
+
+/// One way of running the unit, under the user's own name.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Mode {
+    pub name: String,
+    #[serde(flatten)]
+    pub draw: Draw,
+    /// Share of the time at that draw; the rest is standby (100 if absent).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub duty_percent: Option<Figure>,
+    /// What still runs in the off-time: fan and electronics.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub standby_w: Option<Figure>,
+}
+
+/// What the unit takes while it is on.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum Draw {
+    /// A compressor behind its own electronics: watts stay, amps rise as volts fall.
+    Power { power_w: Figure },
+    /// Amps that stay as the volts fall, as measured at a system voltage.
+    Current {
+        current_a: Figure,
+        measured_at_v: f64,
+    },
+}
+
+/// Something else that runs all night.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Load {
+    pub name: String,
+    pub power_w: Figure,
+}
+
+/// The night itself, and what is asked of it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields, default)]
+pub struct Night {
+    pub start_clock_min: u32,
+    pub wanted_h: f64,
+    #[serde(skip_serializing_if = "is_default")]
+    pub unknown: Unknown,
+    /// Which unit and mode the unknown is asked for.
+    #[serde(skip_serializing_if = "is_default")]
+    pub asked_unit: usize,
+    #[serde(skip_serializing_if = "is_default")]
+    pub asked_mode: usize,
+    /// Share of its capacity that the bank is to have left when it is replaced.
+    pub ageing_percent: f64,
+    pub margin_percent: f64,
+}
+
+impl Default for Night {
+    /// Nine in the evening until seven; the ageing and margin of IEEE 485 (from memory).
+    fn default() -> Self {
+        Self {
+            start_clock_min: 21 * 60,
+            wanted_h: 10.0,
+            unknown: Unknown::Bank,
+            asked_unit: 0,
+            asked_mode: 0,
+            ageing_percent: 80.0,
+            margin_percent: 10.0,
+        }
+    }
+}
+
+/// Which number is asked for, the others being given.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Unknown {
+    Hours,
+    #[default]
+    Bank,
+    Draw,
+    Depth,
+}
+
+/// How numbers are shown. The plan itself is always in the units its keys name.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields, default)]
+pub struct Show {
+    /// Feet, degrees Fahrenheit.
+    pub us_units: bool,
+}
+
+fn is_default<T: Default + PartialEq>(value: &T) -> bool {
+    *value == T::default()
+}
+fn one() -> u32 {
+    1
+}
+/// Copper under load in a warm cabin.
+fn warm_copper() -> f64 {
+    40.0
+}

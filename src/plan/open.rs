@@ -1,0 +1,78 @@
+//! From text to a plan: bounded, versioned, never a panic.
+
+use super::{Plan, VERSION};
+use serde::Deserialize;
+
+/// Bytes of JSON that are read. A full plan is under 20 kB.
+pub const MOST_BYTES: usize = 256 * 1024;
+
+/// Why a text is no plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum NotAPlan {
+    TooLong {
+        bytes: usize,
+        most: usize,
+    },
+    /// Made by a later (or no known) version of this program.
+    UnknownVersion {
+        version: u64,
+    },
+    /// Not JSON, or not of a plan's shape; the reader's own words, for a detail line.
+    Malformed {
+        line: usize,
+        column: usize,
+        detail: String,
+    },
+}
+
+#[derive(Deserialize)]
+struct Versioned {
+    version: u64,
+}
+
+/// Reads a plan from JSON of any known version.
+///
+/// # Errors
+/// See [`NotAPlan`]. Values outside their range are no error here: they open,
+/// and the answer's findings name them.
+///
+/// ```
+/// use till_morning::plan::{Plan, open::{plan_from_json, NotAPlan}};
+/// let text = serde_json::to_string(&Plan::demo()).unwrap();
+/// assert_eq!(plan_from_json(&text), Ok(Plan::demo()));
+/// assert_eq!(plan_from_json(r#"{"version": 9}"#), Err(NotAPlan::UnknownVersion { version: 9 }));
+/// ```
+pub fn plan_from_json(text: &str) -> Result<Plan, NotAPlan> {
+    if text.len() > MOST_BYTES {
+        return Err(NotAPlan::TooLong {
+            bytes: text.len(),
+            most: MOST_BYTES,
+        });
+    }
+    // Files from some editors begin with a byte-order mark.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let Versioned { version } = serde_json::from_str(text).map_err(malformed)?;
+    match version {
+        1 => serde_json::from_str(text).map_err(malformed),
+        _ => Err(NotAPlan::UnknownVersion { version }),
+    }
+}
+
+/// The plan as a file, for people to read: indented JSON.
+#[must_use]
+pub fn plan_to_json(plan: &Plan) -> String {
+    let mut text = serde_json::to_string_pretty(plan).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+fn malformed(error: serde_json::Error) -> NotAPlan {
+    NotAPlan::Malformed {
+        line: error.line(),
+        column: error.column(),
+        detail: error.to_string(),
+    }
+}
+
+// The version written is one that is read.
+const _: () = assert!(VERSION == 1);

@@ -1,0 +1,285 @@
+//! Where a number stands in a plan: `banks[0].block_rated_ah`.
+//!
+//! One address for the form, the findings, the spread and the search: each of
+//! them reads and writes plan numbers through [`Plan::number`] and
+//! [`Plan::set_number`] and needs to know nothing else of a field.
+
+use crate::range::{self, Range};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use std::{fmt, str::FromStr};
+
+#[cfg(doc)]
+use super::Plan;
+
+/// Declares an enum of fields with, for each, its JSON key and accepted range.
+macro_rules! fields {
+    ($(#[$doc:meta])* $name:ident { $($field:ident = $key:literal, $range:ident;)+ }) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum $name { $($field,)+ }
+
+        impl $name {
+            pub const ALL: &[Self] = &[$(Self::$field,)+];
+
+            /// The JSON key, which ends in the unit.
+            #[must_use]
+            pub const fn key(self) -> &'static str {
+                match self { $(Self::$field => $key,)+ }
+            }
+            /// The values that may be used.
+            #[must_use]
+            pub const fn range(self) -> Range {
+                match self { $(Self::$field => range::$range,)+ }
+            }
+            fn of_key(key: &str) -> Option<Self> {
+                Self::ALL.iter().copied().find(|field| field.key() == key)
+            }
+        }
+    };
+}
+
+fields! {
+    /// The numbers of a bank.
+    BankField {
+        BlockNominalV = "block_nominal_v", BLOCK_NOMINAL_V;
+        BlockRatedAh = "block_rated_ah", BLOCK_RATED_AH;
+        RatedHoursH = "rated_hours_h", RATED_HOURS_H;
+        SeriesCount = "series_count", SERIES_COUNT;
+        ParallelCount = "parallel_count", PARALLEL_COUNT;
+        HealthPercent = "health_percent", HEALTH_PERCENT;
+        StartChargePercent = "start_charge_percent", START_CHARGE_PERCENT;
+        DepthPercent = "depth_percent", DEPTH_PERCENT;
+        CutoffV = "cutoff_v", CUTOFF_V;
+        BlockCurrentLimitA = "block_current_limit_a", CURRENT_LIMIT_A;
+        BlockResistanceMohm = "block_resistance_mohm", BLOCK_RESISTANCE_MOHM;
+        PeukertExponent = "peukert_exponent", PEUKERT_EXPONENT;
+        AlwaysOnW = "always_on_w", ALWAYS_ON_W;
+        MeasuredAh = "measured.measured_ah", MEASURED_AH;
+        MeasuredWh = "measured.measured_wh", MEASURED_WH;
+        MeasuredLoadW = "measured.load_w", MEASURED_LOAD_W;
+    }
+}
+
+fields! {
+    /// The numbers of a cooling unit and what feeds it.
+    UnitField {
+        SupplyV = "supply_v", SUPPLY_V;
+        CutoffV = "cutoff_v", CUTOFF_V;
+        CableLengthM = "cable.length_m", CABLE_LENGTH_M;
+        CableAreaMm2 = "cable.area_mm2", CABLE_AREA_MM2;
+        CableTemperatureC = "cable.temperature_c", CABLE_TEMPERATURE_C;
+        ConnectionsMohm = "cable.connections_mohm", CONNECTIONS_MOHM;
+        OutputV = "feed.output_v", CONVERTER_OUTPUT_V;
+        EfficiencyPercent = "feed.efficiency_percent", EFFICIENCY_PERCENT;
+        IdleW = "feed.idle_w", IDLE_W;
+        LimitA = "feed.limit_a", CURRENT_LIMIT_A;
+        NoLoadW = "feed.no_load_w", IDLE_W;
+        ProportionalLossPercent = "feed.proportional_loss_percent", PROPORTIONAL_LOSS_PERCENT;
+        SquareLossPercentPerKw = "feed.square_loss_percent_per_kw", SQUARE_LOSS_PERCENT_PER_KW;
+        LimitW = "feed.limit_w", LIMIT_W;
+        InverterCutoffV = "feed.cutoff_v", CUTOFF_V;
+    }
+}
+
+fields! {
+    /// The numbers of a mode.
+    ModeField {
+        PowerW = "power_w", DRAW_W;
+        CurrentA = "current_a", DRAW_A;
+        MeasuredAtV = "measured_at_v", SUPPLY_V;
+        DutyPercent = "duty_percent", DUTY_PERCENT;
+        StandbyW = "standby_w", STANDBY_W;
+    }
+}
+
+fields! {
+    /// The numbers of the night.
+    NightField {
+        StartClockMin = "start_clock_min", START_CLOCK_MIN;
+        WantedH = "wanted_h", WANTED_H;
+        AgeingPercent = "ageing_percent", AGEING_PERCENT;
+        MarginPercent = "margin_percent", MARGIN_PERCENT;
+    }
+}
+
+/// The address of one number, or of one list, in a plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Path {
+    Banks,
+    Bank(usize, BankField),
+    /// The own open-circuit table of a bank.
+    OpenCircuit(usize),
+    Units,
+    Unit(usize, UnitField),
+    Modes(usize),
+    Mode(usize, usize, ModeField),
+    Loads,
+    /// The watts of another load.
+    Load(usize),
+    Night(NightField),
+}
+
+impl Path {
+    /// The values that this number may take; none for a list.
+    #[must_use]
+    pub const fn range(self) -> Option<Range> {
+        match self {
+            Self::Bank(_, field) => Some(field.range()),
+            Self::Unit(_, field) => Some(field.range()),
+            Self::Mode(_, _, field) => Some(field.range()),
+            Self::Load(_) => Some(range::LOAD_W),
+            Self::Night(field) => Some(field.range()),
+            Self::Banks | Self::OpenCircuit(_) | Self::Units | Self::Modes(_) | Self::Loads => None,
+        }
+    }
+}
+
+impl fmt::Display for Path {
+    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match *self {
+            Self::Banks => to.write_str("banks"),
+            Self::Bank(bank, field) => write!(to, "banks[{bank}].{}", field.key()),
+            Self::OpenCircuit(bank) => write!(to, "banks[{bank}].block_open_circuit"),
+            Self::Units => to.write_str("units"),
+            Self::Unit(unit, field) => write!(to, "units[{unit}].{}", field.key()),
+            Self::Modes(unit) => write!(to, "units[{unit}].modes"),
+            Self::Mode(unit, mode, field) => {
+                write!(to, "units[{unit}].modes[{mode}].{}", field.key())
+            }
+            Self::Loads => to.write_str("loads"),
+            Self::Load(load) => write!(to, "loads[{load}].power_w"),
+            Self::Night(field) => write!(to, "night.{}", field.key()),
+        }
+    }
+}
+
+/// The text is no address in a plan of this version.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NoSuchPath;
+
+impl fmt::Display for NoSuchPath {
+    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
+        to.write_str("no such field in a plan")
+    }
+}
+
+impl FromStr for Path {
+    type Err = NoSuchPath;
+
+    fn from_str(text: &str) -> Result<Self, NoSuchPath> {
+        parse(text).ok_or(NoSuchPath)
+    }
+}
+
+fn parse(text: &str) -> Option<Path> {
+    match text {
+        "banks" => return Some(Path::Banks),
+        "units" => return Some(Path::Units),
+        "loads" => return Some(Path::Loads),
+        _ => {}
+    }
+    if let Some(key) = text.strip_prefix("night.") {
+        return NightField::of_key(key).map(Path::Night);
+    }
+    if let Some(rest) = text.strip_prefix("banks[") {
+        let (bank, key) = index(rest)?;
+        return match key {
+            "block_open_circuit" => Some(Path::OpenCircuit(bank)),
+            _ => BankField::of_key(key).map(|field| Path::Bank(bank, field)),
+        };
+    }
+    if let Some(rest) = text.strip_prefix("loads[") {
+        let (load, key) = index(rest)?;
+        return (key == "power_w").then_some(Path::Load(load));
+    }
+    let (unit, key) = index(text.strip_prefix("units[")?)?;
+    if key == "modes" {
+        return Some(Path::Modes(unit));
+    }
+    if let Some(rest) = key.strip_prefix("modes[") {
+        let (mode, key) = index(rest)?;
+        return ModeField::of_key(key).map(|field| Path::Mode(unit, mode, field));
+    }
+    UnitField::of_key(key).map(|field| Path::Unit(unit, field))
+}
+
+/// Splits `3].rest` into the number and the rest.
+fn index(text: &str) -> Option<(usize, &str)> {
+    let (number, rest) = text.split_once("].")?;
+    // Written one way only, so that text and address answer each other.
+    let plain = number == "0" || !number.starts_with(['0', '+']);
+    plain
+        .then(|| number.parse().ok())?
+        .map(|number| (number, rest))
+}
+
+impl Serialize for Path {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Path {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(from)?;
+        text.parse().map_err(serde::de::Error::custom)
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Path {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Path".into()
+    }
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        String::json_schema(generator)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[track_caller]
+    fn check(text: &str, path: Path) {
+        assert_eq!(path.to_string(), text);
+        assert_eq!(text.parse(), Ok(path));
+    }
+
+    #[test]
+    fn text_and_address_answer_each_other() {
+        check(
+            "banks[0].block_rated_ah",
+            Path::Bank(0, BankField::BlockRatedAh),
+        );
+        check(
+            "banks[1].measured.measured_wh",
+            Path::Bank(1, BankField::MeasuredWh),
+        );
+        check(
+            "units[0].feed.cutoff_v",
+            Path::Unit(0, UnitField::InverterCutoffV),
+        );
+        check(
+            "units[2].modes[13].power_w",
+            Path::Mode(2, 13, ModeField::PowerW),
+        );
+        check("units[0].modes", Path::Modes(0));
+        check("loads[4].power_w", Path::Load(4));
+        check("night.wanted_h", Path::Night(NightField::WantedH));
+    }
+
+    #[test]
+    fn other_text_is_no_address() {
+        for text in [
+            "",
+            "banks[",
+            "banks[-1].name",
+            "banks[01].block_rated_ah",
+            "units[0].modes[0]",
+            "night",
+        ] {
+            assert_eq!(text.parse::<Path>(), Err(NoSuchPath), "{text}");
+        }
+    }
+}

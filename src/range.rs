@@ -1,0 +1,112 @@
+//! Every accepted range, once: the engine's check, the form and the docs read it.
+//!
+//! A range is what the engine can honestly answer, not what is common. It is
+//! wide enough for a lantern battery and for a bank in a house.
+
+use serde::{Deserialize, Serialize};
+
+/// What a number counts. `wording` turns it into the sign after the number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Unit {
+    Volt,
+    Amp,
+    AmpHour,
+    Watt,
+    WattHour,
+    Milliohm,
+    Percent,
+    /// Per cent of the output lost for each kilowatt of output.
+    PercentPerKilowatt,
+    Hour,
+    /// Minutes after midnight, shown as a clock time.
+    ClockMinute,
+    Meter,
+    SquareMillimeter,
+    Celsius,
+    /// How many of a thing.
+    Count,
+    /// A bare number, such as an exponent.
+    Number,
+}
+
+/// The closed interval of accepted values of one field.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range {
+    pub min: f64,
+    pub max: f64,
+    pub unit: Unit,
+}
+
+impl Range {
+    const fn new(min: f64, max: f64, unit: Unit) -> Self {
+        Self { min, max, unit }
+    }
+
+    /// Whether `value` may be used. NaN and infinities never may.
+    ///
+    /// ```
+    /// use till_morning::range;
+    /// assert!(range::DEPTH_PERCENT.accepts(80.0));
+    /// assert!(!range::DEPTH_PERCENT.accepts(180.0));
+    /// assert!(!range::DEPTH_PERCENT.accepts(f64::NAN));
+    /// ```
+    #[must_use]
+    pub fn accepts(&self, value: f64) -> bool {
+        let whole = !matches!(self.unit, Unit::Count | Unit::ClockMinute) || value.fract() == 0.0;
+        value >= self.min && value <= self.max && whole
+    }
+}
+
+macro_rules! ranges {
+    ($($(#[$doc:meta])* $name:ident = $min:literal ..= $max:literal, $unit:ident;)+) => {
+        $($(#[$doc])* pub const $name: Range = Range::new($min, $max, Unit::$unit);)+
+    };
+}
+
+ranges! {
+    /// Nominal volts of one block, as printed or as commonly said.
+    BLOCK_NOMINAL_V = 1.0..=1000.0, Volt;
+    BLOCK_RATED_AH = 0.1..=10_000.0, AmpHour;
+    /// The hours over which the rated Ah was counted.
+    RATED_HOURS_H = 0.1..=240.0, Hour;
+    SERIES_COUNT = 1.0..=40.0, Count;
+    PARALLEL_COUNT = 1.0..=40.0, Count;
+    /// Share of the rated capacity that is left.
+    HEALTH_PERCENT = 10.0..=130.0, Percent;
+    START_CHARGE_PERCENT = 1.0..=100.0, Percent;
+    DEPTH_PERCENT = 1.0..=100.0, Percent;
+    CUTOFF_V = 0.0..=1000.0, Volt;
+    CURRENT_LIMIT_A = 0.1..=10_000.0, Amp;
+    BLOCK_RESISTANCE_MOHM = 0.0..=10_000.0, Milliohm;
+    PEUKERT_EXPONENT = 1.0..=1.6, Number;
+    ALWAYS_ON_W = 0.0..=500.0, Watt;
+    MEASURED_AH = 0.1..=100_000.0, AmpHour;
+    MEASURED_WH = 1.0..=1_000_000.0, WattHour;
+    MEASURED_LOAD_W = 0.1..=100_000.0, Watt;
+    SUPPLY_V = 1.0..=1000.0, Volt;
+    CABLE_LENGTH_M = 0.0..=200.0, Meter;
+    CABLE_AREA_MM2 = 0.2..=500.0, SquareMillimeter;
+    CABLE_TEMPERATURE_C = -40.0..=150.0, Celsius;
+    /// Fuses, switches and lugs in the unit's own path.
+    CONNECTIONS_MOHM = 0.0..=1000.0, Milliohm;
+    CONVERTER_OUTPUT_V = 1.0..=1000.0, Volt;
+    EFFICIENCY_PERCENT = 30.0..=100.0, Percent;
+    IDLE_W = 0.0..=500.0, Watt;
+    LIMIT_W = 1.0..=100_000.0, Watt;
+    PROPORTIONAL_LOSS_PERCENT = 0.0..=50.0, Percent;
+    SQUARE_LOSS_PERCENT_PER_KW = 0.0..=50.0, PercentPerKilowatt;
+    DRAW_W = 0.1..=50_000.0, Watt;
+    DRAW_A = 0.01..=5000.0, Amp;
+    DUTY_PERCENT = 1.0..=100.0, Percent;
+    STANDBY_W = 0.0..=5000.0, Watt;
+    LOAD_W = 0.0..=50_000.0, Watt;
+    START_CLOCK_MIN = 0.0..=1439.0, ClockMinute;
+    WANTED_H = 0.1..=2000.0, Hour;
+    /// Share of its capacity that the bank is to have left when it is replaced.
+    AGEING_PERCENT = 40.0..=100.0, Percent;
+    MARGIN_PERCENT = 0.0..=100.0, Percent;
+    /// Half-width of a stated spread, as a share of the value.
+    SPREAD_PERCENT = 0.0..=90.0, Percent;
+}
