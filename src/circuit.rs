@@ -60,6 +60,13 @@ impl Branch {
         }
     }
 
+    /// Watts at the taker when the bars stand at `bar_v`.
+    #[must_use]
+    pub fn taker_w(&self, bar_v: f64) -> f64 {
+        self.amps(bar_v)
+            .map_or(0.0, |(amps, _)| (bar_v - self.ohm * amps) * amps)
+    }
+
     /// Volts at the taker when the bars stand at `bar_v`.
     #[must_use]
     pub fn taker_v(&self, bar_v: f64) -> f64 {

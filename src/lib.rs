@@ -9,3 +9,5 @@ pub mod finding;
 pub mod plan;
 pub mod quantity;
 pub mod range;
+pub mod search;
+pub mod simulate;

@@ -1,0 +1,246 @@
+//! From a plan to a pack and a job.
+
+use super::{
+    calibrate::calibrated,
+    job::{Job, Limits, Stop},
+};
+use crate::{
+    bank::{Capacity, Pack, curve::Curve},
+    circuit::Branch,
+    draw::{DcDc, Inverter},
+    finding::{Finding, Matter},
+    plan::{
+        Bank, Cable, Draw, Feed, Mode, Plan, Unit,
+        path::{BankField as B, ModeField, Path, UnitField},
+    },
+};
+
+/// Resistivity of annealed copper at 20 °C, ohm mm²/m, and its rise with
+/// temperature (IEC 60028).
+const COPPER_OHM_MM2_PER_M: f64 = 0.017_241;
+const COPPER_PER_K: f64 = 0.00393;
+
+/// A pack, and what there is to say about it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Assembled {
+    pub pack: Pack,
+    pub findings: Vec<Finding>,
+}
+
+/// The bank at `index` as one source.
+///
+/// The plan must be without errors at this bank (see [`Plan::errors`]); with
+/// some, the result is finite rubbish or nothing.
+#[must_use]
+pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
+    let bank = plan.banks.get(index)?;
+    let number = |field| plan.number(Path::Bank(index, field));
+    let (series, parallel) = (f64::from(bank.series_count), f64::from(bank.parallel_count));
+    let rated_ah = bank.block_rated_ah.value * parallel;
+    let rated = Pack {
+        curve: block_curve(bank)?.scaled(series, 0.0),
+        ohm: number(B::BlockResistanceMohm)? / 1000.0 * series / parallel,
+        capacity: Capacity {
+            ah: rated_ah * number(B::HealthPercent)? / 100.0,
+            rated_a: rated_ah / number(B::RatedHoursH)?,
+            exponent: if bank.chemistry.is_lead_acid() {
+                number(B::PeukertExponent)?
+            } else {
+                1.0
+            },
+        },
+        empty_charge: 0.0,
+        cutoff_v: number(B::CutoffV)?,
+        limit_a: number(B::BlockCurrentLimitA).map(|block_a| block_a * parallel),
+        always_on_w: number(B::AlwaysOnW)?,
+    };
+    let measured = bank.measured;
+    if measured.measured_ah.is_none() && measured.measured_wh.is_none() {
+        return Some(Assembled {
+            pack: rated,
+            findings: Vec::new(),
+        });
+    }
+    calibrated(rated, &measured, bank.nominal_v(), index)
+}
+
+fn block_curve(bank: &Bank) -> Option<Curve> {
+    if bank.block_open_circuit.is_empty() {
+        return Some(bank.chemistry.data().curve(f64::from(bank.reading().cells)));
+    }
+    let rows: Vec<_> = bank
+        .block_open_circuit
+        .iter()
+        .map(|row| (row.charge_percent / 100.0, row.open_circuit_v))
+        .collect();
+    Curve::new(&rows).ok()
+}
+
+/// Loop resistance of a cable: there and back, warm, with its connections.
+#[must_use]
+pub fn cable_ohm(cable: &Cable) -> f64 {
+    let hot = 1.0 + COPPER_PER_K * (cable.temperature_c - 20.0);
+    let copper = COPPER_OHM_MM2_PER_M * 2.0 * cable.length_m / cable.area_mm2 * hot;
+    copper + cable.connections_mohm / 1000.0
+}
+
+/// A job, and what there is to say about it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AssembledJob {
+    pub job: Job,
+    pub findings: Vec<Finding>,
+}
+
+/// A mode of a unit on a bank, with everything else that runs.
+#[must_use]
+pub fn job(
+    plan: &Plan,
+    bank: usize,
+    unit: usize,
+    mode: usize,
+    pack: &Pack,
+) -> Option<AssembledJob> {
+    let the_bank = plan.banks.get(bank)?;
+    let the_unit = plan.units.get(unit)?;
+    let the_mode = the_unit.modes.get(mode)?;
+    let mut findings = Vec::new();
+    let asked = asked_of_feed(
+        the_mode,
+        the_unit,
+        the_bank.nominal_v(),
+        unit,
+        mode,
+        &mut findings,
+    );
+    let standby_w = plan.number(Path::Mode(unit, mode, ModeField::StandbyW))?;
+    let bus = Branch::power(
+        plan.loads
+            .iter()
+            .map(|load| load.power_w.value)
+            .sum::<f64>()
+            + pack.always_on_w,
+        0.0,
+    );
+    let ohm = cable_ohm(&the_unit.cable);
+    let off = Branch::power(input_w(&the_unit.feed, standby_w), ohm);
+    let on = match asked {
+        Asked::Amps(amps) => Branch::current(amps, ohm),
+        Asked::Watts(watts) => Branch::power(input_w(&the_unit.feed, watts), ohm),
+    };
+    let duty = plan.number(Path::Mode(unit, mode, ModeField::DutyPercent))? / 100.0;
+    let limits = Limits {
+        far_end: far_end(plan, unit),
+        overload: overload(the_unit, asked),
+    };
+    Some(AssembledJob {
+        job: Job {
+            on: [bus, on],
+            off: [bus, off],
+            duty,
+            limits,
+        },
+        findings,
+    })
+}
+
+/// What the mode takes at the unit's own terminals.
+#[derive(Clone, Copy)]
+enum Asked {
+    Watts(f64),
+    Amps(f64),
+}
+
+/// Amps carry over only to the bank voltage they were measured at, and only
+/// where nothing converts them: elsewhere the same power is taken.
+fn asked_of_feed(
+    mode: &Mode,
+    unit: &Unit,
+    bank_v: f64,
+    unit_index: usize,
+    mode_index: usize,
+    findings: &mut Vec<Finding>,
+) -> Asked {
+    let (amps, at_v) = match mode.draw {
+        Draw::Power { power_w } => return Asked::Watts(power_w.value),
+        Draw::Current {
+            current_a,
+            measured_at_v,
+        } => (current_a.value, measured_at_v),
+    };
+    let taken_w = amps * at_v;
+    let path = Some(Path::Mode(unit_index, mode_index, ModeField::CurrentA));
+    let other_voltage = (at_v / bank_v - 1.0).abs() > SAME_SYSTEM;
+    let matter = match unit.feed {
+        Feed::Direct if other_voltage => Matter::AmpsAtOtherVoltage {
+            measured_at_v: at_v,
+            bank_v,
+            taken_w,
+        },
+        Feed::Direct => return Asked::Amps(amps),
+        Feed::DcDc { .. } | Feed::Inverter { .. } => Matter::AmpsBehindConverter { taken_w },
+    };
+    findings.push(Finding::caution(path, matter));
+    Asked::Watts(taken_w)
+}
+
+/// A system voltage within a quarter is the same system: 12.0, 12.8 and 14.4 V
+/// are, 12 and 24 V are not.
+pub const SAME_SYSTEM: f64 = 0.25;
+
+fn input_w(feed: &Feed, output_w: f64) -> f64 {
+    match *feed {
+        Feed::Direct => output_w,
+        Feed::DcDc {
+            efficiency_percent,
+            idle_w,
+            ..
+        } => DcDc {
+            efficiency: efficiency_percent.value / 100.0,
+            idle_w: idle_w.value,
+        }
+        .input_w(output_w),
+        Feed::Inverter {
+            no_load_w,
+            proportional_loss_percent,
+            square_loss_percent_per_kw,
+            ..
+        } => Inverter {
+            no_load_w: no_load_w.value,
+            proportional: proportional_loss_percent.value / 100.0,
+            square_per_kw: square_loss_percent_per_kw.value / 100.0,
+        }
+        .input_w(output_w),
+    }
+}
+
+fn far_end(plan: &Plan, unit: usize) -> Option<Stop> {
+    if plan.is_direct(unit) {
+        let cutoff_v = plan.number(Path::Unit(unit, UnitField::CutoffV))?;
+        return Some(Stop::UnitCutOff { cutoff_v });
+    }
+    let cutoff_v = plan.number(Path::Unit(unit, UnitField::InverterCutoffV))?;
+    Some(Stop::InverterCutOff { cutoff_v })
+}
+
+/// What the feed cannot give, whatever the charge.
+fn overload(unit: &Unit, asked: Asked) -> Option<Stop> {
+    let Asked::Watts(watts) = asked else {
+        return None;
+    };
+    match unit.feed {
+        Feed::DcDc {
+            output_v,
+            limit_a: Some(limit),
+            ..
+        } if watts / output_v > limit.value => Some(Stop::ConverterLimit {
+            limit_a: limit.value,
+        }),
+        Feed::Inverter {
+            limit_w: Some(limit),
+            ..
+        } if watts > limit.value => Some(Stop::InverterLimit {
+            limit_w: limit.value,
+        }),
+        _ => None,
+    }
+}

@@ -1,0 +1,107 @@
+//! What hangs on the bank during a run, and what ends the run.
+
+use crate::{
+    bank::Pack,
+    circuit::{Branch, Point, settle},
+};
+use serde::{Deserialize, Serialize};
+
+/// How a run ends, with the level that ended it.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "by", rename_all = "snake_case")]
+pub enum Stop {
+    /// The charge that the plan keeps back.
+    ChargeFloor { kept_percent: f64 },
+    /// The battery's own electronics, at its terminals.
+    OwnCutOff { cutoff_v: f64 },
+    /// More than the bank may give continuously.
+    CurrentLimit { limit_a: f64 },
+    /// The unit stops itself, at its own terminals after the cable.
+    UnitCutOff { cutoff_v: f64 },
+    /// The inverter stops, at its input after the cable.
+    InverterCutOff { cutoff_v: f64 },
+    /// Asked for more than the inverter gives.
+    InverterLimit { limit_w: f64 },
+    /// Asked for more than the converter gives.
+    ConverterLimit { limit_a: f64 },
+    /// No current can carry the power through the resistance in the path.
+    NoCurrentCarriesIt,
+}
+
+/// Levels watched besides the bank's own.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Limits {
+    /// The level at the far end of the unit's cable, and who stops there.
+    pub far_end: Option<Stop>,
+    /// Power or current that the feed cannot give at any charge.
+    pub overload: Option<Stop>,
+}
+
+/// The two states of a night: the unit on, and on standby.
+///
+/// Duty cycles are short beside the run, so a run sees their mean; limits see
+/// the on-state, whose current is the larger.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Job {
+    /// Bus loads (at the terminals) and the unit (behind its cable).
+    pub on: [Branch; 2],
+    pub off: [Branch; 2],
+    /// Share of the time that the unit is on, above 0 to 1.
+    pub duty: f64,
+    pub limits: Limits,
+}
+
+/// The place of the unit among the branches.
+pub const UNIT: usize = 1;
+
+/// Both states at one charge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Standing {
+    pub on: Point,
+    pub off: Point,
+}
+
+/// Rounding that no limit should trip on.
+const SLACK: f64 = 1e-9;
+
+impl Job {
+    /// The operating points at an open-circuit voltage, or what stops the run.
+    ///
+    /// # Errors
+    /// The first level that the on-state does not keep.
+    pub fn standing(&self, pack: &Pack, emf_v: f64) -> Result<Standing, Stop> {
+        if let Some(overload) = self.limits.overload {
+            return Err(overload);
+        }
+        let on = settle(emf_v, pack.ohm, &self.on).ok_or(Stop::NoCurrentCarriesIt)?;
+        if on.bar_v < pack.cutoff_v - SLACK {
+            return Err(Stop::OwnCutOff {
+                cutoff_v: pack.cutoff_v,
+            });
+        }
+        if let Some(limit_a) = pack.limit_a
+            && on.amps > limit_a * (1.0 + SLACK)
+        {
+            return Err(Stop::CurrentLimit { limit_a });
+        }
+        if let Some(stop) = self.limits.far_end
+            && let Stop::UnitCutOff { cutoff_v } | Stop::InverterCutOff { cutoff_v } = stop
+            && self.on[UNIT].taker_v(on.bar_v) < cutoff_v - SLACK
+        {
+            return Err(stop);
+        }
+        let off = if self.duty < 1.0 {
+            settle(emf_v, pack.ohm, &self.off).ok_or(Stop::NoCurrentCarriesIt)?
+        } else {
+            on
+        };
+        Ok(Standing { on, off })
+    }
+
+    /// The mean over both states of something of each.
+    #[must_use]
+    pub fn mean(&self, of_on: f64, of_off: f64) -> f64 {
+        self.duty * of_on + (1.0 - self.duty) * of_off
+    }
+}

@@ -1,0 +1,9 @@
+//! Where bank, draw and circuit meet in time.
+
+pub mod assemble;
+mod calibrate;
+pub mod job;
+pub mod steady;
+
+pub use job::{Job, Stop};
+pub use steady::{Knot, Run, run_down};
