@@ -49,7 +49,43 @@ pub struct Series {
 /// Unbroken stretches of points, each with at least one.
 pub type Runs<T> = Vec<Vec<(f64, T)>>;
 
+/// A series cut at its gaps, once, for all that draws or reads it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cut {
+    /// The curve.
+    pub line: Runs<f64>,
+    /// The spread, low before high.
+    pub band: Runs<(f64, f64)>,
+    /// Line or step.
+    pub shape: Shape,
+}
+
+impl Cut {
+    /// Every x that is drawn, curve and spread.
+    pub fn xs(&self) -> impl Iterator<Item = f64> {
+        let band = self.band.iter().flatten().map(|point| point.0);
+        self.line.iter().flatten().map(|point| point.0).chain(band)
+    }
+
+    /// Every y that is drawn, curve and both ends of the spread.
+    pub fn ys(&self) -> impl Iterator<Item = f64> {
+        let band = self.band.iter().flatten();
+        let ends = band.flat_map(|(_, (low, high))| [*low, *high]);
+        self.line.iter().flatten().map(|point| point.1).chain(ends)
+    }
+}
+
 impl Series {
+    /// The series cut at its gaps.
+    #[must_use]
+    pub fn cut(&self) -> Cut {
+        Cut {
+            line: self.runs(),
+            band: self.spread_runs(),
+            shape: self.shape,
+        }
+    }
+
     /// The stretches of the curve between gaps.
     #[must_use]
     pub fn runs(&self) -> Runs<f64> {

@@ -111,7 +111,7 @@ impl NiceStep {
 pub fn intervals(length_px: f64, apart_px: f64) -> usize {
     let fit = (length_px / apart_px.max(1.0)).floor();
     // Not-a-number casts to 0, which the last step lifts to 1.
-    (fit.min(MOST_INTERVALS) as usize).max(1)
+    (fit.clamp(1.0, MOST_INTERVALS) as usize).max(1)
 }
 
 /// Characters in a plain number: sign, digits, one separator per three digits, decimals.
