@@ -10,7 +10,7 @@ use super::thin::{Px, thin, thin_band};
 use super::ticks::{NiceStep, intervals, number_chars};
 
 /// The least distance between two y ticks, in font sizes.
-const Y_APART_EM: f64 = 3.0;
+const Y_APART_EM: f64 = 2.5;
 
 /// A chart, ready to draw.
 #[derive(Clone, Debug, PartialEq)]

@@ -139,15 +139,21 @@ impl Frame {
             TickLabel::Clock { .. } => 0,
         });
         let text = text_px(chars.max().unwrap_or(0), self.font_px);
-        (text + self.font_px * GAP_EM).min(self.width * Y_LABEL_SHARE)
+        (text + self.font_px * GAP_EM)
+            .max(self.half_tick())
+            .min(self.width * Y_LABEL_SHARE)
+    }
+
+    /// Half an x label: the first and the last may be centred on the plot's edges.
+    fn half_tick(&self) -> f64 {
+        text_px(5, self.font_px) / 2.0
     }
 
     /// The right edge of the plot, and whether end labels go inside it.
     /// `label_chars` is the longest label's.
     #[must_use]
     pub fn right(&self, label_chars: usize) -> (f64, bool) {
-        // The last x label is centred on the edge: leave room for half of it.
-        let half_tick = text_px(5, self.font_px) / 2.0;
+        let half_tick = self.half_tick();
         let label = text_px(label_chars, self.font_px) + 2.0 * self.font_px * GAP_EM;
         let inside = label_chars > 0 && label > self.width * BESIDE_SHARE;
         let margin = if inside || label_chars == 0 {

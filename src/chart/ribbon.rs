@@ -133,7 +133,8 @@ pub struct Ribbon {
 ///
 /// - `ends`: one per row; `None` or a likely end that is not a number: no bar.
 /// - `dark_min`: clock minutes of dusk and dawn, if known.
-/// - `font_px`: letter size of the clock labels.
+/// - `font_px`: letter size of the clock labels. One may be centred on either
+///   edge: leave half a label, 1.5 letter sizes, outside the two pixels.
 ///
 /// ```
 /// use till_morning::chart::ribbon::{End, Window, ribbon};

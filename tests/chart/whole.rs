@@ -233,3 +233,29 @@ fn a_gap_lifts_the_pen() {
     );
     assert_eq!(drawn.curves[0].line.matches('M').count(), 3);
 }
+
+#[test]
+fn a_line_that_ends_early_is_named_where_it_ends() {
+    let line = |until: f64, chars| Series {
+        samples: vec![
+            Sample {
+                x: 0.0,
+                y: Some(10.0),
+            },
+            Sample {
+                x: until,
+                y: Some(5.0),
+            },
+        ],
+        label_chars: chars,
+        ..Series::default()
+    };
+    // On a phone the long names have no room beside the plot: the early line's
+    // starts after its end, the other's ends at the plot's right edge.
+    let drawn = figure(Frame::default(), &[line(2.0, 14), line(10.0, 14)]);
+    let [early, late] = [0, 1].map(|i| drawn.curves[i].label.clone().unwrap());
+    let end_px = drawn.x.px(2.0).unwrap();
+    assert!(!early.flush_right && early.x > end_px && early.x < end_px + 10.0);
+    assert!(late.flush_right && (late.x - drawn.plot.right).abs() <= 0.05);
+    assert!((early.y - late.y).abs() >= 14.0);
+}
