@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 
 pub mod bank;
+pub mod chart;
 pub mod circuit;
 pub mod draw;
 pub mod finding;
