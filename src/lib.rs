@@ -2,6 +2,7 @@
 
 #![forbid(unsafe_code)]
 
+pub mod answer;
 pub mod bank;
 pub mod chart;
 pub mod circuit;
@@ -12,3 +13,5 @@ pub mod quantity;
 pub mod range;
 pub mod search;
 pub mod simulate;
+pub mod sizing;
+pub mod spread;

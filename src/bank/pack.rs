@@ -69,4 +69,39 @@ impl Pack {
     pub fn held_ah(&self) -> f64 {
         self.capacity.ah * (1.0 - self.empty_charge)
     }
+
+    /// The same blocks, so many times as many side by side (also a part).
+    #[must_use]
+    pub fn times(&self, strings: f64) -> Self {
+        let Capacity {
+            ah,
+            rated_a,
+            exponent,
+        } = self.capacity;
+        Self {
+            curve: self.curve.clone(),
+            ohm: self.ohm / strings,
+            capacity: Capacity {
+                ah: ah * strings,
+                rated_a: rated_a * strings,
+                exponent,
+            },
+            limit_a: self.limit_a.map(|limit_a| limit_a * strings),
+            ..*self
+        }
+    }
+
+    /// The same bank with a share of its capacity left.
+    #[must_use]
+    pub fn aged(&self, left: f64) -> Self {
+        let capacity = Capacity {
+            ah: self.capacity.ah * left,
+            ..self.capacity
+        };
+        Self {
+            curve: self.curve.clone(),
+            capacity,
+            ..*self
+        }
+    }
 }

@@ -116,6 +116,21 @@ impl Plan {
         }
     }
 
+    /// Whether an error leaves a bank's own facts unknown.
+    #[must_use]
+    pub fn blocks_bank(error: &Finding, bank: usize) -> bool {
+        match error.field {
+            Some(Path::Bank(at, _) | Path::OpenCircuit(at)) => at == bank,
+            field => matches!(field, Some(Path::Banks)),
+        }
+    }
+
+    /// Whether an error leaves the night's question unanswerable.
+    #[must_use]
+    pub fn blocks_night(error: &Finding) -> bool {
+        matches!(error.field, Some(Path::Night(_)))
+    }
+
     /// The mode at an address, if there is one.
     #[must_use]
     pub fn mode(&self, unit: usize, mode: usize) -> Option<&super::Mode> {

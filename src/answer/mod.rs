@@ -1,0 +1,112 @@
+//! The one contract: `answer(&Plan) -> Answer`.
+//!
+//! Pure, deterministic, total. Every face of the project is a face on it.
+
+mod facts;
+mod runs;
+mod working;
+
+pub use facts::BankFacts;
+pub(crate) use facts::held_span;
+pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
+pub(crate) use runs::{hours, hours_on};
+pub use working::{Formula, Term, TermName, Working};
+
+use crate::{
+    finding::Finding,
+    plan::Plan,
+    sizing::{self, Sizing},
+};
+use serde::{Deserialize, Serialize};
+
+/// The version of the answer's shape.
+pub const VERSION: u32 = 1;
+
+/// Everything the engine has to say about a plan. All numbers are finite.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Answer {
+    pub version: u32,
+    /// The method's version: it changes when the same plan would answer otherwise.
+    pub method: String,
+    /// Worst first, then in the order of the plan.
+    pub findings: Vec<Finding>,
+    /// One for each bank that could be read.
+    pub banks: Vec<BankFacts>,
+    /// One for each bank, unit and mode that could be answered, in that order.
+    pub runs: Vec<RunAnswer>,
+    /// The number asked for, for each bank that could be answered.
+    pub sizing: Vec<Sizing>,
+}
+
+/// The method's version.
+pub const METHOD: &str = env!("CARGO_PKG_VERSION");
+
+/// Answers a plan.
+///
+/// Never fails and never gives NaN: what cannot be answered is left out, and a
+/// finding names the field and the accepted range.
+///
+/// ```
+/// use till_morning::{answer::answer, plan::Plan};
+/// let answer = answer(&Plan::demo());
+/// let hold = &answer.runs[1];
+/// assert!(hold.hours_h.low < hold.hours_h.likely && hold.hours_h.likely < hold.hours_h.high);
+///
+/// let mut bad = Plan::demo();
+/// bad.banks[0].depth_percent = Some(400.0);
+/// let answer = till_morning::answer::answer(&bad);
+/// assert!(answer.runs.is_empty());
+/// assert_eq!(answer.findings[0].field.unwrap().to_string(), "banks[0].depth_percent");
+/// ```
+#[must_use]
+pub fn answer(plan: &Plan) -> Answer {
+    let errors = plan.errors();
+    let mut findings = errors.clone();
+    let mut banks = Vec::new();
+    let mut runs = Vec::new();
+    let mut sizing = Vec::new();
+    // Lists too long are refused whole: the work is bounded.
+    let too_long = errors
+        .iter()
+        .any(|error| matches!(error.matter, crate::finding::Matter::TooMany { .. }));
+    for bank in 0..if too_long { 0 } else { plan.banks.len() } {
+        let blocks = |unit, mode| errors.iter().any(|e| Plan::blocks(e, bank, unit, mode));
+        if !errors.iter().any(|e| Plan::blocks_bank(e, bank)) {
+            banks.extend(facts::bank_facts(plan, bank, &mut findings));
+        }
+        for (unit, the_unit) in plan.units.iter().enumerate() {
+            for mode in 0..the_unit.modes.len() {
+                if !blocks(unit, mode) {
+                    runs.extend(runs::run_answer(plan, bank, unit, mode, &mut findings));
+                }
+            }
+        }
+        let (unit, mode) = (plan.night.asked_unit, plan.night.asked_mode);
+        let night_stands = !errors.iter().any(Plan::blocks_night);
+        if plan.mode(unit, mode).is_some() && !blocks(unit, mode) && night_stands {
+            sizing.extend(sizing::size(plan, bank, unit, mode, &mut findings));
+        }
+    }
+    dedup(&mut findings);
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.severity));
+    Answer {
+        version: VERSION,
+        method: METHOD.into(),
+        findings,
+        banks,
+        runs,
+        sizing,
+    }
+}
+
+/// The same thing said of the same field by several runs is said once.
+fn dedup(findings: &mut Vec<Finding>) {
+    let mut seen: Vec<Finding> = Vec::with_capacity(findings.len());
+    for finding in findings.drain(..) {
+        if !seen.contains(&finding) {
+            seen.push(finding);
+        }
+    }
+    *findings = seen;
+}

@@ -1,0 +1,253 @@
+//! One mode of one unit on one bank: hours, how it ends, curves.
+
+use super::{
+    facts::held_span,
+    working::{self, Working},
+};
+use crate::bank::Pack;
+use crate::{
+    finding::{Finding, Matter},
+    plan::{
+        Feed, Plan,
+        path::{BankField as B, ModeField as M, Path, UnitField as U},
+    },
+    simulate::{Job, Run, Stop, assemble, run_down},
+    spread::{self, Band, Share},
+};
+use serde::{Deserialize, Serialize};
+
+/// How long one mode runs, and everything about that run.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct RunAnswer {
+    pub bank: usize,
+    pub unit: usize,
+    pub mode: usize,
+    pub hours_h: Band,
+    pub stop: Stop,
+    /// Drawn from the bank, cells and terminals.
+    pub drawn_ah: f64,
+    pub drawn_wh: f64,
+    /// Of which at the unit, or at the input of its converter.
+    pub unit_wh: f64,
+    /// Left as heat in the bank's resistance.
+    pub lost_wh: f64,
+    /// Over the whole run, at the terminals.
+    pub mean_w: f64,
+    pub mean_a: f64,
+    /// While the unit is on.
+    pub first_a: f64,
+    pub last_a: f64,
+    pub first_v: f64,
+    pub last_v: f64,
+    pub trace: Vec<TracePoint>,
+    /// Hours against the size of the bank, the blocks' kind unchanged.
+    pub by_bank: Vec<CurvePoint>,
+    /// Hours against depth of discharge.
+    pub by_depth: Vec<DepthPoint>,
+    /// Whose spread makes the band, largest first.
+    pub spread_from: Vec<Share>,
+    pub working: Working,
+}
+
+/// The state at one moment of a run, the unit on.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct TracePoint {
+    pub hours_h: f64,
+    pub charge_percent: f64,
+    pub terminal_v: f64,
+    pub bank_a: f64,
+}
+
+/// Hours on a bank of so many Ah.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct CurvePoint {
+    pub bank_ah: f64,
+    pub hours_h: f64,
+}
+
+/// Hours at a depth of discharge.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DepthPoint {
+    pub depth_percent: f64,
+    pub hours_h: f64,
+}
+
+/// Answers one run, if pack and job can be made.
+pub fn run_answer(
+    plan: &Plan,
+    bank: usize,
+    unit: usize,
+    mode: usize,
+    findings: &mut Vec<Finding>,
+) -> Option<RunAnswer> {
+    let pack = assemble::pack(plan, bank)?.pack;
+    let assembled = assemble::job(plan, bank, unit, mode, &pack)?;
+    findings.extend(assembled.findings);
+    mismatch(plan, bank, unit, findings);
+    let job = assembled.job;
+    let (from, to) = held_span(plan, bank)?;
+    let run = run_down(&pack, &job, from, to);
+    let paths = paths(bank, unit, mode, plan);
+    let (hours_h, spread_from) = spread::band(plan, &paths, |plan| {
+        hours(plan, bank, unit, mode).unwrap_or(0.0)
+    });
+    let (first, last) = (run.knots.first().copied(), run.knots.last().copied());
+    let per_hour = |sum: f64| {
+        if run.hours > 0.0 {
+            sum / run.hours
+        } else {
+            0.0
+        }
+    };
+    Some(RunAnswer {
+        bank,
+        unit,
+        mode,
+        hours_h,
+        stop: run.stop,
+        drawn_ah: run.ah,
+        drawn_wh: run.wh,
+        unit_wh: run.unit_wh,
+        lost_wh: run.lost_wh,
+        mean_w: per_hour(run.wh),
+        mean_a: per_hour(run.ah),
+        first_a: first.map_or(0.0, |knot| knot.amps),
+        last_a: last.map_or(0.0, |knot| knot.amps),
+        first_v: first.map_or(0.0, |knot| knot.volts),
+        last_v: last.map_or(0.0, |knot| knot.volts),
+        trace: trace(&run),
+        by_bank: by_bank(&pack, &job, from, to),
+        by_depth: by_depth(&pack, &job, from),
+        spread_from,
+        working: working::of_run(&run, &pack, from, to),
+    })
+}
+
+/// Hours of one run: the number that spread and search ask for again and again.
+pub fn hours(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<f64> {
+    let pack = assemble::pack(plan, bank)?.pack;
+    let job = assemble::job(plan, bank, unit, mode, &pack)?.job;
+    let (from, to) = held_span(plan, bank)?;
+    Some(run_down(&pack, &job, from, to).hours)
+}
+
+/// A direct unit on a bank of another system voltage.
+fn mismatch(plan: &Plan, bank: usize, unit: usize, findings: &mut Vec<Finding>) {
+    let (the_unit, the_bank) = (&plan.units[unit], &plan.banks[bank]);
+    let (Feed::Direct, Some(supply_v)) = (&the_unit.feed, the_unit.supply_v) else {
+        return;
+    };
+    let bank_v = the_bank.nominal_v();
+    if (supply_v / bank_v - 1.0).abs() > assemble::SAME_SYSTEM {
+        findings.push(Finding::caution(
+            Some(Path::Unit(unit, U::SupplyV)),
+            Matter::SupplyMismatch { supply_v, bank_v },
+        ));
+    }
+}
+
+/// The addresses that a run's hours depend on, with a spread.
+fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
+    let mut paths: Vec<Path> = BANK_PATHS
+        .iter()
+        .map(|&field| Path::Bank(bank, field))
+        .collect();
+    paths.extend(UNIT_PATHS.iter().map(|&field| Path::Unit(unit, field)));
+    paths.extend(
+        MODE_PATHS
+            .iter()
+            .map(|&field| Path::Mode(unit, mode, field)),
+    );
+    paths.extend((0..plan.loads.len()).map(Path::Load));
+    let the_bank = &plan.banks[bank];
+    let is_measured =
+        the_bank.measured.measured_ah.is_some() || the_bank.measured.measured_wh.is_some();
+    paths.retain(|&path| match path {
+        // What was measured replaces what the label says.
+        Path::Bank(_, B::BlockRatedAh | B::HealthPercent) => !is_measured,
+        Path::Bank(_, B::PeukertExponent) => the_bank.chemistry.is_lead_acid(),
+        _ => true,
+    });
+    paths
+}
+
+const BANK_PATHS: [B; 8] = [
+    B::BlockRatedAh,
+    B::HealthPercent,
+    B::StartChargePercent,
+    B::BlockResistanceMohm,
+    B::PeukertExponent,
+    B::AlwaysOnW,
+    B::MeasuredAh,
+    B::MeasuredWh,
+];
+const UNIT_PATHS: [U; 7] = [
+    U::CutoffV,
+    U::EfficiencyPercent,
+    U::IdleW,
+    U::NoLoadW,
+    U::ProportionalLossPercent,
+    U::SquareLossPercentPerKw,
+    U::InverterCutoffV,
+];
+const MODE_PATHS: [M; 4] = [M::PowerW, M::CurrentA, M::DutyPercent, M::StandbyW];
+
+fn trace(run: &Run) -> Vec<TracePoint> {
+    run.knots
+        .iter()
+        .map(|knot| TracePoint {
+            hours_h: knot.hours,
+            charge_percent: 100.0 * knot.held,
+            terminal_v: knot.volts,
+            bank_a: knot.amps,
+        })
+        .collect()
+}
+
+/// Sizes of bank drawn, as shares of the present one.
+const SIZES: [f64; 13] = [
+    0.25, 0.5, 0.75, 1.0, 1.25, 1.5, 1.75, 2.0, 2.25, 2.5, 3.0, 3.5, 4.0,
+];
+
+fn by_bank(pack: &Pack, job: &Job, from: f64, to: f64) -> Vec<CurvePoint> {
+    SIZES
+        .iter()
+        .map(|&size| {
+            let pack = pack.times(size);
+            CurvePoint {
+                bank_ah: pack.held_ah(),
+                hours_h: run_down(&pack, job, from, to).hours,
+            }
+        })
+        .collect()
+}
+
+/// Hours at every tenth of depth, from the start's charge: read off one run to
+/// empty, whose marks stand at every twentieth.
+fn by_depth(pack: &Pack, job: &Job, from: f64) -> Vec<DepthPoint> {
+    let run = run_down(pack, job, from, 0.0);
+    (1..=10)
+        .map(|tenth| {
+            let depth_percent = f64::from(tenth) * 10.0;
+            let held = 1.0 - depth_percent / 100.0;
+            let hours_h = if held >= from {
+                0.0
+            } else {
+                run.hours_to(held)
+            };
+            DepthPoint {
+                depth_percent,
+                hours_h,
+            }
+        })
+        .collect()
+}
+
+/// The same run on another size of the same bank: sizing's question.
+pub fn hours_on(pack: &Pack, job: &Job, span: (f64, f64)) -> f64 {
+    run_down(pack, job, span.0, span.1).hours
+}

@@ -1,0 +1,140 @@
+//! How sure: from the spread of each input to low, likely and high hours.
+//!
+//! First order: each input is moved by its own spread, both ways, the others at
+//! their likely values; the changes add as independent ones do, by their squares
+//! (GUM, JCGM 100:2008, 5.1.2), gains and losses apart so that a lopsided answer
+//! stays lopsided. No random numbers: the band never jitters while typing.
+//!
+//! A spread is the half-width at two standard deviations (k = 2), so about
+//! nineteen nights in twenty lie between low and high, if the spreads are honest
+//! and the inputs independent.
+
+use crate::plan::{
+    Figure, Origin, Plan,
+    path::{BankField as B, ModeField as M, Path, UnitField as U},
+};
+use serde::{Deserialize, Serialize};
+
+/// Low, likely and high of one number.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Band {
+    pub low: f64,
+    pub likely: f64,
+    pub high: f64,
+}
+
+/// One input's part in a band.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Share {
+    pub field: Path,
+    /// Hours lost and gained when this input moves by its spread.
+    pub lost_h: f64,
+    pub gained_h: f64,
+    /// Its share of the band's squared width.
+    pub share_percent: f64,
+}
+
+/// The spread of a figure in per cent: its own, or the usual for its origin.
+///
+/// The usual ones are our judgement of what labels, clamp meters and guesses
+/// are worth (common practice, no source).
+#[must_use]
+pub fn percent_of(path: Path, figure: Figure) -> f64 {
+    figure
+        .spread_percent
+        .unwrap_or_else(|| usual_percent(path, figure.from))
+}
+
+fn usual_percent(path: Path, from: Origin) -> f64 {
+    let (label, measured, guess) = match path {
+        Path::Bank(_, B::BlockRatedAh | B::MeasuredAh | B::MeasuredWh) => (5.0, 2.0, 10.0),
+        Path::Bank(_, B::HealthPercent) => (5.0, 3.0, 5.0),
+        Path::Bank(_, B::StartChargePercent) => (3.0, 2.0, 3.0),
+        Path::Bank(_, B::BlockResistanceMohm) => (30.0, 15.0, 50.0),
+        Path::Bank(_, B::PeukertExponent) => (4.0, 2.0, 5.0),
+        Path::Bank(_, B::AlwaysOnW) => (30.0, 10.0, 80.0),
+        Path::Bank(_, B::CutoffV) => (2.0, 1.0, 3.0),
+        // A mode's draw wanders with the heat outside: a label says least of it.
+        Path::Mode(_, _, M::PowerW | M::CurrentA) => (15.0, 4.0, 20.0),
+        Path::Mode(_, _, M::DutyPercent) => (15.0, 5.0, 25.0),
+        Path::Mode(_, _, M::StandbyW) | Path::Load(_) => (15.0, 4.0, 25.0),
+        Path::Unit(_, U::EfficiencyPercent) => (2.0, 1.0, 4.0),
+        Path::Unit(_, U::IdleW | U::NoLoadW) => (20.0, 5.0, 50.0),
+        Path::Unit(_, U::ProportionalLossPercent | U::SquareLossPercentPerKw) => (20.0, 10.0, 50.0),
+        Path::Unit(_, U::CutoffV | U::InverterCutoffV) => (2.0, 1.0, 3.0),
+        _ => return 0.0,
+    };
+    match from {
+        Origin::Label => label,
+        Origin::Measured => measured,
+        Origin::Guess => guess,
+    }
+}
+
+/// The band of `hours` at `plan`, and each input's part in it, largest first.
+///
+/// `hours` must answer the same for the same plan. Only the addresses given by
+/// `paths` are moved; values are kept inside their accepted range.
+#[must_use]
+pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band, Vec<Share>) {
+    let likely = hours(plan);
+    let mut moved = plan.clone();
+    let mut shares = Vec::new();
+    for &path in paths {
+        let Some(figure) = plan.figure(path) else {
+            continue;
+        };
+        let spread = percent_of(path, figure) / 100.0 * figure.value.abs();
+        let (Some(range), true) = (path.range(), spread > 0.0) else {
+            continue;
+        };
+        let mut change = |value: f64| {
+            let stated = plan.stated(path);
+            moved.set_figure(path, figure.with(value.clamp(range.min, range.max)));
+            let changed = hours(&moved) - likely;
+            match stated {
+                Some(stated) => moved.set_figure(path, stated),
+                None => moved.clear(path),
+            };
+            changed
+        };
+        let (down, up) = (change(figure.value - spread), change(figure.value + spread));
+        let (lost_h, gained_h) = ((-down.min(up)).max(0.0), down.max(up).max(0.0));
+        if lost_h > 0.0 || gained_h > 0.0 {
+            shares.push(Share {
+                field: path,
+                lost_h,
+                gained_h,
+                share_percent: 0.0,
+            });
+        }
+    }
+    let (lost, gained) = (
+        root_sum(&shares, |s| s.lost_h),
+        root_sum(&shares, |s| s.gained_h),
+    );
+    let width = |share: &Share| (share.lost_h + share.gained_h).powi(2);
+    let whole: f64 = shares.iter().map(width).sum();
+    for share in &mut shares {
+        share.share_percent = 100.0 * width(share) / whole;
+    }
+    shares.sort_by(|a, b| b.share_percent.total_cmp(&a.share_percent));
+    (
+        Band {
+            low: (likely - lost).max(0.0),
+            likely,
+            high: likely + gained,
+        },
+        shares,
+    )
+}
+
+fn root_sum(shares: &[Share], of: impl Fn(&Share) -> f64) -> f64 {
+    shares
+        .iter()
+        .map(|share| of(share).powi(2))
+        .sum::<f64>()
+        .sqrt()
+}
