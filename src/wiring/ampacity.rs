@@ -77,6 +77,13 @@ pub fn table_5(gauge: Awg, column: Column) -> ElectricCurrent {
     amps(TABLE_5[gauge.place()][column as usize])
 }
 
+/// Share of table 5, made for open runs, left inside a wall or conduit.
+///
+/// The least ratio of NFPA 70 table 310.16 (raceway or cable) to table 5 over
+/// gauges 14 to 4/0 at 60, 75 and 90 C, rounded down (from memory): thick
+/// conductors lose most. Taken for all, so thin ones are rated too low.
+const ENCLOSED_SHARE: f64 = 0.63;
+
 /// A conductor's rating and how it came about.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ampacity {
@@ -90,12 +97,14 @@ pub struct Ampacity {
     pub heat_factor: f64,
     /// Share left by the bundle.
     pub bundle_factor: f64,
+    /// Share left by a wall or conduit around it.
+    pub enclosure_factor: f64,
     /// What the conductor may carry: the product of these.
     pub allowed: ElectricCurrent,
 }
 
 /// Rating of a conductor in its surroundings: table 5 in the column that
-/// governs, times the reductions for heat and bundle. In an engine space the
+/// governs, times the reductions for heat, bundle and enclosure. In an engine space the
 /// lower of note 1 and of the heat at 50 C (or hotter, if it is) counts.
 ///
 /// # Errors
@@ -108,6 +117,11 @@ pub fn ampacity(size: Size, surroundings: &Surroundings) -> Result<Ampacity, Ref
         heat_factor = heat_factor.min(column.engine_space_factor());
     }
     let bundle_factor = bundle_factor(surroundings.bundled)?;
+    let enclosure_factor = if surroundings.enclosed {
+        ENCLOSED_SHARE
+    } else {
+        1.0
+    };
     let gauge = size.table_gauge().ok_or(Refusal::SmallerThanTable(size))?;
     let table = table_5(gauge, column);
     Ok(Ampacity {
@@ -116,7 +130,8 @@ pub fn ampacity(size: Size, surroundings: &Surroundings) -> Result<Ampacity, Ref
         table,
         heat_factor,
         bundle_factor,
-        allowed: table * heat_factor * bundle_factor,
+        enclosure_factor,
+        allowed: table * heat_factor * bundle_factor * enclosure_factor,
     })
 }
 
@@ -150,6 +165,7 @@ mod tests {
             ambient: celsius(30.0),
             engine_space: false,
             bundled: 2,
+            enclosed: false,
             sheathed: false,
             insulation,
             terminals,

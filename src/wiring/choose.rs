@@ -3,7 +3,7 @@
 
 use super::ampacity::beyond_scope;
 use super::copper::Build;
-use super::fuse::{FuseAdvice, Rating};
+use super::fuse::{FuseAdvice, Place, Rating};
 use super::limits::{Input, Refusal};
 use super::size::{Size, System};
 use super::trial::{Path, Rule, Trial, trial};
@@ -45,6 +45,9 @@ pub enum Finding {
     NothingPasses(System),
     /// No size of either system lets any current carry the power.
     NoCurrentCarries,
+    /// The rating is for open runs; inside a wall or conduit of a cabin it is
+    /// about a third less, see [`Surroundings::enclosed`](super::Surroundings).
+    RatedForOpenRun,
     /// Solid wire cracks where things shake; 33 CFR 183.425(a) forbids it on
     /// boats.
     SolidWire,
@@ -66,7 +69,7 @@ pub struct Choice {
 /// Choose the conductor for a path.
 ///
 /// Rules, each in the cautious reading: the drop is taken hot; a constant
-/// power draws what it takes through this very size at its temperature rating;
+/// power draws what it takes through this very size at its hottest;
 /// the rating is read in the cooler column and reduced for heat and bundle;
 /// the fuse never exceeds the conductor.
 ///
@@ -113,6 +116,9 @@ fn path_findings(path: &Path, beyond_scope: bool) -> Result<Vec<Finding>, Refusa
     let rating = path.surroundings.column().rating();
     if in_celsius(ambient) >= in_celsius(rating) {
         findings.push(Finding::NoRoomForHeat { ambient, rating });
+    }
+    if path.place == Place::Cabin && !path.surroundings.enclosed {
+        findings.push(Finding::RatedForOpenRun);
     }
     if path.build == Build::Solid {
         findings.push(Finding::SolidWire);

@@ -82,6 +82,9 @@ pub enum Input {
     Capacity,
 }
 
+/// Share of the end of a range that conversions may cost.
+const ROUNDING: f64 = 1e-12;
+
 impl Input {
     /// Least and greatest accepted value, ends included.
     #[must_use]
@@ -113,14 +116,17 @@ impl Input {
         }
     }
 
-    /// The value itself when it lies within the range.
+    /// The value itself when it lies within the range; drawn to the end it
+    /// misses by no more than rounding, as 120 C may on its way through
+    /// kelvins.
     ///
     /// # Errors
     /// [`Refusal::OutOfRange`] otherwise; NaN and infinities always.
     pub fn check(self, value: f64) -> Result<f64, Refusal> {
         let (low, high) = self.range();
-        if (low..=high).contains(&value) {
-            Ok(value)
+        let rounding = |end: f64| ROUNDING * end.abs().max(1.0);
+        if (low - rounding(low)..=high + rounding(high)).contains(&value) {
+            Ok(value.clamp(low, high))
         } else {
             Err(Refusal::OutOfRange {
                 input: self,
@@ -138,6 +144,7 @@ mod tests {
     #[test]
     fn ends_are_in_and_what_lies_past_them_is_named() {
         let (low, high) = Input::Length.range();
+        assert_eq!(Input::Ambient.check(120.000_000_000_05), Ok(120.0));
         assert_eq!(Input::Length.check(low), Ok(low));
         assert_eq!(Input::Length.check(high), Ok(high));
         let refusal = Err(Refusal::OutOfRange {

@@ -212,7 +212,7 @@ mod tests {
     #[test]
     fn next_size_up_is_found_in_each_system_or_there_is_none() {
         let area = square_millimeters(33.7);
-        assert_eq!(Awg::at_least(area), Ok(Awg::new(0)));
+        assert_eq!(Awg::at_least(area), Ok(Awg::new(1)));
         assert_eq!(
             Metric::at_least(area),
             Ok(Metric::new(square_millimeters(35.0)))

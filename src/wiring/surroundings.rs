@@ -96,6 +96,8 @@ pub struct Surroundings {
     /// Conductors carrying current in the same bundle, duct or cable, this
     /// circuit's own two counted: 1 to 1000.
     pub bundled: u32,
+    /// It runs inside a wall, conduit or duct, where heat leaves slowly.
+    pub enclosed: bool,
     /// It lies in a sheath with others, so gauge 18 is thick enough.
     pub sheathed: bool,
     /// Rating of its insulation.

@@ -8,7 +8,7 @@ use super::limits::Refusal;
 use super::size::{Awg, Size};
 use super::surroundings::Surroundings;
 use crate::quantity::{
-    ElectricCurrent, ElectricPotential, Length, ThermodynamicTemperature, celsius,
+    ElectricCurrent, ElectricPotential, Length, ThermodynamicTemperature, amps, celsius, in_celsius,
 };
 
 /// A pair of conductors to be chosen, and all that bears on it.
@@ -140,20 +140,18 @@ fn load(path: &Path, size: Size, ampacity: Option<Ampacity>) -> Result<Option<Lo
         one_way: path.one_way,
     };
     let source = path.source_at_cut_off;
+    let ambient = path.surroundings.reckoned_ambient()?;
     let rating = path.surroundings.column().rating();
-    let at_rating = run.loop_resistance(rating)?;
-    let current = match design_current(path.demand, source, at_rating) {
+    // Air hotter than the rating warms the copper too, though it then fails.
+    let hottest = celsius(in_celsius(rating).max(in_celsius(ambient)));
+    let at_hottest = run.loop_resistance(hottest)?;
+    let current = match design_current(path.demand, source, at_hottest) {
         Ok(current) => current,
         Err(Refusal::NoCurrentCarries { .. }) => return Ok(None),
         Err(refusal) => return Err(refusal),
     };
-    let conductor = match ampacity {
-        Some(ampacity) => {
-            let ambient = path.surroundings.reckoned_ambient()?;
-            estimated_temperature(ambient, rating, current, ampacity.allowed)?
-        }
-        None => rating,
-    };
+    let allowed = ampacity.map_or(amps(0.0), |ampacity| ampacity.allowed);
+    let conductor = estimated_temperature(ambient, rating, current, allowed)?;
     Ok(Some(Loaded {
         current,
         cold: run.drop(current, source, celsius(20.0))?,
