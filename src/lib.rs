@@ -15,3 +15,4 @@ pub mod search;
 pub mod simulate;
 pub mod sizing;
 pub mod spread;
+pub mod wiring;
