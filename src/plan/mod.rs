@@ -192,7 +192,6 @@ impl Default for Cable {
 /// One way of running the unit, under the user's own name.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
 pub struct Mode {
     pub name: String,
     #[serde(flatten)]
