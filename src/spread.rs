@@ -73,6 +73,9 @@ fn usual_percent(path: Path, from: Origin) -> f64 {
     }
 }
 
+/// A change too small to be more than rounding, as a share of the hours.
+const LEAST_SHARE: f64 = 1e-9;
+
 /// The band of `hours` at `plan`, and each input's part in it, largest first.
 ///
 /// `hours` must answer the same for the same plan. Only the addresses given by
@@ -102,7 +105,7 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
         };
         let (down, up) = (change(figure.value - spread), change(figure.value + spread));
         let (lost_h, gained_h) = ((-down.min(up)).max(0.0), down.max(up).max(0.0));
-        if lost_h > 0.0 || gained_h > 0.0 {
+        if lost_h.max(gained_h) > LEAST_SHARE * likely {
             shares.push(Share {
                 field: path,
                 lost_h,

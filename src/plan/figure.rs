@@ -54,6 +54,11 @@ impl Figure {
             spread_percent: None,
         }
     }
+    /// A choice, with no spread.
+    #[must_use]
+    pub const fn exact(value: f64) -> Self {
+        Self { value, from: Origin::Label, spread_percent: Some(0.0) }
+    }
     /// The same figure with another value.
     #[must_use]
     pub const fn with(self, value: f64) -> Self {
