@@ -31,6 +31,8 @@ function writeWorker() {
   const files = readdirSync(dir, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath ?? entry.path, entry.name).slice(dir.length + 1))
+    // Home-screen icons are the system's: it fetches them when the page is put there.
+    .filter((name) => !/^icons\/.*\.png$/.test(name))
     .sort();
   const version = hashOf(files.map((name) => `${name} ${hashOf(read(name))}\n`).join(''));
   // The folder stands for its index.html: some hosts redirect the long name.
