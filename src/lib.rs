@@ -16,3 +16,4 @@ pub mod simulate;
 pub mod sizing;
 pub mod spread;
 pub mod wiring;
+pub mod wording;

@@ -57,7 +57,11 @@ impl Figure {
     /// A choice, with no spread.
     #[must_use]
     pub const fn exact(value: f64) -> Self {
-        Self { value, from: Origin::Label, spread_percent: Some(0.0) }
+        Self {
+            value,
+            from: Origin::Label,
+            spread_percent: Some(0.0),
+        }
     }
     /// The same figure with another value.
     #[must_use]
