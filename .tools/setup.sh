@@ -50,7 +50,9 @@ distro_target() {
   libdir=$(/usr/bin/rustc --print target-libdir --target $wasm_target)
   out=$(mktemp -d)
   # The flag marks the crates as the compiler's own; without it std does not compile.
-  RUSTC_BOOTSTRAP=1 RUSTC=/usr/bin/rustc RUSTFLAGS=-Zforce-unstable-if-unmarked \
+  # The other keeps this machine's paths out of every page built with the library.
+  RUSTC_BOOTSTRAP=1 RUSTC=/usr/bin/rustc \
+    RUSTFLAGS="-Zforce-unstable-if-unmarked --remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}=/cargo" \
     /usr/bin/cargo build --locked --profile dist --target $wasm_target \
     --manifest-path "$sysroot/lib/rustlib/src/rust/library/sysroot/Cargo.toml" --target-dir "$out"
   # An older build's files beside these would be taken for the same crates.
