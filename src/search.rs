@@ -25,7 +25,9 @@ const WIDTH: f64 = 1e-11;
 pub fn search(of: impl Fn(f64) -> f64, low: f64, high: f64, target: f64) -> Search {
     let (mut a, mut b) = (low, high);
     let (mut fa, mut fb) = (of(a) - target, of(b) - target);
-    if !(fa * fb <= 0.0) {
+    // Not so for NaN either.
+    let straddles = fa * fb <= 0.0;
+    if !straddles {
         return Search::Outside {
             at_low: fa + target,
             at_high: fb + target,

@@ -1,0 +1,114 @@
+//! The engine against numbers published, computed or measured by others.
+//!
+//! One file a subject; the source stands beside each check. Wherever a check
+//! can go through the contract it does: a plan in, an answer out.
+
+mod bench_bank;
+mod chemistry_models;
+mod constant_power;
+mod inverter;
+mod network;
+mod peukert;
+mod sizing;
+mod staged;
+
+use till_morning::{
+    answer::{Answer, RunAnswer, answer},
+    bank::Chemistry,
+    finding::Severity,
+    plan::{Bank, Draw, Figure, Mode, OpenCircuitPoint, Plan, Unknown},
+};
+
+/// Within an absolute tolerance, naming both numbers if not.
+#[track_caller]
+fn near(found: f64, published: f64, tolerance: f64) {
+    assert!(
+        (found - published).abs() <= tolerance,
+        "found {found}, published {published}, tolerance {tolerance}"
+    );
+}
+
+/// Within a tolerance relative to the published number.
+#[track_caller]
+fn near_share(found: f64, published: f64, share: f64) {
+    near(found, published, published.abs() * share);
+}
+
+/// The records of a file of numbers, its comment lines left out.
+fn records(text: &str) -> Vec<csv::StringRecord> {
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_reader(text.as_bytes());
+    reader
+        .records()
+        .map(|record| record.expect("a record"))
+        .collect()
+}
+
+/// The number in a column.
+#[track_caller]
+fn number(record: &csv::StringRecord, column: usize) -> f64 {
+    record[column].parse().expect("a number")
+}
+
+/// A bank that is only what the source says: no electronics drawing, no
+/// resistance, no cut-off, down to empty.
+fn bare_bank(chemistry: Chemistry, nominal_v: f64, rated_ah: f64) -> Bank {
+    Bank {
+        depth_percent: Some(100.0),
+        cutoff_v: Some(Figure::label(0.0)),
+        block_resistance_mohm: Some(Figure::label(0.0)),
+        always_on_w: Some(Figure::label(0.0)),
+        ..Bank::of(chemistry, nominal_v, rated_ah)
+    }
+}
+
+/// An own open-circuit table from rows of charge (0 to 1) and volts.
+fn table(rows: &[(f64, f64)]) -> Vec<OpenCircuitPoint> {
+    rows.iter()
+        .map(|&(charge, open_circuit_v)| OpenCircuitPoint {
+            charge_percent: 100.0 * charge,
+            open_circuit_v,
+        })
+        .collect()
+}
+
+fn power(watts: f64) -> Mode {
+    Mode::of_power("", Figure::label(watts))
+}
+
+fn current(amps: f64, measured_at_v: f64) -> Mode {
+    let draw = Draw::Current {
+        current_a: Figure::label(amps),
+        measured_at_v,
+    };
+    Mode {
+        draw,
+        ..Mode::of_power("", Figure::label(1.0))
+    }
+}
+
+/// The answer to a plan that has nothing wrong with it.
+#[track_caller]
+fn answered(plan: &Plan) -> Answer {
+    let answer = answer(plan);
+    for finding in &answer.findings {
+        assert_ne!(finding.severity, Severity::Error, "{finding:?}");
+    }
+    answer
+}
+
+/// The one run of one mode on one bank.
+#[track_caller]
+fn run(bank: &Bank, mode: Mode) -> RunAnswer {
+    let mut plan = Plan::of(bank.clone(), mode);
+    plan.night.unknown = Unknown::Hours;
+    let mut runs = answered(&plan).runs;
+    assert_eq!(runs.len(), 1);
+    runs.remove(0)
+}
+
+#[track_caller]
+fn hours(bank: &Bank, mode: Mode) -> f64 {
+    run(bank, mode).hours_h.likely
+}
