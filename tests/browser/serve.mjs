@@ -88,6 +88,6 @@ function option(name) {
 
 if (import.meta.url === pathToFileURL(process.argv[1]).href) {
   const csp = process.argv.includes('--csp') ? STRICT_CSP : undefined;
-  const site = await serve({ root: process.argv[2], base: option('base'), port: Number(option('port') ?? 8080), csp });
+  const site = await serve({ root: process.argv[2], base: option('base')?.replace(/^\/*(.*?)\/*$/, '/$1/').replace(/^\/\/$/, '/'), port: Number(option('port') ?? 8080), csp });
   console.log(`serving ${site.root}\n\n  ${site.url}\n\nstop with Ctrl-C`);
 }
