@@ -7,10 +7,13 @@
 pub mod assumed;
 pub mod check;
 pub mod demo;
+pub mod draft;
+pub mod entry;
 pub mod figure;
 pub mod open;
 pub mod path;
 mod slot;
+mod units;
 
 pub use figure::{Figure, Origin};
 pub use path::Path;
