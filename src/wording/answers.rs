@@ -51,18 +51,28 @@ pub fn bank_in_words(plan: &Plan, bank: usize) -> String {
 #[must_use]
 pub fn run_sentence(plan: &Plan, run: &RunAnswer) -> String {
     let name = mode_name(plan, run.unit, run.mode);
-    if run.hours_h.likely <= 0.0 {
+    let hours = run.hours_h.likely;
+    if hours <= 0.0 {
         return format!("{name} does not start: {}.", stop_phrase(&run.stop));
     }
-    let hours = duration(run.hours_h.likely);
-    let until = clock_after(plan.night.start_clock_min, run.hours_h.likely);
-    let days = if run.hours_h.likely < 22.0 {
-        format!(", until about {until}")
-    } else {
-        String::new()
-    };
+    if hours >= WITHIN_A_DAY_H {
+        return format!("{name} runs {}.", duration(hours));
+    }
+    let until = clock_after(plan.night.start_clock_min, hours);
+    format!("{name} runs {}, until about {until}.", duration(hours))
+}
+
+/// Beyond this a clock time alone would be read as tomorrow's.
+const WITHIN_A_DAY_H: f64 = 22.0;
+
+/// How sure that is, and what ends it.
+#[must_use]
+pub fn run_detail(run: &RunAnswer) -> String {
+    if run.hours_h.likely <= 0.0 {
+        return String::new();
+    }
     format!(
-        "{name} runs {hours}{days}; {} to {} by what is known of the numbers. It ends {}.",
+        "{} to {}, by how well the numbers are known. It ends {}.",
         duration(run.hours_h.low),
         duration(run.hours_h.high),
         stop_phrase(&run.stop)
@@ -74,7 +84,7 @@ pub fn run_sentence(plan: &Plan, run: &RunAnswer) -> String {
 pub fn run_short(plan: &Plan, run: &RunAnswer) -> String {
     match run.hours_h.likely {
         hours if hours <= 0.0 => "does not start".into(),
-        hours if hours < 22.0 => {
+        hours if hours < WITHIN_A_DAY_H => {
             format!(
                 "{}, to {}",
                 duration(hours),
@@ -168,9 +178,82 @@ pub fn blocks_in_words(needed: &NeededBank) -> String {
     )
 }
 
-/// Whose uncertainty makes the band, in words.
+/// A run's name beside its bar: the mode, and the bank or unit where there are several.
 #[must_use]
-pub fn share_in_words(share_percent: f64) -> &'static str {
+pub fn run_title(plan: &Plan, answer: &Answer, run: &RunAnswer) -> String {
+    let mut title = mode_name(plan, run.unit, run.mode);
+    if plan.units.len() > 1 {
+        title = format!("{title}, {}", unit_name(plan, run.unit));
+    }
+    if plan.banks.len() > 1 && answer.banks.len() > 1 {
+        title = format!("{title}, {}", bank_in_words(plan, run.bank));
+    }
+    title
+}
+
+/// What a bank is, holds and gives, under its fields.
+#[must_use]
+pub fn bank_sentence(facts: &BankFacts) -> String {
+    let measured = match (
+        facts.measured_of_rated_ah_percent,
+        facts.measured_of_rated_wh_percent,
+    ) {
+        (Some(ah), Some(wh)) => format!(
+            " Measured: {} of the labelled charge, {} of the labelled energy.",
+            percent(ah),
+            percent(wh)
+        ),
+        (Some(ah), None) => format!(" Measured: {} of the labelled charge.", percent(ah)),
+        (None, Some(wh)) => format!(" Measured: {} of the labelled energy.", percent(wh)),
+        (None, None) => String::new(),
+    };
+    format!(
+        "{} blocks, {}, {} by the label; {} and {} of it to use.{measured}",
+        facts.blocks_count,
+        with_unit(facts.nominal_v, "V"),
+        with_unit(facts.rated_wh, "Wh"),
+        with_unit(facts.usable_ah, "Ah"),
+        with_unit(facts.usable_wh, "Wh")
+    )
+    .replacen("1 blocks", "1 block", usize::from(facts.blocks_count == 1))
+}
+
+fn percent(value: f64) -> String {
+    format!("{}\u{202f}%", super::number::fixed(value, 1))
+}
+
+/// Hours of the chosen blocks, new and aged.
+#[must_use]
+pub fn new_and_aged(new: &str, aged: &str) -> String {
+    format!("{new} when new, {aged} when aged")
+}
+
+/// The fold of how a unit is fed.
+#[must_use]
+pub fn feed_title(unit: &str) -> String {
+    format!("{unit}: feed and cable")
+}
+
+/// The fold of a mode's duty.
+#[must_use]
+pub fn duty_title(mode: &str) -> String {
+    format!("{mode}: time on and standby")
+}
+
+/// One input's part in the spread.
+#[must_use]
+pub fn share_sentence(share: &crate::spread::Share) -> String {
+    format!(
+        "{}: {} (may cost {}, may gain {})",
+        super::field_label(share.field),
+        share_in_words(share.share_percent),
+        duration(share.lost_h),
+        duration(share.gained_h)
+    )
+}
+
+/// Whose uncertainty makes the band, in words.
+fn share_in_words(share_percent: f64) -> &'static str {
     match share_percent {
         60.0.. => "most of it",
         30.0.. => "much of it",

@@ -159,3 +159,9 @@ pub fn origin_mark(from: Origin, spread_percent: f64) -> String {
         origin_name(from).into()
     }
 }
+
+/// The question that the origin's choice answers.
+#[must_use]
+pub fn origin_question(path: Path) -> String {
+    format!("{}: where the number comes from", field_label(path))
+}

@@ -72,3 +72,9 @@ pub fn entry_trouble(path: Path) -> String {
 pub fn reading_echo(text: &str) -> String {
     format!("read as {text}")
 }
+
+/// `2x100` in a block's charge.
+#[must_use]
+pub fn strings_echo(count: u32, each: &str) -> String {
+    format!("read as {count} strings of {each}")
+}

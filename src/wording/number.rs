@@ -66,6 +66,18 @@ pub fn with_unit(value: f64, sign: &str) -> String {
     }
 }
 
+/// A share in whole per cent.
+#[must_use]
+pub fn percent(value: f64) -> String {
+    format!("{}{THIN}%", fixed(value, 0))
+}
+
+/// Volts to the hundredth, as a meter shows them.
+#[must_use]
+pub fn volts(value: f64) -> String {
+    format!("{}{THIN}V", exact(value, 2))
+}
+
 /// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.
 ///
 /// Ten-minute steps from two hours up: the engine's own error is smaller, the
