@@ -1,17 +1,18 @@
 //! The page from top to bottom: answer first, then what it rests on.
 
 use super::{
-    assumed::Assumed,
-    banks::Banks,
-    curves::Curves,
+    assumed::assumed,
+    banks::banks,
+    curves::curves,
+    dom::{El, h},
     keep,
-    keeping::Keeping,
-    margin::{Cautions, Notices},
-    modes::Modes,
-    needed::Needed,
-    outcome::Outcome,
+    keeping::keeping,
+    margin::{cautions, notices},
+    modes::modes,
+    needed::needed,
+    outcome::outcome,
     state::State,
-    units::Units,
+    units::units,
 };
 use crate::wording::words;
 use leptos::{ev, prelude::*};
@@ -21,53 +22,44 @@ const COLUMN_PX: f64 = 720.0;
 /// What the page keeps free at both sides together.
 const SIDES_PX: f64 = 32.0;
 
-/// The whole page.
-#[component]
-pub fn App() -> impl IntoView {
+/// Builds the whole page.
+pub fn app() -> Vec<El> {
     let opened = keep::open();
     let state = State::new(opened.draft, opened.notice);
-    provide_context(state);
     if let Some(own) = opened.own {
         state.remember_other(own);
     }
     keep::keep(state);
     follow_width(state);
     follow_update(state);
-    view! {
-        <header class="masthead">
-            <p class="mark" aria-hidden="true"></p>
-            <h1>"Till Morning"</h1>
-            <p class="strap">{words::STRAP}</p>
-        </header>
-        <main>
-            <Notices/>
-            <section class="question" aria-labelledby="question-1">
-                <h2 id="question-1">{words::QUESTION_RUN}</h2>
-                <Outcome/>
-                <Banks/>
-                <Modes/>
-                <Units/>
-                <Curves/>
-            </section>
-            <section class="question" aria-labelledby="question-2">
-                <h2 id="question-2">{words::QUESTION_BANK}</h2>
-                <Needed/>
-            </section>
-            <section class="question" aria-labelledby="assumed">
-                <h2 id="assumed">{words::ASSUMED}</h2>
-                <Assumed/>
-            </section>
-            <section class="question" aria-labelledby="keeping">
-                <h2 id="keeping">{words::KEEPING}</h2>
-                <Keeping/>
-            </section>
-            <section class="question" aria-labelledby="cautions">
-                <h2 id="cautions">{words::CAUTIONS_TITLE}</h2>
-                <Cautions/>
-            </section>
-        </main>
-        <footer class="foot"><p>{words::FOOT}</p></footer>
-    }
+    let head = h("header", "masthead")
+        .child(h("h1", "").text(words::NAME_OF_PAGE))
+        .child(h("p", "strap").text(words::STRAP));
+    let main = h("main", "")
+        .child(notices(state))
+        .child(
+            question("question-1", words::QUESTION_RUN)
+                .child(outcome(state))
+                .child(banks(state))
+                .child(modes(state))
+                .child(units(state))
+                .child(curves(state)),
+        )
+        .child(question("question-2", words::QUESTION_BANK).child(needed(state)))
+        .child(question("assumed", words::ASSUMED).child(assumed(state)))
+        .child(question("keeping", words::KEEPING).child(keeping(state)))
+        .child(question("cautions", words::CAUTIONS_TITLE).child(cautions()));
+    vec![
+        head,
+        main,
+        h("footer", "foot").child(h("p", "").text(words::FOOT)),
+    ]
+}
+
+fn question(id: &str, title: &str) -> El {
+    h("section", "question")
+        .attr("aria-labelledby", id)
+        .child(h("h2", "").attr("id", id).text(title))
 }
 
 /// Charts are drawn for the width there is.

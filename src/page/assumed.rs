@@ -1,12 +1,12 @@
 //! *What was assumed*: everything the answer rests on, a tap away.
 
 use super::{
-    banks::BankRest,
-    field::NumberField,
-    modes::{Loads, ModeRest},
-    outcome::is_open,
+    banks::bank_rest,
+    dom::{El, fold, h},
+    field::number_field,
+    modes::{loads, mode_rest},
     state::State,
-    units::UnitRest,
+    units::unit_rest,
 };
 use crate::{
     plan::path::{NightField, Path},
@@ -15,46 +15,50 @@ use crate::{
 use leptos::prelude::*;
 
 /// The night, the loads, and a fold for each bank, unit and mode.
-#[component]
-pub fn Assumed() -> impl IntoView {
-    let state = State::get();
-    let banks = Memo::new(move |_| state.plan.with(|plan| plan.banks.len()));
-    let modes = Memo::new(move |_| {
+pub fn assumed(state: State) -> El {
+    // Banks, then the modes of each unit: what there is to unfold.
+    let shape = move || {
         state.plan.with(|plan| {
-            plan.units
-                .iter()
-                .map(|unit| unit.modes.len())
-                .collect::<Vec<_>>()
+            let modes: Vec<usize> = plan.units.iter().map(|unit| unit.modes.len()).collect();
+            (plan.banks.len(), modes)
         })
-    });
-    view! {
-        <p class="hint">{words::ASSUMED_HINT}</p>
-        <div class="grid"><NumberField path=Path::Night(NightField::StartClockMin)/></div>
-        <Fold title=move || words::LOADS.to_owned()><Loads/></Fold>
-        {move || (0..banks.get()).map(|bank| view! {
-            <Fold title=move || state.plan.with(|plan| wording::bank_in_words(plan, bank))><BankRest bank/></Fold>
-        }).collect_view()}
-        {move || modes.get().into_iter().enumerate().map(|(unit, modes)| view! {
-            <Fold title=move || wording::feed_title(&state.plan.with(|plan| wording::unit_name(plan, unit)))>
-                <UnitRest unit/>
-            </Fold>
-            {(0..modes).map(|mode| view! {
-                <Fold title=move || wording::duty_title(&state.plan.with(|plan| wording::mode_name(plan, unit, mode)))>
-                    <ModeRest unit mode/>
-                </Fold>
-            }).collect_view()}
-        }).collect_view()}
-    }
+    };
+    let folds = move || {
+        let (banks, modes) = shape();
+        let mut folds: Vec<El> = (0..banks)
+            .map(|bank| {
+                let title = move || state.plan.with(|plan| wording::bank_in_words(plan, bank));
+                titled(title, move || bank_rest(state, bank))
+            })
+            .collect();
+        for (unit, &count) in modes.iter().enumerate() {
+            let title = move || {
+                state
+                    .plan
+                    .with(|plan| wording::feed_title(&wording::unit_name(plan, unit)))
+            };
+            folds.push(titled(title, move || unit_rest(state, unit)));
+            folds.extend((0..count).map(|mode| {
+                let title = move || {
+                    state.plan.with(|plan| {
+                        wording::duty_title(&wording::full_mode_name(plan, unit, mode))
+                    })
+                };
+                titled(title, move || mode_rest(state, unit, mode))
+            }));
+        }
+        folds
+    };
+    h("div", "")
+        .child(h("p", "hint").text(words::ASSUMED_HINT))
+        .child(h("div", "grid").child(number_field(state, Path::Night(NightField::StartClockMin))))
+        .child(titled(
+            || words::LOADS.to_owned(),
+            move || vec![loads(state)],
+        ))
+        .child(h("div", "").live_children(move || format!("{:?}", shape()), folds))
 }
 
-/// A fold whose inside is built when it is first opened.
-#[component]
-fn Fold(title: impl Fn() -> String + Send + Sync + 'static, children: ChildrenFn) -> impl IntoView {
-    let open = RwSignal::new(false);
-    view! {
-        <details class="fold" on:toggle=move |event| if is_open(&event) { open.set(true) }>
-            <summary>{title}</summary>
-            {move || open.get().then(|| children())}
-        </details>
-    }
+fn titled(title: impl Fn() -> String + 'static, inside: impl Fn() -> Vec<El> + 'static) -> El {
+    fold("fold", h("summary", "").live_text(title), inside)
 }

@@ -1,7 +1,8 @@
 //! The bank: the numbers to start from, and the rest behind a fold.
 
 use super::{
-    field::{Choice, NameField, NumberField},
+    dom::{El, button, h},
+    field::{choice, large_field, name_field, number_field},
     state::State,
 };
 use crate::{
@@ -15,89 +16,71 @@ use crate::{
 use leptos::prelude::*;
 
 /// All banks, one under another.
-#[component]
-pub fn Banks() -> impl IntoView {
-    let state = State::get();
-    let count = Memo::new(move |_| state.plan.with(|plan| plan.banks.len()));
-    view! {
-        // Rows hold no state of their own, everything in them is derived from
-        // the draft by place: so their place is their key.
-        <For each=move || 0..count.get() key=|bank| *bank let:bank>
-            <BankCard bank count/>
-        </For>
-        {move || (count.get() < MOST_BANKS).then(|| view! {
-            <button type="button" class="quiet" on:click=move |_| add(state)>{words::ADD_BANK}</button>
-        })}
-    }
+///
+/// Rows hold no state of their own, everything in them is derived from the
+/// draft by place: they are built anew only when their number changes.
+pub fn banks(state: State) -> El {
+    let count = move || state.plan.with(|plan| plan.banks.len());
+    h("div", "").live_children(
+        move || count().to_string(),
+        move || {
+            let cards = (0..count()).map(|bank| card(state, bank, count()));
+            let add = (count() < MOST_BANKS).then(|| {
+                button("quiet", words::ADD_BANK, move || {
+                    state.edit(|plan| plan.banks.extend(plan.banks.last().cloned()));
+                })
+            });
+            cards.chain(add).collect()
+        },
+    )
 }
 
-/// Another bank to lay beside: a copy of the last, to be changed.
-fn add(state: State) {
-    state.edit(|plan| {
-        if let Some(last) = plan.banks.last().cloned() {
-            plan.banks.push(last);
-        }
-    });
-}
-
-#[component]
-fn BankCard(bank: usize, count: Memo<usize>) -> impl IntoView {
-    let state = State::get();
+fn card(state: State, bank: usize, count: usize) -> El {
     let path = move |field| Path::Bank(bank, field);
-    let title = move || {
-        if count.get() > 1 {
-            format!("{} {}", words::BANK, bank + 1)
-        } else {
-            words::BANK.to_owned()
-        }
-    };
-    let facts = move || {
+    let facts = h("p", "facts").live_text(move || {
         state.answer.with(|answer| {
-            answer
-                .banks
-                .iter()
-                .find(|facts| facts.bank == bank)
-                .map(wording::bank_sentence)
+            let facts = answer.banks.iter().find(|facts| facts.bank == bank);
+            facts.map_or_else(String::new, wording::bank_sentence)
         })
-    };
-    view! {
-        <fieldset class="card">
-            <legend>{title}</legend>
-            <div class="grid start">
-                <NumberField path=path(B::BlockRatedAh) large=true/>
-                <NumberField path=path(B::DepthPercent) large=true/>
-            </div>
-            <div class="grid">
-                <ChemistryChoice bank/>
-                <NumberField path=path(B::BlockNominalV)/>
-                <NumberField path=path(B::SeriesCount)/>
-                <NumberField path=path(B::ParallelCount)/>
-            </div>
-            <p class="facts">{facts}</p>
-            {move || (count.get() > 1).then(|| view! {
-                <div class="grid">
-                    <NameField
-                        id=format!("bank-name-{bank}")
-                        label=words::NAME
-                        get=move |plan| plan.banks.get(bank).map_or_else(String::new, |bank| bank.name.clone())
-                        set=move |plan, name| if let Some(bank) = plan.banks.get_mut(bank) { bank.name = name; }
-                    />
-                </div>
-                <button type="button" class="quiet" on:click=move |_| state.change(|draft| draft.remove(Path::Banks, bank))>
-                    {words::REMOVE_BANK}
-                </button>
-            })}
-        </fieldset>
-    }
+    });
+    let several = (count > 1).then(|| {
+        h("div", "")
+            .child(name_field(
+                state,
+                &format!("bank-name-{bank}"),
+                words::NAME,
+                move |plan| plan.banks.get_mut(bank).map(|bank| &mut bank.name),
+            ))
+            .child(button("quiet", words::REMOVE_BANK, move || {
+                state.change(|draft| draft.remove(Path::Banks, bank));
+            }))
+    });
+    h("fieldset", "card")
+        .child(h("legend", "").text(&wording::numbered(words::BANK, bank, count)))
+        .child(
+            h("div", "grid start")
+                .child(large_field(state, path(B::BlockRatedAh)))
+                .child(large_field(state, path(B::DepthPercent))),
+        )
+        .child(
+            h("div", "grid")
+                .child(chemistry_choice(state, bank))
+                .children(
+                    [B::BlockNominalV, B::SeriesCount, B::ParallelCount]
+                        .map(|f| number_field(state, path(f))),
+                ),
+        )
+        .child(facts)
+        .children(several)
 }
 
-#[component]
-fn ChemistryChoice(bank: usize) -> impl IntoView {
-    let state = State::get();
-    let names = Chemistry::ALL
-        .map(|kind| wording::chemistry_name(kind).to_owned())
-        .to_vec();
-    let chosen = Memo::new(move |_| {
+fn chemistry_choice(state: State, bank: usize) -> El {
+    let names = || {
+        Chemistry::ALL
+            .map(|kind| wording::chemistry_name(kind).to_owned())
+            .to_vec()
+    };
+    let chosen = move || {
         let kind = state
             .plan
             .with(|plan| plan.banks.get(bank).map(|bank| bank.chemistry));
@@ -105,7 +88,7 @@ fn ChemistryChoice(bank: usize) -> impl IntoView {
             .iter()
             .position(|&other| Some(other) == kind)
             .unwrap_or(0)
-    });
+    };
     let choose = move |index: usize| {
         state.edit(|plan| {
             if let (Some(bank), Some(&kind)) = (plan.banks.get_mut(bank), Chemistry::ALL.get(index))
@@ -114,41 +97,50 @@ fn ChemistryChoice(bank: usize) -> impl IntoView {
             }
         });
     };
-    view! {
-        <Choice id=format!("chemistry-{bank}") label=words::CHEMISTRY options=names chosen on_choice=choose/>
-    }
+    choice(
+        &format!("chemistry-{bank}"),
+        words::CHEMISTRY,
+        names,
+        chosen,
+        choose,
+    )
 }
 
 /// Everything else about a bank, for *What was assumed*.
-#[component]
-pub fn BankRest(bank: usize) -> impl IntoView {
-    let state = State::get();
-    let path = move |field| Path::Bank(bank, field);
-    let lead = Memo::new(move |_| {
+pub fn bank_rest(state: State, bank: usize) -> Vec<El> {
+    let fields = move |fields: &[B]| {
+        h("div", "grid").children(
+            fields
+                .iter()
+                .map(|&field| number_field(state, Path::Bank(bank, field))),
+        )
+    };
+    let is_lead = move || {
         state.plan.with(|plan| {
             plan.banks
                 .get(bank)
                 .is_some_and(|bank| bank.chemistry.is_lead_acid())
         })
-    });
-    view! {
-        <div class="grid">
-            <NumberField path=path(B::StartChargePercent)/>
-            <NumberField path=path(B::HealthPercent)/>
-            <NumberField path=path(B::CutoffV)/>
-            <NumberField path=path(B::BlockCurrentLimitA)/>
-            <NumberField path=path(B::BlockResistanceMohm)/>
-            <NumberField path=path(B::AlwaysOnW)/>
-            {move || lead.get().then(|| view! {
-                <NumberField path=path(B::RatedHoursH)/>
-                <NumberField path=path(B::PeukertExponent)/>
-            })}
-        </div>
-        <h4>{words::MEASURED_TITLE}</h4>
-        <div class="grid">
-            <NumberField path=path(B::MeasuredAh)/>
-            <NumberField path=path(B::MeasuredWh)/>
-            <NumberField path=path(B::MeasuredLoadW)/>
-        </div>
-    }
+    };
+    vec![
+        fields(&[
+            B::StartChargePercent,
+            B::HealthPercent,
+            B::CutoffV,
+            B::BlockCurrentLimitA,
+            B::BlockResistanceMohm,
+            B::AlwaysOnW,
+        ]),
+        h("div", "").live_children(
+            move || is_lead().to_string(),
+            move || {
+                is_lead()
+                    .then(|| fields(&[B::RatedHoursH, B::PeukertExponent]))
+                    .into_iter()
+                    .collect()
+            },
+        ),
+        h("h3", "").text(words::MEASURED_TITLE),
+        fields(&[B::MeasuredAh, B::MeasuredWh, B::MeasuredLoadW]),
+    ]
 }

@@ -1,8 +1,8 @@
 //! Which curves the page draws of an answer.
 
 use super::{
-    chart::{ChartView, Drawing, Text},
-    outcome::is_open,
+    chart::{Drawing, Plot, Text, chart_view},
+    dom::{El, named_fold},
     state::State,
 };
 use crate::{
@@ -17,149 +17,128 @@ use crate::{
 use leptos::prelude::*;
 
 /// The four charts, behind a fold: the sentence and the ribbon come first.
-#[component]
-pub fn Curves() -> impl IntoView {
-    let open = RwSignal::new(false);
-    view! {
-        <details class="fold" on:toggle=move |event| open.set(is_open(&event))>
-            <summary>{words::CURVES}</summary>
-            {move || open.get().then(|| view! {
-                <ChartView drawing=drawing(by_bank)/>
-                <ChartView drawing=drawing(by_depth)/>
-                <ChartView drawing=drawing(charge)/>
-                <ChartView drawing=drawing(volts)/>
-            })}
-        </details>
-    }
-}
-
-fn drawing(of: fn(&Plan, &Answer) -> Option<Drawing>) -> Memo<Option<Drawing>> {
-    let state = State::get();
-    Memo::new(move |_| {
-        state
-            .plan
-            .with(|plan| state.answer.with(|answer| of(plan, answer)))
+pub fn curves(state: State) -> El {
+    named_fold("fold", words::CURVES, move || {
+        PLOTS.map(|plot| chart_view(state, plot)).into()
     })
 }
 
-/// One series per run, and their names.
-fn series<'a, P: 'a>(
-    plan: &Plan,
-    answer: &'a Answer,
-    points: impl Fn(&'a RunAnswer) -> &'a [P],
-    xy: impl Fn(&P) -> (f64, f64),
-) -> Option<(Vec<String>, Vec<Series>)> {
-    if answer.runs.is_empty() {
-        return None;
-    }
-    let names: Vec<String> = answer
-        .runs
-        .iter()
-        .map(|run| wording::run_title(plan, answer, run))
-        .collect();
-    let series = answer
-        .runs
-        .iter()
-        .zip(&names)
-        .map(|(run, name)| Series {
-            samples: points(run)
-                .iter()
-                .map(|point| {
-                    let (x, y) = xy(point);
-                    Sample { x, y: Some(y) }
-                })
-                .collect(),
-            label_chars: name.chars().count(),
-            ..Series::default()
-        })
-        .collect();
-    Some((names, series))
-}
-
-fn by_bank(plan: &Plan, answer: &Answer) -> Option<Drawing> {
-    let (names, series) = series(
-        plan,
-        answer,
-        |run| &run.by_bank,
-        |point| (point.bank_ah, point.hours_h),
-    )?;
-    Some(Drawing {
+const PLOTS: [Plot; 4] = [
+    Plot {
         title: words::BY_BANK,
-        takeaway: wording::by_bank_takeaway(plan, answer),
-        names,
-        series,
-        x_kind: XKind::Number,
-        y_range: YRange::WithZero,
         x_label: words::AXIS_BANK,
         y_label: words::AXIS_HOURS,
         x_text: Text::AmpHours,
         y_text: Text::Hours,
-    })
-}
-
-fn by_depth(plan: &Plan, answer: &Answer) -> Option<Drawing> {
-    let (names, series) = series(
-        plan,
-        answer,
-        |run| &run.by_depth,
-        |point| (point.depth_percent, point.hours_h),
-    )?;
-    Some(Drawing {
+        draw: |state| {
+            let points =
+                |run: &RunAnswer| run.by_bank.iter().map(|p| (p.bank_ah, p.hours_h)).collect();
+            drawing(
+                state,
+                points,
+                wording::by_bank_takeaway,
+                false,
+                YRange::WithZero,
+            )
+        },
+    },
+    Plot {
         title: words::BY_DEPTH,
-        takeaway: wording::by_depth_takeaway(plan, answer),
-        names,
-        series,
-        x_kind: XKind::Number,
-        y_range: YRange::WithZero,
         x_label: words::AXIS_DEPTH,
         y_label: words::AXIS_HOURS,
         x_text: Text::Percent,
         y_text: Text::Hours,
-    })
-}
-
-fn charge(plan: &Plan, answer: &Answer) -> Option<Drawing> {
-    let (names, series) = series(
-        plan,
-        answer,
-        |run| &run.trace,
-        |point| (point.hours_h, point.charge_percent),
-    )?;
-    Some(Drawing {
-        title: words::CHARGE_ALONG,
-        takeaway: wording::charge_takeaway(plan, answer),
-        names,
-        series,
-        x_kind: XKind::Clock {
-            start_min: f64::from(plan.night.start_clock_min),
+        draw: |state| {
+            let points = |run: &RunAnswer| {
+                run.by_depth
+                    .iter()
+                    .map(|p| (p.depth_percent, p.hours_h))
+                    .collect()
+            };
+            drawing(
+                state,
+                points,
+                wording::by_depth_takeaway,
+                false,
+                YRange::WithZero,
+            )
         },
-        y_range: YRange::Fixed(0.0, 100.0),
+    },
+    Plot {
+        title: words::CHARGE_ALONG,
         x_label: words::AXIS_CLOCK,
         y_label: words::AXIS_CHARGE,
         x_text: Text::Hours,
         y_text: Text::Percent,
-    })
-}
-
-fn volts(plan: &Plan, answer: &Answer) -> Option<Drawing> {
-    let (names, series) = series(
-        plan,
-        answer,
-        |run| &run.trace,
-        |point| (point.hours_h, point.terminal_v),
-    )?;
-    Some(Drawing {
-        title: words::VOLTS_ALONG,
-        takeaway: wording::volts_takeaway(plan, answer),
-        names,
-        series,
-        x_kind: XKind::Clock {
-            start_min: f64::from(plan.night.start_clock_min),
+        draw: |state| {
+            let points = |run: &RunAnswer| {
+                run.trace
+                    .iter()
+                    .map(|p| (p.hours_h, p.charge_percent))
+                    .collect()
+            };
+            drawing(
+                state,
+                points,
+                wording::charge_takeaway,
+                true,
+                YRange::Fixed(0.0, 100.0),
+            )
         },
-        y_range: YRange::Data,
+    },
+    Plot {
+        title: words::VOLTS_ALONG,
         x_label: words::AXIS_CLOCK,
         y_label: words::AXIS_VOLTS,
         x_text: Text::Hours,
         y_text: Text::Volts,
+        draw: |state| {
+            let points = |run: &RunAnswer| {
+                run.trace
+                    .iter()
+                    .map(|p| (p.hours_h, p.terminal_v))
+                    .collect()
+            };
+            drawing(state, points, wording::volts_takeaway, true, YRange::Data)
+        },
+    },
+];
+
+/// One series per run, with its name.
+fn drawing(
+    state: State,
+    points: fn(&RunAnswer) -> Vec<(f64, f64)>,
+    takeaway: fn(&Plan, &Answer) -> String,
+    on_clock: bool,
+    y_range: YRange,
+) -> Drawing {
+    state.plan.with(|plan| {
+        state.answer.with(|answer| {
+            let names: Vec<String> = answer
+                .runs
+                .iter()
+                .map(|run| wording::run_title(plan, answer, run))
+                .collect();
+            let series = answer.runs.iter().zip(&names).map(|(run, name)| Series {
+                samples: points(run)
+                    .into_iter()
+                    .map(|(x, y)| Sample { x, y: Some(y) })
+                    .collect(),
+                label_chars: name.chars().count(),
+                ..Series::default()
+            });
+            let start_min = f64::from(plan.night.start_clock_min);
+            Drawing {
+                takeaway: takeaway(plan, answer),
+                series: series.collect(),
+                names,
+                x_kind: if on_clock {
+                    XKind::Clock { start_min }
+                } else {
+                    XKind::Number
+                },
+                y_range,
+            }
+        })
     })
 }

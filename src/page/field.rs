@@ -1,12 +1,20 @@
 //! Fields: a label, a text, its unit, where it came from, and what is wrong.
 
-use super::state::State;
+use super::{
+    dom::{El, always, h, set_attr, set_class, set_text, text_of},
+    state::State,
+};
 use crate::{
-    plan::{Origin, Path, draft::Echo},
+    plan::{
+        Figure, Origin, Path, Plan,
+        draft::{Draft, Echo},
+    },
     range::Unit,
-    spread, wording,
+    spread,
+    wording::{self, words},
 };
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
 
 /// A stable id for a field's parts, from its address.
 pub fn id_of(path: Path) -> String {
@@ -17,212 +25,276 @@ pub fn id_of(path: Path) -> String {
 /// A number of the plan.
 ///
 /// The text is the truth while typing; it is written out plainly on leaving.
-#[component]
-pub fn NumberField(
-    path: Path,
-    /// Instead of the field's own name.
-    #[prop(optional, into)]
-    label: Option<String>,
-    /// Larger, for the numbers to start from.
-    #[prop(optional)]
-    large: bool,
-    /// No words under it.
-    #[prop(optional)]
-    bare: bool,
-) -> impl IntoView {
-    let state = State::get();
+pub fn number_field(state: State, path: Path) -> El {
+    field(state, path, "field", wording::field_hint(path))
+}
+
+/// The same, larger, for the numbers to start from.
+pub fn large_field(state: State, path: Path) -> El {
+    field(state, path, "field large", wording::field_hint(path))
+}
+
+/// The same with no words under it, for rows.
+pub fn row_field(state: State, path: Path) -> El {
+    field(state, path, "field large", "")
+}
+
+fn field(state: State, path: Path, class: &str, hint: &str) -> El {
     let id = id_of(path);
-    let unit = path.range().map(|range| range.unit);
-    let sign = move || {
-        let us_units = state.plan.with(|plan| plan.show.us_units);
-        unit.map_or("", |unit| wording::unit_sign(unit, us_units))
-    };
-    let text = Memo::new(move |_| state.draft.with(|draft| draft.text(path)));
-    let default = Memo::new(move |_| {
-        state.draft.with(|draft| {
-            draft
-                .plan
-                .assumed(path)
-                .map_or_else(String::new, |f| draft.written(path, f.value))
-        })
-    });
-    let trouble = Memo::new(move |_| state.draft.with(|draft| draft.trouble(path).is_some()));
-    let echo = Memo::new(move |_| state.draft.with(|draft| draft.echo(path)));
-    let hint = if bare { "" } else { wording::field_hint(path) };
     let (error_id, hint_id) = (format!("{id}-error"), format!("{id}-hint"));
-    let described = {
-        let (error_id, hint_id) = (error_id.clone(), hint_id.clone());
-        move || match (trouble.get(), hint.is_empty()) {
-            (true, true) => error_id.clone(),
-            (true, false) => format!("{error_id} {hint_id}"),
-            (false, true) => String::new(),
-            (false, false) => hint_id.clone(),
+    let label = h("label", "")
+        .attr("for", &id)
+        .text(wording::field_label(path));
+    let unit_in_label = h("span", "unit-in-label");
+    let input = input(state, path, &id);
+    let unit = h("span", "unit").attr("aria-hidden", "true");
+    let origin = origin_mark(state, path);
+    let error = h("p", "error").attr("id", &error_id);
+    let echo = h("p", "echo");
+    let root = h("div", class);
+    let parts = Parts {
+        root: root.0.clone(),
+        unit_in_label: unit_in_label.0.clone(),
+        input: input.0.clone().unchecked_into(),
+        unit: unit.0.clone(),
+        error: error.0.clone(),
+        echo: echo.0.clone(),
+        hint_id: if hint.is_empty() {
+            String::new()
+        } else {
+            hint_id.clone()
+        },
+        error_id,
+    };
+    always(move || state.draft.with(|draft| parts.show(draft, path)));
+    let entry = h("span", "entry").child(input).child(unit).children(origin);
+    let hint = (!hint.is_empty()).then(|| h("p", "hint").attr("id", &hint_id).text(hint));
+    root.child(label.child(unit_in_label))
+        .child(entry)
+        .child(error)
+        .child(echo)
+        .children(hint)
+}
+
+fn input(state: State, path: Path, id: &str) -> El {
+    let input = h("input", "")
+        .attr("id", id)
+        .attr("type", "text")
+        .attr("autocomplete", "off")
+        .attr("spellcheck", "false")
+        .on("input", move |event| {
+            state.type_text(path, &text_of(&event))
+        })
+        .on("blur", move |_| state.settle(path));
+    match path.range() {
+        // Negative numbers need a keyboard with a minus, which `decimal` may lack.
+        Some(range) if range.min < 0.0 || range.unit == Unit::ClockMinute => input,
+        Some(range) if range.unit == Unit::Count => input.attr("inputmode", "numeric"),
+        _ => input.attr("inputmode", "decimal"),
+    }
+}
+
+/// The parts of a field that change.
+struct Parts {
+    root: web_sys::Element,
+    unit_in_label: web_sys::Element,
+    input: web_sys::HtmlInputElement,
+    unit: web_sys::Element,
+    error: web_sys::Element,
+    echo: web_sys::Element,
+    error_id: String,
+    hint_id: String,
+}
+
+impl Parts {
+    fn show(&self, draft: &Draft, path: Path) {
+        let text = draft.text(path);
+        if self.input.value() != text {
+            self.input.set_value(&text);
         }
-    };
-    // Negative numbers need a keyboard with a minus, which `decimal` may lack.
-    let keys = match path.range() {
-        Some(range) if range.min < 0.0 => None,
-        Some(range) if range.unit == Unit::ClockMinute => None,
-        Some(range) if range.unit == Unit::Count => Some("numeric"),
-        _ => Some("decimal"),
-    };
-    let label = label.unwrap_or_else(|| wording::field_label(path).to_owned());
-    view! {
-        <div class="field" class:large=large class:wrong=move || trouble.get()>
-            <label for=id.clone()>
-                {label}
-                {move || (!sign().is_empty()).then(|| view! { <span class="unit-in-label">" (" {sign} ")"</span> })}
-            </label>
-            <span class="entry">
-                <input
-                    id=id
-                    type="text"
-                    inputmode=keys
-                    autocomplete="off"
-                    spellcheck="false"
-                    prop:value=move || text.get()
-                    placeholder=move || default.get()
-                    aria-invalid=move || trouble.get().then_some("true")
-                    aria-describedby=described
-                    on:input=move |event| state.type_text(path, &event_target_value(&event))
-                    on:blur=move |_| state.settle(path)
-                />
-                <span class="unit" aria-hidden="true">{sign}</span>
-                <OriginMark path/>
-            </span>
-            {move || trouble.get().then(|| view! {
-                <p class="error" id=error_id.clone()>{wording::entry_trouble(path)}</p>
-            })}
-            {move || echo.get().map(|echo| view! { <p class="echo">{echo_text(echo)}</p> })}
-            {(!hint.is_empty()).then(|| view! { <p class="hint" id=hint_id>{hint}</p> })}
-        </div>
+        let default = draft
+            .plan
+            .assumed(path)
+            .map_or_else(String::new, |f| draft.written(path, f.value));
+        self.input.set_placeholder(&default);
+        let us_units = draft.plan.show.us_units;
+        let sign = path
+            .range()
+            .map_or("", |range| wording::unit_sign(range.unit, us_units));
+        set_text(&self.unit, sign);
+        set_text(&self.unit_in_label, &wording::unit_in_label(sign));
+        let troubled = draft.trouble(path).is_some();
+        set_class(&self.root, "wrong", troubled);
+        set_attr(&self.input, "aria-invalid", troubled.then_some("true"));
+        set_text(
+            &self.error,
+            &if troubled {
+                wording::entry_trouble(path)
+            } else {
+                String::new()
+            },
+        );
+        set_text(
+            &self.echo,
+            &draft.echo(path).map_or_else(String::new, echo_text),
+        );
+        let described = match (troubled, self.hint_id.is_empty()) {
+            (true, true) => self.error_id.clone(),
+            (true, false) => format!("{} {}", self.error_id, self.hint_id),
+            (false, _) => self.hint_id.clone(),
+        };
+        set_attr(
+            &self.input,
+            "aria-describedby",
+            (!described.is_empty()).then_some(&described),
+        );
     }
 }
 
 fn echo_text(echo: Echo) -> String {
-    let with = |value, unit| match unit {
-        Unit::Hour => wording::number::duration_fine(value),
-        Unit::ClockMinute => wording::number::clock(value),
-        _ => wording::number::with_unit(value, wording::unit_sign(unit, false)),
-    };
     match echo {
-        Echo::Value { value, unit } => wording::reading_echo(&with(value, unit)),
-        Echo::Strings { count, each, unit } => wording::strings_echo(count, &with(each, unit)),
+        Echo::Value { value, unit } => wording::reading_echo(&wording::value_text(value, unit)),
+        Echo::Strings { count, each, unit } => {
+            wording::strings_echo(count, &wording::value_text(each, unit))
+        }
     }
 }
 
-/// Where a number comes from, and its spread: a choice of three.
-#[component]
-fn OriginMark(path: Path) -> impl IntoView {
-    let state = State::get();
-    let figure = Memo::new(move |_| {
-        state
-            .plan
-            .with(|plan| plan.has_origin(path).then(|| plan.figure(path)).flatten())
-    });
-    let stated = Memo::new(move |_| state.plan.with(|plan| plan.stated(path).is_some()));
-    let choose = move |event: web_sys::Event| {
-        let from = origin_of(&event_target_value(&event));
+const ORIGINS: [Origin; 3] = [Origin::Label, Origin::Measured, Origin::Guess];
+
+/// Where a number comes from: a choice of three. A number left to its default
+/// has no origin to choose, only one to show. Choices and counts have none.
+fn origin_mark(state: State, path: Path) -> Option<El> {
+    if !state.plan.with_untracked(|plan| plan.has_origin(path)) {
+        return None;
+    }
+    let select = h("select", "origin").attr("aria-label", &wording::origin_question(path));
+    let select = select.children(ORIGINS.map(|origin| {
+        h("option", "")
+            .attr("value", wording::origin_name(origin))
+            .text(wording::origin_name(origin))
+    }));
+    let select = select.on("change", move |event| {
+        let name = text_of(&event);
+        let chosen = ORIGINS
+            .into_iter()
+            .find(|&origin| wording::origin_name(origin) == name);
         state.edit(|plan| {
-            if let Some(mut figure) = plan.figure(path) {
-                figure.from = from;
-                figure.spread_percent = None;
-                plan.set_figure(path, figure);
+            if let (Some(from), Some(figure)) = (chosen, plan.figure(path)) {
+                plan.set_figure(
+                    path,
+                    Figure {
+                        from,
+                        spread_percent: None,
+                        ..figure
+                    },
+                );
             }
         });
-    };
-    let options = move |from: Origin| {
-        [Origin::Label, Origin::Measured, Origin::Guess].map(|origin| {
-            view! {
-                <option value=wording::origin_name(origin) prop:selected=move || origin == from>
-                    {wording::origin_name(origin)}
-                </option>
-            }
-        })
-    };
-    move || {
-        let figure = figure.get()?;
-        // A number left to its default has no origin to choose: it is shown.
-        let percent = spread::percent_of(path, figure);
-        let mark = wording::origin_mark(figure.from, percent);
-        Some(if stated.get() {
-            view! {
-                <select
-                    class="origin"
-                    aria-label=wording::origin_question(path)
-                    title=mark
-                    on:change=choose
-                >
-                    {options(figure.from)}
-                </select>
-            }
-            .into_any()
-        } else {
-            view! { <span class="origin" title=mark>"assumed"</span> }.into_any()
-        })
-    }
-}
-
-fn origin_of(name: &str) -> Origin {
-    [Origin::Measured, Origin::Guess]
-        .into_iter()
-        .find(|&from| wording::origin_name(from) == name)
-        .unwrap_or(Origin::Label)
+    });
+    let assumed = h("span", "origin").text(words::ASSUMED_MARK);
+    let (choice, mark) = (select.0.clone(), assumed.0.clone());
+    always(move || {
+        state.draft.with(|draft| {
+            let stated = draft.plan.stated(path).is_some();
+            set_attr(&choice, "hidden", stated.then_some("").xor(Some("")));
+            set_attr(&mark, "hidden", stated.then_some(""));
+            let Some(figure) = draft.plan.figure(path) else {
+                set_attr(&mark, "hidden", Some(""));
+                return;
+            };
+            let words = wording::origin_mark(figure.from, spread::percent_of(path, figure));
+            set_attr(&choice, "title", Some(&words));
+            set_attr(&mark, "title", Some(&words));
+            let choice: &web_sys::HtmlSelectElement = choice.unchecked_ref();
+            choice.set_value(wording::origin_name(figure.from));
+        });
+    });
+    Some(h("span", "origins").child(select).child(assumed))
 }
 
 /// A name of the user's own.
-#[component]
-pub fn NameField(
-    #[prop(into)] id: String,
-    #[prop(into)] label: String,
-    get: impl Fn(&crate::plan::Plan) -> String + Send + Sync + 'static,
-    set: impl Fn(&mut crate::plan::Plan, String) + Copy + Send + Sync + 'static,
-) -> impl IntoView {
-    let state = State::get();
-    let text = Memo::new(move |_| state.plan.with(|plan| get(plan)));
-    view! {
-        <div class="field name">
-            <label for=id.clone()>{label}</label>
-            <input
-                id=id
-                type="text"
-                autocomplete="off"
-                maxlength="60"
-                prop:value=move || text.get()
-                on:input=move |event| {
-                    let text = event_target_value(&event);
-                    state.draft.update(|draft| draft.edit(|plan| set(plan, text)));
-                }
-            />
-        </div>
-    }
+pub fn name_field(
+    state: State,
+    id: &str,
+    label: &str,
+    name: impl Fn(&mut Plan) -> Option<&mut String> + 'static,
+) -> El {
+    let name: std::rc::Rc<dyn Fn(&mut Plan) -> Option<&mut String>> = std::rc::Rc::new(name);
+    let write = name.clone();
+    let input = h("input", "")
+        .attr("id", id)
+        .attr("type", "text")
+        .attr("autocomplete", "off")
+        .attr("maxlength", "60");
+    let input = input.on("input", move |event| {
+        let text = text_of(&event);
+        state.rename(|plan| {
+            if let Some(place) = write(plan) {
+                *place = text;
+            }
+        });
+    });
+    let element: web_sys::HtmlInputElement = input.0.clone().unchecked_into();
+    always(move || {
+        // Read through the same lens that writes: a copy is cheap beside an answer.
+        let mut plan = state.plan.get();
+        let text = name(&mut plan).cloned().unwrap_or_default();
+        if element.value() != text {
+            element.set_value(&text);
+        }
+    });
+    h("div", "field name")
+        .child(h("label", "").attr("for", id).text(label))
+        .child(input)
 }
 
-/// A choice of few.
-#[component]
-pub fn Choice(
-    #[prop(into)] id: String,
-    #[prop(into)] label: String,
-    /// What can be chosen, by name.
-    #[prop(into)]
-    options: Signal<Vec<String>>,
-    /// Which is.
-    #[prop(into)]
-    chosen: Signal<usize>,
-    on_choice: impl Fn(usize) + Send + Sync + 'static,
-) -> impl IntoView {
-    view! {
-        <div class="field choice">
-            <label for=id.clone()>{label}</label>
-            <select id=id on:change=move |event| {
-                if let Ok(index) = event_target_value(&event).parse() {
-                    on_choice(index);
-                }
-            }>
-                {move || options.get().into_iter().enumerate().map(|(index, name)| view! {
-                    <option value=index.to_string() prop:selected=move || chosen.get() == index>{name}</option>
-                }).collect_view()}
-            </select>
-        </div>
-    }
+/// A choice of few, by place in the list.
+pub fn choice(
+    id: &str,
+    label: &str,
+    names: impl Fn() -> Vec<String> + Copy + Send + Sync + 'static,
+    chosen: impl Fn() -> usize + 'static,
+    choose: impl Fn(usize) + 'static,
+) -> El {
+    let select = h("select", "").attr("id", id).live_children(
+        move || names().join("\n"),
+        move || {
+            names()
+                .iter()
+                .enumerate()
+                .map(|(index, name)| h("option", "").attr("value", &index.to_string()).text(name))
+                .collect()
+        },
+    );
+    let select = select.on("change", move |event| {
+        if let Ok(index) = text_of(&event).parse() {
+            choose(index);
+        }
+    });
+    let element: web_sys::HtmlSelectElement = select.0.clone().unchecked_into();
+    always(move || {
+        // The list first: a choice among options that are not there is lost.
+        let _ = names();
+        element.set_selected_index(i32::try_from(chosen()).unwrap_or(0));
+    });
+    h("div", "field choice")
+        .child(h("label", "").attr("for", id).text(label))
+        .child(select)
+}
+
+/// A box to tick.
+pub fn tick(
+    id: &str,
+    label: &str,
+    on: impl Fn() -> bool + 'static,
+    toggle: impl Fn() + 'static,
+) -> El {
+    let input = h("input", "")
+        .attr("type", "checkbox")
+        .attr("id", id)
+        .on("change", move |_| toggle());
+    let element: web_sys::HtmlInputElement = input.0.clone().unchecked_into();
+    always(move || element.set_checked(on()));
+    h("label", "check").child(input).text(label)
 }

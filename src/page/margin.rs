@@ -1,44 +1,56 @@
 //! What stands beside the questions: notices and cautions.
 
-use super::state::State;
+use super::{
+    dom::{El, button, h},
+    state::State,
+};
 use crate::wording::{self, CAUTIONS, words};
 use leptos::prelude::*;
 
 /// What happened to the document, and the way to a newer version.
-#[component]
-pub fn Notices() -> impl IntoView {
-    let state = State::get();
-    let reload = move |_| {
-        if let Ok(event) = web_sys::Event::new("till-morning-reload") {
-            let _ = window().dispatch_event(&event);
-        }
+pub fn notices(state: State) -> El {
+    let happened = move || {
+        let notice = state.notice.get()?;
+        let dismiss = button("quiet", words::DISMISS, move || state.notice.set(None));
+        Some(
+            h("p", "notice")
+                .attr("id", "notice")
+                .text(wording::notice_sentence(notice))
+                .child(dismiss),
+        )
     };
-    view! {
-        <div role="status" aria-live="polite">
-            {move || state.notice.get().map(|notice| view! {
-                <p class="notice" id="notice">
-                    {wording::notice_sentence(notice)}
-                    <button type="button" class="quiet" on:click=move |_| state.notice.set(None)>{words::DISMISS}</button>
-                </p>
-            })}
-            {move || state.update.get().then(|| view! {
-                <p class="notice" id="update-notice">
-                    {words::UPDATE_WAITS}
-                    <button type="button" on:click=reload>{words::RELOAD}</button>
-                </p>
-            })}
-        </div>
-    }
+    let update = move || {
+        let reload = || {
+            if let Ok(event) = web_sys::Event::new("till-morning-reload") {
+                let _ = window().dispatch_event(&event);
+            }
+        };
+        let news = || {
+            h("p", "notice")
+                .attr("id", "update-notice")
+                .text(words::UPDATE_WAITS)
+        };
+        state
+            .update
+            .get()
+            .then(|| news().child(button("", words::RELOAD, reload)))
+    };
+    h("div", "")
+        .attr("role", "status")
+        .attr("aria-live", "polite")
+        .live_children(
+            move || format!("{:?}{}", state.notice.get(), state.update.get()),
+            move || happened().into_iter().chain(update()).collect(),
+        )
 }
 
 /// Cautions with their sources.
-#[component]
-pub fn Cautions() -> impl IntoView {
-    let items = CAUTIONS.iter().map(|caution| view! {
-        <li>
-            {caution.text}
-            {(!caution.source.is_empty()).then(|| view! { <cite>" ("{caution.source}")"</cite> })}
-        </li>
-    }).collect_view();
-    view! { <ul class="cautions">{items}</ul> }
+pub fn cautions() -> El {
+    h("ul", "cautions").children(CAUTIONS.iter().map(|caution| {
+        let item = h("li", "").text(caution.text);
+        if caution.source.is_empty() {
+            return item;
+        }
+        item.child(h("cite", "").text(&wording::in_brackets(caution.source)))
+    }))
 }

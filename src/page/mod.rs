@@ -9,6 +9,7 @@ mod assumed;
 mod banks;
 mod chart;
 mod curves;
+mod dom;
 mod field;
 mod files;
 mod keep;
@@ -21,15 +22,24 @@ mod ribbon;
 mod state;
 mod units;
 
-pub use app::App;
-
 use leptos::prelude::*;
 
 /// Starts the page in place of its static shell.
 pub fn start() {
     console_error_panic_hook::set_once();
+    // Effects run after the event that caused them; the browser's queue drives them.
+    let _ = any_spawner::Executor::init_wasm_bindgen();
+    let owner = Owner::new();
+    let parts = owner.with(app::app);
+    // The page lives as long as the tab.
+    std::mem::forget(owner);
+    let Some(body) = document().body() else {
+        return;
+    };
     let shell = document().get_element_by_id("shell");
-    mount_to_body(App);
+    for part in parts {
+        let _ = body.append_child(&part.0);
+    }
     // The shell goes only when the page stands: no empty moment between.
     if let Some(shell) = shell {
         shell.remove();

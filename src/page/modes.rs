@@ -1,157 +1,168 @@
 //! Modes of the cooling unit, and the other loads: rows to add and remove.
 
 use super::{
-    field::{NameField, NumberField},
+    dom::{El, button, h},
+    field::{name_field, number_field, row_field, tick},
     state::State,
 };
 use crate::{
     plan::{
-        Draw, Figure, Load, Mode,
+        Draw, Figure, Load, Mode, Plan,
         check::{MOST_LOADS, MOST_MODES},
         path::{ModeField as M, Path},
     },
-    wording::words,
+    wording::{self, words},
 };
 use leptos::prelude::*;
 
 /// The modes of every unit, with their draws.
-#[component]
-pub fn Modes() -> impl IntoView {
-    let state = State::get();
-    let units = Memo::new(move |_| state.plan.with(|plan| plan.units.len()));
-    view! {
-        // By place: see `Banks`.
-        <For each=move || 0..units.get() key=|unit| *unit let:unit><UnitModes unit units/></For>
-    }
+pub fn modes(state: State) -> El {
+    let units = move || state.plan.with(|plan| plan.units.len());
+    h("div", "").live_children(
+        move || units().to_string(),
+        move || {
+            (0..units())
+                .map(|unit| unit_modes(state, unit, units()))
+                .collect()
+        },
+    )
 }
 
-#[component]
-fn UnitModes(unit: usize, units: Memo<usize>) -> impl IntoView {
-    let state = State::get();
-    let count = Memo::new(move |_| {
+fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
+    plan.units.get_mut(unit)?.modes.get_mut(mode)
+}
+
+fn unit_modes(state: State, unit: usize, units: usize) -> El {
+    let count = move || {
         state
             .plan
             .with(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()))
-    });
-    let title = move || {
-        if units.get() > 1 {
-            format!("{} {}", words::UNIT, unit + 1)
-        } else {
-            words::MODES.to_owned()
-        }
     };
-    let add = move |_| {
-        state.edit(|plan| {
-            if let Some(unit) = plan.units.get_mut(unit) {
-                let mode = unit.modes.last().cloned();
-                let mut mode = mode.unwrap_or_else(|| Mode::of_power("", Figure::guess(300.0)));
-                mode.name = String::new();
-                unit.modes.push(mode);
-            }
-        })
+    // The kind of draw decides which field a row has.
+    let key = move || {
+        let paths: Vec<String> = state.plan.with(|plan| {
+            (0..count())
+                .filter_map(|mode| plan.draw_path(unit, mode))
+                .map(|path| path.to_string())
+                .collect()
+        });
+        paths.join(" ")
     };
-    view! {
-        <fieldset class="card">
-            <legend>{title}</legend>
-            <For each=move || 0..count.get() key=|mode| *mode let:mode><ModeRow unit mode count/></For>
-            {move || (count.get() < MOST_MODES).then(|| view! {
-                <button type="button" class="quiet" on:click=add>{words::ADD_MODE}</button>
-            })}
-        </fieldset>
+    let rows = move || {
+        let rows = (0..count()).map(|mode| mode_row(state, unit, mode, count()));
+        let add = (count() < MOST_MODES).then(|| {
+            button("quiet", words::ADD_MODE, move || {
+                state.edit(|plan| add_mode(plan, unit))
+            })
+        });
+        rows.chain(add).collect()
+    };
+    let title = if units > 1 { words::UNIT } else { words::MODES };
+    h("fieldset", "card")
+        .child(h("legend", "").text(&wording::numbered(title, unit, units)))
+        .child(h("div", "").live_children(key, rows))
+}
+
+fn add_mode(plan: &mut Plan, unit: usize) {
+    if let Some(unit) = plan.units.get_mut(unit) {
+        let like = unit.modes.last().cloned();
+        let like = like.unwrap_or_else(|| Mode::of_power("", Figure::guess(300.0)));
+        unit.modes.push(Mode {
+            name: String::new(),
+            ..like
+        });
     }
 }
 
-#[component]
-fn ModeRow(unit: usize, mode: usize, count: Memo<usize>) -> impl IntoView {
-    let state = State::get();
-    let draw = Memo::new(move |_| state.plan.with(|plan| plan.draw_path(unit, mode)));
-    view! {
-        <div class="row">
-            <NameField
-                id=format!("mode-name-{unit}-{mode}")
-                label=words::MODE_NAME
-                get=move |plan| plan.mode(unit, mode).map_or_else(String::new, |mode| mode.name.clone())
-                set=move |plan, name| {
-                    if let Some(mode) = plan.units.get_mut(unit).and_then(|unit| unit.modes.get_mut(mode)) {
-                        mode.name = name;
-                    }
-                }
-            />
-            {move || draw.get().map(|path| view! { <NumberField path bare=true large=true/> })}
-            {move || (count.get() > 1).then(|| view! {
-                <button type="button" class="remove" aria-label=words::REMOVE_MODE title=words::REMOVE_MODE
-                    on:click=move |_| state.change(|draft| draft.remove(Path::Modes(unit), mode))>"×"</button>
-            })}
-        </div>
-    }
+fn mode_row(state: State, unit: usize, mode: usize, count: usize) -> El {
+    let name = name_field(
+        state,
+        &format!("mode-name-{unit}-{mode}"),
+        words::MODE_NAME,
+        move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name),
+    );
+    let path = state.plan.with(|plan| plan.draw_path(unit, mode));
+    let remove =
+        (count > 1).then(|| remove_button(state, words::REMOVE_MODE, Path::Modes(unit), mode));
+    h("div", "row")
+        .child(name)
+        .children(path.map(|path| row_field(state, path)))
+        .children(remove)
+}
+
+fn remove_button(state: State, words: &str, list: Path, row: usize) -> El {
+    button("remove", "×", move || {
+        state.change(|draft| draft.remove(list, row))
+    })
+    .attr("aria-label", words)
+    .attr("title", words)
 }
 
 /// Everything else about a mode, for *What was assumed*.
-#[component]
-pub fn ModeRest(unit: usize, mode: usize) -> impl IntoView {
-    let state = State::get();
+pub fn mode_rest(state: State, unit: usize, mode: usize) -> Vec<El> {
     let path = move |field| Path::Mode(unit, mode, field);
-    let is_current = Memo::new(move |_| {
+    let is_current = move || {
         state.plan.with(|plan| {
             plan.mode(unit, mode)
-                .is_some_and(|mode| matches!(mode.draw, Draw::Current { .. }))
+                .is_some_and(|m| matches!(m.draw, Draw::Current { .. }))
         })
-    });
-    let toggle = move |_| state.edit(|plan| switch_draw(plan, unit, mode));
-    view! {
-        <div class="grid">
-            <NumberField path=path(M::DutyPercent)/>
-            <NumberField path=path(M::StandbyW)/>
-            {move || is_current.get().then(|| view! { <NumberField path=path(M::MeasuredAtV)/> })}
-        </div>
-        <label class="check">
-            <input type="checkbox" prop:checked=move || is_current.get() on:change=toggle/>
-            {words::AMPS_STAY}
-        </label>
-    }
-}
-
-/// Watts that stay become amps that stay, or back, at the bank's nominal volts.
-fn switch_draw(plan: &mut crate::plan::Plan, unit: usize, mode: usize) {
-    let nominal_v = plan.banks.first().map_or(12.0, |bank| bank.nominal_v());
-    if let Some(mode) = plan
-        .units
-        .get_mut(unit)
-        .and_then(|unit| unit.modes.get_mut(mode))
-    {
-        mode.draw = mode.draw.switched(nominal_v);
-    }
+    };
+    let switch = move || {
+        state.edit(|plan| {
+            let nominal_v = plan.banks.first().map_or(12.0, |bank| bank.nominal_v());
+            if let Some(mode) = mode_mut(plan, unit, mode) {
+                mode.draw = mode.draw.switched(nominal_v);
+            }
+        });
+    };
+    vec![
+        h("div", "grid")
+            .child(number_field(state, path(M::DutyPercent)))
+            .child(number_field(state, path(M::StandbyW))),
+        h("div", "").live_children(
+            move || is_current().to_string(),
+            move || {
+                is_current()
+                    .then(|| number_field(state, path(M::MeasuredAtV)))
+                    .into_iter()
+                    .collect()
+            },
+        ),
+        tick(
+            &format!("amps-{unit}-{mode}"),
+            words::AMPS_STAY,
+            is_current,
+            switch,
+        ),
+    ]
 }
 
 /// Other loads that run all night.
-#[component]
-pub fn Loads() -> impl IntoView {
-    let state = State::get();
-    let count = Memo::new(move |_| state.plan.with(|plan| plan.loads.len()));
-    let add = move |_| {
-        state.edit(|plan| {
-            plan.loads.push(Load {
-                name: String::new(),
-                power_w: Figure::guess(20.0),
-            });
-        })
+pub fn loads(state: State) -> El {
+    let count = move || state.plan.with(|plan| plan.loads.len());
+    let rows = move || {
+        let rows = (0..count()).map(|load| {
+            let name = name_field(
+                state,
+                &format!("load-name-{load}"),
+                words::LOAD_NAME,
+                move |plan| plan.loads.get_mut(load).map(|load| &mut load.name),
+            );
+            h("div", "row")
+                .child(name)
+                .child(row_field(state, Path::Load(load)))
+                .child(remove_button(state, words::REMOVE_LOAD, Path::Loads, load))
+        });
+        let add = (count() < MOST_LOADS).then(|| {
+            button("quiet", words::ADD_LOAD, move || {
+                let load = Load {
+                    name: String::new(),
+                    power_w: Figure::guess(20.0),
+                };
+                state.edit(|plan| plan.loads.push(load.clone()));
+            })
+        });
+        rows.chain(add).collect()
     };
-    view! {
-        <For each=move || 0..count.get() key=|load| *load let:load>
-            <div class="row">
-                <NameField
-                    id=format!("load-name-{load}")
-                    label=words::LOAD_NAME
-                    get=move |plan| plan.loads.get(load).map_or_else(String::new, |load| load.name.clone())
-                    set=move |plan, name| if let Some(load) = plan.loads.get_mut(load) { load.name = name; }
-                />
-                <NumberField path=Path::Load(load) bare=true/>
-                <button type="button" class="remove" aria-label=words::REMOVE_LOAD title=words::REMOVE_LOAD
-                    on:click=move |_| state.change(|draft| draft.remove(Path::Loads, load))>"×"</button>
-            </div>
-        </For>
-        {move || (count.get() < MOST_LOADS).then(|| view! {
-            <button type="button" class="quiet" on:click=add>{words::ADD_LOAD}</button>
-        })}
-    }
+    h("div", "").live_children(move || count().to_string(), rows)
 }

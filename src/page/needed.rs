@@ -1,7 +1,9 @@
 //! "How big a bank?": any one unknown, the others given.
 
 use super::{
-    field::{Choice, NumberField},
+    dom::{El, h},
+    field::{choice, number_field},
+    outcome::stale_mark,
     state::State,
 };
 use crate::{
@@ -17,124 +19,158 @@ use leptos::prelude::*;
 const UNKNOWNS: [Unknown; 4] = [Unknown::Bank, Unknown::Hours, Unknown::Draw, Unknown::Depth];
 
 /// The question, its answer, and the reserve it rests on.
-#[component]
-pub fn Needed() -> impl IntoView {
-    let state = State::get();
+pub fn needed(state: State) -> El {
     let sentences = move || {
         state.plan.with(|plan| {
             state.answer.with(|answer| {
-                answer.sizing.iter().map(|sizing| {
-                    let several = plan.banks.len() > 1;
-                    let bank = several.then(|| format!("{}: ", wording::bank_in_words(plan, sizing.bank)));
-                    view! { <p class="answer">{bank}{wording::sizing_sentence(plan, sizing)}</p> }
-                }).collect_view()
+                let all = answer
+                    .sizing
+                    .iter()
+                    .map(|sizing| wording::sizing_answer(plan, sizing));
+                all.collect::<Vec<_>>()
             })
         })
     };
-    let tables = move || {
-        state.answer.with(|answer| {
-            answer
-                .sizing
-                .iter()
-                .filter_map(|sizing| match sizing.found {
-                    Found::Bank(needed) => Some(table(&needed)),
-                    _ => None,
-                })
-                .collect_view()
-        })
-    };
-    let unknown = Memo::new(move |_| {
-        let asked = state.plan.with(|plan| plan.night.unknown);
-        UNKNOWNS
+    let said = h("div", "")
+        .attr("role", "status")
+        .attr("aria-live", "polite")
+        .live_children(
+            move || sentences().join("\n"),
+            move || {
+                sentences()
+                    .iter()
+                    .map(|text| h("p", "answer").text(text))
+                    .collect()
+            },
+        );
+    let unknown = move || state.plan.with(|plan| plan.night.unknown);
+    let fields = move || {
+        let paths: &[N] = match unknown() {
+            Unknown::Hours => &[],
+            Unknown::Bank => &[N::WantedH, N::AgeingPercent, N::MarginPercent],
+            Unknown::Draw | Unknown::Depth => &[N::WantedH],
+        };
+        paths
             .iter()
-            .position(|&other| other == asked)
-            .unwrap_or(0)
-    });
-    let for_bank = move || UNKNOWNS[unknown.get()] == Unknown::Bank;
-    view! {
-        <div class="outcome" class:stale=move || state.stale.get()>
-            <div role="status" aria-live="polite">{sentences}</div>
-            {tables}
-        </div>
-        <div class="grid">
-            <Choice id="unknown" label=words::ASK_FOR options=words::UNKNOWNS.map(str::to_owned).to_vec()
-                chosen=unknown
-                on_choice=move |index| state.edit(|plan| {
-                    plan.night.unknown = UNKNOWNS.get(index).copied().unwrap_or_default();
-                })/>
-            <ModeChoice/>
-            {move || (UNKNOWNS[unknown.get()] != Unknown::Hours).then(|| view! {
-                <NumberField path=Path::Night(N::WantedH)/>
-            })}
-            {move || for_bank().then(|| view! {
-                <NumberField path=Path::Night(N::AgeingPercent)/>
-                <NumberField path=Path::Night(N::MarginPercent)/>
-            })}
-        </div>
-    }
+            .map(|&field| number_field(state, Path::Night(field)))
+            .collect()
+    };
+    let choices = h("div", "grid")
+        .child(choice(
+            "unknown",
+            words::ASK_FOR,
+            || words::UNKNOWNS.map(str::to_owned).to_vec(),
+            move || {
+                UNKNOWNS
+                    .iter()
+                    .position(|&other| other == unknown())
+                    .unwrap_or(0)
+            },
+            move |index| {
+                state.edit(|plan| {
+                    plan.night.unknown = UNKNOWNS.get(index).copied().unwrap_or_default()
+                })
+            },
+        ))
+        .child(mode_choice(state));
+    h("div", "")
+        .child(
+            h("div", "outcome")
+                .live_class("stale", move || state.stale.get())
+                .child(said)
+                .child(stale_mark(state))
+                .child(tables(state)),
+        )
+        .child(choices)
+        .child(h("div", "grid").live_children(move || format!("{:?}", unknown()), fields))
+}
+
+/// Each unit's modes, by address.
+fn places(plan: &Plan) -> Vec<(usize, usize)> {
+    let units = plan.units.iter().enumerate();
+    units
+        .flat_map(|(unit, the_unit)| (0..the_unit.modes.len()).map(move |mode| (unit, mode)))
+        .collect()
 }
 
 /// Which mode is asked about; it also leads the first answer.
-#[component]
-fn ModeChoice() -> impl IntoView {
-    let state = State::get();
-    let all = |plan: &Plan| -> Vec<(usize, usize)> {
-        plan.units
-            .iter()
-            .enumerate()
-            .flat_map(|(unit, the_unit)| (0..the_unit.modes.len()).map(move |mode| (unit, mode)))
-            .collect()
-    };
-    let names = Memo::new(move |_| {
+fn mode_choice(state: State) -> El {
+    let names = move || {
         state.plan.with(|plan| {
-            all(plan)
+            places(plan)
                 .into_iter()
-                .map(|(unit, mode)| {
-                    let name = wording::mode_name(plan, unit, mode);
-                    if plan.units.len() > 1 {
-                        format!("{}, {name}", wording::unit_name(plan, unit))
-                    } else {
-                        name
-                    }
-                })
-                .collect::<Vec<_>>()
+                .map(|(unit, mode)| wording::full_mode_name(plan, unit, mode))
+                .collect()
         })
-    });
-    let chosen = Memo::new(move |_| {
+    };
+    let chosen = move || {
         state.plan.with(|plan| {
             let asked = (plan.night.asked_unit, plan.night.asked_mode);
-            all(plan)
+            places(plan)
                 .iter()
                 .position(|&place| place == asked)
                 .unwrap_or(0)
         })
-    });
+    };
     let choose = move |index: usize| {
         state.edit(|plan| {
-            if let Some(&(unit, mode)) = all(plan).get(index) {
-                plan.night.asked_unit = unit;
-                plan.night.asked_mode = mode;
+            if let Some(&(unit, mode)) = places(plan).get(index) {
+                (plan.night.asked_unit, plan.night.asked_mode) = (unit, mode);
             }
-        })
+        });
     };
-    view! { <Choice id="asked-mode" label=words::ASK_MODE options=names chosen on_choice=choose/> }
+    choice("asked-mode", words::ASK_MODE, names, chosen, choose)
 }
 
-fn table(needed: &NeededBank) -> impl IntoView + use<> {
-    let both = |ah: f64, wh: f64| (number::with_unit(ah, "Ah"), number::with_unit(wh, "Wh"));
-    let (just_ah, just_wh) = both(needed.needed_ah, needed.needed_wh);
-    let (all_ah, all_wh) = both(needed.with_reserve_ah, needed.with_reserve_wh);
-    let hours = number::duration_fine;
-    view! {
-        <table class="terms">
-            <tbody>
-                <tr><th scope="row">{words::JUST_ENOUGH}</th><td>{just_ah}</td><td>{just_wh}</td></tr>
-                <tr><th scope="row">{words::WITH_RESERVE}</th><td>{all_ah}</td><td>{all_wh}</td></tr>
-                <tr><th scope="row">{words::BLOCKS}</th>
-                    <td colspan="2">{wording::blocks_in_words(needed)}</td></tr>
-                <tr><th scope="row">{words::THEY_RUN}</th>
-                    <td colspan="2">{wording::new_and_aged(&hours(needed.hours_new_h), &hours(needed.hours_aged_h))}</td></tr>
-            </tbody>
-        </table>
-    }
+/// What a needed bank is made of, for each bank asked about.
+fn tables(state: State) -> El {
+    let needed = move || {
+        state.answer.with(|answer| {
+            let banks = answer
+                .sizing
+                .iter()
+                .filter_map(|sizing| match sizing.found {
+                    Found::Bank(needed) => Some(needed),
+                    _ => None,
+                });
+            banks.collect::<Vec<NeededBank>>()
+        })
+    };
+    h("div", "").live_children(
+        move || format!("{:?}", needed()),
+        move || needed().iter().map(table).collect(),
+    )
+}
+
+fn table(needed: &NeededBank) -> El {
+    let row = |head: &str, cells: &[String]| {
+        let span = if cells.len() == 1 { "2" } else { "1" };
+        h("tr", "")
+            .child(h("th", "").attr("scope", "row").text(head))
+            .children(
+                cells
+                    .iter()
+                    .map(|cell| h("td", "").attr("colspan", span).text(cell)),
+            )
+    };
+    let both = |ah, wh| [number::with_unit(ah, "Ah"), number::with_unit(wh, "Wh")];
+    let rows = [
+        row(
+            words::JUST_ENOUGH,
+            &both(needed.needed_ah, needed.needed_wh),
+        ),
+        row(
+            words::WITH_RESERVE,
+            &both(needed.with_reserve_ah, needed.with_reserve_wh),
+        ),
+        row(words::BLOCKS, &[wording::blocks_in_words(needed)]),
+        row(
+            words::THEY_RUN,
+            &[wording::new_and_aged(
+                needed.hours_new_h,
+                needed.hours_aged_h,
+            )],
+        ),
+    ];
+    h("table", "terms").child(h("tbody", "").children(rows))
 }

@@ -1,143 +1,148 @@
 //! The answer: sentences first, then the night ribbon, then the working.
 
-use super::{ribbon::NightRibbon, state::State};
+use super::{
+    dom::{El, h, named_fold},
+    ribbon::night_ribbon,
+    state::State,
+};
 use crate::{
+    answer::RunAnswer,
     finding::Severity,
     wording::{self, words},
 };
 use leptos::prelude::*;
 
 /// The answer to "How long will it run?".
-#[component]
-pub fn Outcome() -> impl IntoView {
-    let state = State::get();
-    // The mode that the night asks for leads; the ribbon shows all.
-    let lead = Memo::new(move |_| {
-        state.plan.with(|plan| {
-            state.answer.with(|answer| {
-                let asked = (plan.night.asked_unit, plan.night.asked_mode);
-                let run = answer.runs.iter().find(|run| (run.unit, run.mode) == asked);
-                run.or(answer.runs.first())
-                    .map(|run| wording::run_sentence(plan, run))
-            })
-        })
-    });
-    view! {
-        <div class="outcome" class:stale=move || state.stale.get()>
-            <div role="status" aria-live="polite" aria-atomic="true">
-                <p class="answer" id="answer">
-                    {move || lead.get().map_or_else(|| words::NO_ANSWER.into(), |(answer, _)| answer)}
-                </p>
-                <p class="detail">{move || lead.get().map(|(_, detail)| detail)}</p>
-                <p class="stale-mark" id="stale">
-                    {move || state.stale.get().then_some(words::STALE)}
-                </p>
-            </div>
-            <NightRibbon/>
-            <Findings/>
-            <Working/>
-        </div>
-    }
+pub fn outcome(state: State) -> El {
+    let said =
+        h("div", "")
+            .attr("role", "status")
+            .attr("aria-live", "polite")
+            .child(h("p", "answer").attr("id", "answer").live_text(move || {
+                lead(state, wording::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into())
+            }))
+            .child(h("p", "detail").live_text(move || {
+                lead(state, |_, run| wording::run_detail(run)).unwrap_or_default()
+            }))
+            .child(stale_mark(state));
+    h("div", "outcome")
+        .live_class("stale", move || state.stale.get())
+        .child(said)
+        .child(night_ribbon(state))
+        .child(findings(state, false))
+        .child(readings(state))
+        .child(named_fold("fold", words::SHOW_WORKING, move || {
+            vec![working(state)]
+        }))
 }
 
-/// What the engine has to say beside the numbers; notes fold away.
-#[component]
-fn Findings() -> impl IntoView {
-    let state = State::get();
-    let sentences = move |notes: bool| {
+/// Says that the answer is of the last good numbers.
+pub fn stale_mark(state: State) -> El {
+    h("p", "stale-mark").live_text(move || {
+        if state.stale.get() {
+            words::STALE.into()
+        } else {
+            String::new()
+        }
+    })
+}
+
+/// Something of the run that leads: the mode that the night asks for.
+fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> Option<String> {
+    state.plan.with(|plan| {
         state.answer.with(|answer| {
-            answer
+            let asked = (plan.night.asked_unit, plan.night.asked_mode);
+            let run = answer.runs.iter().find(|run| (run.unit, run.mode) == asked);
+            run.or(answer.runs.first()).map(|run| of(plan, run))
+        })
+    })
+}
+
+/// What the engine has to say beside the numbers.
+fn findings(state: State, notes: bool) -> El {
+    let sentences = move || {
+        state.answer.with(|answer| {
+            let wanted = answer
                 .findings
                 .iter()
-                .filter(|finding| (finding.severity == Severity::Note) == notes)
-                .map(|finding| {
-                    let class = if notes { "note" } else { "caution" };
-                    view! { <li class=class>{wording::finding_sentence(finding)}</li> }
-                })
-                .collect_view()
+                .filter(|f| (f.severity == Severity::Note) == notes);
+            wanted.map(wording::finding_sentence).collect::<Vec<_>>()
         })
     };
-    let has = move |notes: bool| {
-        state.answer.with(|answer| {
-            answer
-                .findings
+    h(
+        "ul",
+        if notes {
+            "findings"
+        } else {
+            "findings cautions-now"
+        },
+    )
+    .live_children(
+        move || sentences().join("\n"),
+        move || {
+            sentences()
                 .iter()
-                .any(|f| (f.severity == Severity::Note) == notes)
-        })
-    };
-    view! {
-        {move || has(false).then(|| view! { <ul class="findings">{sentences(false)}</ul> })}
-        {move || has(true).then(|| view! {
-            <details class="fold small">
-                <summary>{words::READINGS}</summary>
-                <ul class="findings">{sentences(true)}</ul>
-            </details>
-        })}
-    }
+                .map(|text| h("li", "").text(text))
+                .collect()
+        },
+    )
+}
+
+/// Notes fold away: nothing in them is wrong.
+fn readings(state: State) -> El {
+    let fold = named_fold("fold small", words::READINGS, move || {
+        vec![findings(state, true)]
+    });
+    fold.live_attr("hidden", move || {
+        let any = state
+            .answer
+            .with(|a| a.findings.iter().any(|f| f.severity == Severity::Note));
+        (!any).then(String::new)
+    })
 }
 
 /// The formula with this plan's numbers in it, for each run.
-#[component]
-fn Working() -> impl IntoView {
-    let state = State::get();
-    let open = RwSignal::new(false);
-    let runs = move || {
-        state.plan.with(|plan| {
-            state.answer.with(|answer| {
-                answer
-                    .runs
-                    .iter()
-                    .map(|run| {
-                        let rows = run
-                            .working
-                            .terms
-                            .iter()
-                            .map(|term| {
-                                view! {
-                                    <tr>
-                                        <th scope="row">{wording::term_label(term.name)}</th>
-                                        <td>{wording::working_value(term)}</td>
-                                    </tr>
-                                }
-                            })
-                            .collect_view();
-                        let shares = run
-                            .spread_from
-                            .iter()
-                            .take(4)
-                            .map(|share| {
-                                view! {
-                                    <li>{wording::share_sentence(share)}</li>
-                                }
-                            })
-                            .collect_view();
-                        view! {
-                            <h4>{wording::run_title(plan, answer, run)}</h4>
-                            <p class="formula">{wording::formula_text(run.working.formula)}</p>
-                            <table class="terms"><tbody>{rows}</tbody></table>
-                            <p class="source">{wording::source_text(run.working.formula)}</p>
-                            <p>{words::SPREAD_FROM}</p>
-                            <ul>{shares}</ul>
-                        }
-                    })
-                    .collect_view()
+fn working(state: State) -> El {
+    h("div", "working").live_children(
+        move || {
+            // Anything in the plan may change the working.
+            state
+                .plan
+                .with(|plan| serde_json::to_string(plan).unwrap_or_default())
+        },
+        move || {
+            state.plan.with(|plan| {
+                state.answer.with(|answer| {
+                    let runs = answer.runs.iter();
+                    runs.flat_map(|run| run_working(&wording::run_title(plan, answer, run), run))
+                        .collect()
+                })
             })
-        })
-    };
-    view! {
-        <details class="fold" on:toggle=move |event| open.set(is_open(&event))>
-            <summary>{words::SHOW_WORKING}</summary>
-            // Built only when asked for: it is long, and read once.
-            {move || open.get().then(|| view! { <div class="working">{runs()}</div> })}
-        </details>
-    }
+        },
+    )
 }
 
-/// Whether the fold that tells of its toggle is open now.
-pub fn is_open(event: &web_sys::Event) -> bool {
-    use wasm_bindgen::JsCast;
-    event
-        .target()
-        .and_then(|target| target.dyn_into::<web_sys::Element>().ok())
-        .is_some_and(|fold| fold.has_attribute("open"))
+fn run_working(title: &str, run: &RunAnswer) -> Vec<El> {
+    let rows = run.working.terms.iter().map(|term| {
+        h("tr", "")
+            .child(
+                h("th", "")
+                    .attr("scope", "row")
+                    .text(wording::term_label(term.name)),
+            )
+            .child(h("td", "").text(&wording::working_value(term)))
+    });
+    let shares = run
+        .spread_from
+        .iter()
+        .take(4)
+        .map(|share| h("li", "").text(&wording::share_sentence(share)));
+    vec![
+        h("h3", "").text(title),
+        h("p", "formula").text(wording::formula_text(run.working.formula)),
+        h("table", "terms").child(h("tbody", "").children(rows)),
+        h("p", "source").text(wording::source_text(run.working.formula)),
+        h("p", "").text(words::SPREAD_FROM),
+        h("ul", "").children(shares),
+    ]
 }

@@ -1,11 +1,15 @@
 //! The night ribbon: one bar per mode along the clock.
 
-use super::state::State;
+use super::{
+    dom::{El, h},
+    state::State,
+};
 use crate::{
     answer::Answer,
     chart::{
         axis::TickLabel,
-        ribbon::{End, Ribbon, Window, ribbon},
+        ribbon::{Bar, End, Window, ribbon},
+        svg::{Anchor, Svg, escaped},
     },
     plan::Plan,
     wording::{self, words},
@@ -22,20 +26,22 @@ const BAR_PX: f64 = 14.0;
 const CLOCK_PX: f64 = 24.0;
 
 /// Bars for all runs, with their names and hours, on one clock.
-#[component]
-pub fn NightRibbon() -> impl IntoView {
-    let state = State::get();
-    move || {
+pub fn night_ribbon(state: State) -> El {
+    let drawing = h("div", "").live_markup(move || {
         let width = state.width.get();
-        state.plan.with(|plan| {
-            state.answer.with(|answer| {
-                (!answer.runs.is_empty()).then(|| draw(plan, answer, width).into_any())
-            })
-        })
-    }
+        state
+            .plan
+            .with(|plan| state.answer.with(|answer| draw(plan, answer, width)))
+    });
+    h("figure", "ribbon")
+        .child(drawing)
+        .child(h("figcaption", "").text(words::RIBBON_CAPTION))
 }
 
-fn draw(plan: &Plan, answer: &Answer, width: f64) -> impl IntoView + use<> {
+fn draw(plan: &Plan, answer: &Answer, width: f64) -> String {
+    if answer.runs.is_empty() {
+        return String::new();
+    }
     let ends: Vec<Option<End>> = answer
         .runs
         .iter()
@@ -48,76 +54,63 @@ fn draw(plan: &Plan, answer: &Answer, width: f64) -> impl IntoView + use<> {
             })
         })
         .collect();
-    let start_min = f64::from(plan.night.start_clock_min);
-    let window = Window::for_ends(start_min, &ends);
+    let window = Window::for_ends(f64::from(plan.night.start_clock_min), &ends);
     let laid = ribbon(window, &ends, None, (SIDE_PX, width - SIDE_PX), FONT_PX);
-    let height = ROW_PX * answer.runs.len() as f64 + CLOCK_PX;
-    let clock_y = height - 6.0;
-    let rows = answer
+    let bottom = ROW_PX * answer.runs.len() as f64;
+    let mut svg = Svg::new();
+    svg.gradient("fade", "fade-from", "fade-to");
+    for tick in &laid.ticks {
+        svg.upright("grid", tick.at, (0.0, bottom));
+        if let TickLabel::Clock { minute, .. } = tick.label {
+            let class = if tick.is_midnight() {
+                "tick midnight"
+            } else {
+                "tick"
+            };
+            let text = wording::number::clock(f64::from(minute));
+            svg.text(class, (tick.at, bottom + 18.0), Anchor::Middle, &text);
+        }
+    }
+    for (row, (run, laid_bar)) in answer.runs.iter().zip(&laid.bars).enumerate() {
+        let top = ROW_PX * row as f64;
+        let text_y = top + BAR_TOP_PX - 7.0;
+        let title = wording::run_title(plan, answer, run);
+        svg.text("row-name", (SIDE_PX, text_y), Anchor::Start, &title);
+        let short = wording::run_short(plan, run);
+        svg.text("row-hours", (width - SIDE_PX, text_y), Anchor::End, &short);
+        if let Some(bar) = laid_bar {
+            draw_bar(&mut svg, bar, top + BAR_TOP_PX, width);
+        }
+    }
+    let said: Vec<String> = answer
         .runs
         .iter()
-        .zip(&laid.bars)
-        .enumerate()
-        .map(|(row, (run, bar))| {
-            let top = ROW_PX * row as f64;
-            let title = wording::run_title(plan, answer, run);
-            let short = wording::run_short(plan, run);
-            view! {
-                <g transform=format!("translate(0 {top})")>
-                    <text class="row-name" x=SIDE_PX y=BAR_TOP_PX - 7.0>{title}</text>
-                    <text class="row-hours" x=width - SIDE_PX y=BAR_TOP_PX - 7.0 text-anchor="end">{short}</text>
-                    {bar.map(|bar| view! {
-                        <rect class="bar-solid" x=bar.x0 y=BAR_TOP_PX width=bar.solid_end - bar.x0 height=BAR_PX/>
-                        <rect class="bar-fade" x=bar.solid_end y=BAR_TOP_PX
-                            width=bar.fade_end - bar.solid_end height=BAR_PX/>
-                        {bar.likely.map(|x| view! {
-                            <line class="bar-likely" x1=x x2=x y1=BAR_TOP_PX - 3.0 y2=BAR_TOP_PX + BAR_PX + 3.0/>
-                        })}
-                        {bar.clipped.then(|| view! {
-                            <text class="bar-more" x=width - 4.0 y=BAR_TOP_PX + 11.0 text-anchor="end">"›"</text>
-                        })}
-                    })}
-                </g>
-            }
+        .map(|run| {
+            format!(
+                "{} {}",
+                wording::run_title(plan, answer, run),
+                wording::run_short(plan, run)
+            )
         })
-        .collect_view();
-    let (grid, labels) = clock(&laid, height - CLOCK_PX, clock_y);
-    view! {
-        <figure class="ribbon">
-            <svg width=width height=height viewBox=format!("0 0 {width} {height}")
-                role="img" aria-label=words::RIBBON_LABEL>
-                <defs>
-                    <linearGradient id="fade" x1="0" x2="1" y1="0" y2="0">
-                        <stop class="fade-from" offset="0"/>
-                        <stop class="fade-to" offset="1"/>
-                    </linearGradient>
-                </defs>
-                <path class="grid" d=grid/>
-                {rows}
-                {labels}
-            </svg>
-            <figcaption>{words::RIBBON_CAPTION}</figcaption>
-        </figure>
-    }
+        .collect();
+    let label = escaped(&format!("{}: {}", words::RIBBON_LABEL, said.join("; ")));
+    svg.finish(
+        (width, bottom + CLOCK_PX),
+        &format!(r#"role="img" aria-label="{label}""#),
+    )
 }
 
-/// Lines down from the clock's ticks, and their labels.
-fn clock(laid: &Ribbon, bottom: f64, text_y: f64) -> (String, impl IntoView + use<>) {
-    let grid = laid
-        .ticks
-        .iter()
-        .map(|tick| format!("M{0} 0V{bottom}", tick.at))
-        .collect();
-    let labels = laid
-        .ticks
-        .iter()
-        .map(|tick| {
-            let TickLabel::Clock { minute, .. } = tick.label else { return None };
-            let text = wording::number::clock(f64::from(minute));
-            Some(view! {
-                <text class="tick" class:midnight=tick.is_midnight() x=tick.at y=text_y text-anchor="middle">{text}</text>
-            })
-        })
-        .collect_view();
-    (grid, labels)
+fn draw_bar(svg: &mut Svg, bar: &Bar, top: f64, width: f64) {
+    svg.rect("bar-solid", (bar.x0, top), (bar.solid_end - bar.x0, BAR_PX));
+    svg.rect(
+        "bar-fade",
+        (bar.solid_end, top),
+        (bar.fade_end - bar.solid_end, BAR_PX),
+    );
+    if let Some(x) = bar.likely {
+        svg.upright("bar-likely", x, (top - 3.0, top + BAR_PX + 3.0));
+    }
+    if bar.clipped {
+        svg.text("bar-more", (width - 4.0, top + 11.0), Anchor::End, "›");
+    }
 }

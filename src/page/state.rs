@@ -45,11 +45,6 @@ impl State {
         }
     }
 
-    /// The state that the app has provided.
-    pub fn get() -> Self {
-        expect_context()
-    }
-
     /// What stands in a field now.
     pub fn type_text(self, path: Path, text: &str) {
         if self.last.get_value() != Some(path) {
@@ -65,6 +60,11 @@ impl State {
             self.draft.update(|draft| draft.settle(path));
         }
         self.last.set_value(None);
+    }
+
+    /// A name is typed: no step of its own.
+    pub fn rename(self, change: impl FnOnce(&mut Plan)) {
+        self.draft.update(|draft| draft.edit(change));
     }
 
     /// Any other change of the plan: one step back.

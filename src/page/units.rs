@@ -1,7 +1,8 @@
-//! The cooling unit: what feeds it, and a second one to lay beside.
+//! The cooling unit: what feeds it, and another to lay beside.
 
 use super::{
-    field::{Choice, NameField, NumberField},
+    dom::{El, button, h},
+    field::{choice, name_field, number_field},
     state::State,
 };
 use crate::{
@@ -10,40 +11,39 @@ use crate::{
         check::MOST_UNITS,
         path::{Path, UnitField as U},
     },
-    wording::words,
+    wording::{self, words},
 };
 use leptos::prelude::*;
 
 /// The button for another unit, and those to remove one.
-#[component]
-pub fn Units() -> impl IntoView {
-    let state = State::get();
-    let count = Memo::new(move |_| state.plan.with(|plan| plan.units.len()));
-    let add = move |_| {
-        state.edit(|plan| {
-            if let Some(last) = plan.units.last().cloned() {
-                plan.units.push(last);
-            }
-        })
-    };
-    view! {
-        {move || (count.get() < MOST_UNITS).then(|| view! {
-            <button type="button" class="quiet" on:click=add>{words::ADD_UNIT}</button>
-        })}
-        {move || (count.get() > 1).then(|| (0..count.get()).map(|unit| view! {
-            <button type="button" class="quiet"
-                on:click=move |_| state.change(|draft| draft.remove(Path::Units, unit))>
-                {format!("{} {}", words::REMOVE_UNIT, unit + 1)}
-            </button>
-        }).collect_view())}
-    }
+pub fn units(state: State) -> El {
+    let count = move || state.plan.with(|plan| plan.units.len());
+    h("div", "").live_children(
+        move || count().to_string(),
+        move || {
+            let add = (count() < MOST_UNITS).then(|| {
+                button("quiet", words::ADD_UNIT, move || {
+                    state.edit(|plan| plan.units.extend(plan.units.last().cloned()));
+                })
+            });
+            let removable = if count() > 1 { count() } else { 0 };
+            let remove = (0..removable).map(|unit| {
+                button(
+                    "quiet",
+                    &wording::numbered(words::REMOVE_UNIT, unit, removable),
+                    move || {
+                        state.change(|draft| draft.remove(Path::Units, unit));
+                    },
+                )
+            });
+            add.into_iter().chain(remove).collect()
+        },
+    )
 }
 
 /// How a unit is fed, for *What was assumed*.
-#[component]
-pub fn UnitRest(unit: usize) -> impl IntoView {
-    let state = State::get();
-    let kind = Memo::new(move |_| {
+pub fn unit_rest(state: State, unit: usize) -> Vec<El> {
+    let kind = move || {
         state
             .plan
             .with(|plan| match plan.units.get(unit).map(|unit| unit.feed) {
@@ -51,7 +51,7 @@ pub fn UnitRest(unit: usize) -> impl IntoView {
                 Some(Feed::Inverter { .. }) => 2,
                 _ => 0,
             })
-    });
+    };
     let choose = move |index: usize| {
         state.edit(|plan| {
             if let Some(unit) = plan.units.get_mut(unit) {
@@ -61,36 +61,49 @@ pub fn UnitRest(unit: usize) -> impl IntoView {
                     _ => Feed::Direct,
                 };
             }
-        })
+        });
     };
-    let fields = move || match kind.get() {
-        1 => &[U::OutputV, U::EfficiencyPercent, U::IdleW, U::LimitA][..],
-        2 => &[
-            U::NoLoadW,
-            U::ProportionalLossPercent,
-            U::SquareLossPercentPerKw,
-            U::LimitW,
-            U::InverterCutoffV,
-        ][..],
-        _ => &[U::SupplyV, U::CutoffV][..],
+    let fields = move |fields: &[U]| {
+        fields
+            .iter()
+            .map(|&field| number_field(state, Path::Unit(unit, field)))
+            .collect::<Vec<_>>()
     };
-    let feeds = words::FEEDS.map(str::to_owned).to_vec();
-    view! {
-        <div class="grid">
-            <NameField
-                id=format!("unit-name-{unit}")
-                label=words::NAME
-                get=move |plan| plan.units.get(unit).map_or_else(String::new, |unit| unit.name.clone())
-                set=move |plan, name| if let Some(unit) = plan.units.get_mut(unit) { unit.name = name; }
-            />
-            <Choice id=format!("feed-{unit}") label=words::FEED options=feeds chosen=kind on_choice=choose/>
-            {move || fields().iter().map(|&field| view! {
-                <NumberField path=Path::Unit(unit, field)/>
-            }).collect_view()}
-            <NumberField path=Path::Unit(unit, U::CableLengthM)/>
-            <NumberField path=Path::Unit(unit, U::CableAreaMm2)/>
-            <NumberField path=Path::Unit(unit, U::CableTemperatureC)/>
-            <NumberField path=Path::Unit(unit, U::ConnectionsMohm)/>
-        </div>
-    }
+    let feeds = || words::FEEDS.map(str::to_owned).to_vec();
+    vec![
+        h("div", "grid")
+            .child(name_field(
+                state,
+                &format!("unit-name-{unit}"),
+                words::NAME,
+                move |plan| plan.units.get_mut(unit).map(|unit| &mut unit.name),
+            ))
+            .child(choice(
+                &format!("feed-{unit}"),
+                words::FEED,
+                feeds,
+                kind,
+                choose,
+            )),
+        h("div", "grid").live_children(
+            move || kind().to_string(),
+            move || match kind() {
+                1 => fields(&[U::OutputV, U::EfficiencyPercent, U::IdleW, U::LimitA]),
+                2 => fields(&[
+                    U::NoLoadW,
+                    U::ProportionalLossPercent,
+                    U::SquareLossPercentPerKw,
+                    U::LimitW,
+                    U::InverterCutoffV,
+                ]),
+                _ => fields(&[U::SupplyV, U::CutoffV]),
+            },
+        ),
+        h("div", "grid").children(fields(&[
+            U::CableLengthM,
+            U::CableAreaMm2,
+            U::CableTemperatureC,
+            U::ConnectionsMohm,
+        ])),
+    ]
 }

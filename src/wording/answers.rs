@@ -181,10 +181,7 @@ pub fn blocks_in_words(needed: &NeededBank) -> String {
 /// A run's name beside its bar: the mode, and the bank or unit where there are several.
 #[must_use]
 pub fn run_title(plan: &Plan, answer: &Answer, run: &RunAnswer) -> String {
-    let mut title = mode_name(plan, run.unit, run.mode);
-    if plan.units.len() > 1 {
-        title = format!("{title}, {}", unit_name(plan, run.unit));
-    }
+    let mut title = full_mode_name(plan, run.unit, run.mode);
     if plan.banks.len() > 1 && answer.banks.len() > 1 {
         title = format!("{title}, {}", bank_in_words(plan, run.bank));
     }
@@ -224,8 +221,50 @@ fn percent(value: f64) -> String {
 
 /// Hours of the chosen blocks, new and aged.
 #[must_use]
-pub fn new_and_aged(new: &str, aged: &str) -> String {
-    format!("{new} when new, {aged} when aged")
+pub fn new_and_aged(new_h: f64, aged_h: f64) -> String {
+    format!(
+        "{} when new, {} when aged",
+        duration(new_h),
+        duration(aged_h)
+    )
+}
+
+/// A title with its number where there are several.
+#[must_use]
+pub fn numbered(title: &str, index: usize, count: usize) -> String {
+    if count > 1 {
+        format!("{title} {}", index + 1)
+    } else {
+        title.into()
+    }
+}
+
+/// A mode's name, with its unit's where there are several.
+#[must_use]
+pub fn full_mode_name(plan: &Plan, unit: usize, mode: usize) -> String {
+    let name = mode_name(plan, unit, mode);
+    if plan.units.len() > 1 {
+        format!("{name}, {}", unit_name(plan, unit))
+    } else {
+        name
+    }
+}
+
+/// A sizing's sentence, with its bank's name where there are several.
+#[must_use]
+pub fn sizing_answer(plan: &Plan, sizing: &Sizing) -> String {
+    let sentence = sizing_sentence(plan, sizing);
+    if plan.banks.len() > 1 {
+        format!("{}: {sentence}", bank_in_words(plan, sizing.bank))
+    } else {
+        sentence
+    }
+}
+
+/// A source after its sentence.
+#[must_use]
+pub fn in_brackets(source: &str) -> String {
+    format!(" ({source})")
 }
 
 /// The fold of how a unit is fed.

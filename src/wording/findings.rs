@@ -89,7 +89,9 @@ fn interval(min: f64, max: f64, unit: Unit) -> String {
     }
 }
 
-fn value_text(value: f64, unit: Unit) -> String {
+/// A value with its unit.
+#[must_use]
+pub fn value_text(value: f64, unit: Unit) -> String {
     match unit {
         Unit::ClockMinute => clock(value),
         Unit::Hour if value < 100.0 => duration(value),

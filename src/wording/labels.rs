@@ -165,3 +165,13 @@ pub fn origin_mark(from: Origin, spread_percent: f64) -> String {
 pub fn origin_question(path: Path) -> String {
     format!("{}: where the number comes from", field_label(path))
 }
+
+/// The unit after a label, for those who do not see it beside the field.
+#[must_use]
+pub fn unit_in_label(sign: &str) -> String {
+    if sign.is_empty() {
+        String::new()
+    } else {
+        format!(" ({sign})")
+    }
+}

@@ -1,11 +1,13 @@
 //! The page's own words: headings, buttons, axes, short texts.
 
+pub const NAME_OF_PAGE: &str = "Till Morning";
 pub const STRAP: &str =
     "How long a cooling unit runs on a battery bank, worked out here, without a signal.";
 pub const QUESTION_RUN: &str = "How long will it run?";
 pub const QUESTION_BANK: &str = "How big a bank?";
 pub const ASSUMED: &str = "What was assumed";
 pub const ASSUMED_HINT: &str = "A field left empty takes the number shown in it. Each number is marked as from a label, measured, or a guess: the mark sets how far it may be off.";
+pub const ASSUMED_MARK: &str = "assumed";
 pub const KEEPING: &str = "Keep and share";
 pub const CAUTIONS_TITLE: &str = "Before you rely on it";
 pub const FOOT: &str = "Everything is worked out in this browser; nothing is sent anywhere. Estimates are not guarantees.";
