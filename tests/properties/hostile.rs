@@ -74,6 +74,9 @@ fn is_sound(plan: &Plan) -> Result<Answer, TestCaseError> {
     let answer = answer(plan);
     let json = serde_json::to_value(&answer).unwrap();
     prop_assert_eq!(not_finite(&json, "answer"), None);
+    // No key is written twice, and nothing is lost on the way.
+    let read: Answer = serde_json::from_value(json).unwrap();
+    prop_assert_eq!(&read, &answer);
     is_in_order(&answer)?;
     Ok(answer)
 }

@@ -1,10 +1,13 @@
 //! What was searched for does what was asked.
 
-use super::{answer, close, hours, sane_plan::labelled_plan};
+use super::{
+    answer, close, hours,
+    sane_plan::{labelled_plan, sane_plan},
+};
 use proptest::prelude::*;
 use till_morning::{
     plan::{
-        Figure, Plan, Unknown,
+        Feed, Figure, Plan, Unknown,
         path::{BankField as B, Path},
     },
     sizing::{Found, NeededBank},
@@ -62,6 +65,24 @@ proptest! {
             prop_assume!(plan_accepts(&on_needed(&plan, &needed, 1.0)));
             as_wanted(wanted_h, |share| hours(&on_needed(&plan, &needed, share)))?;
         }
+    }
+
+    /// A unit of twice or three times the volts wants its blocks in series: the
+    /// same bank is found as from blocks that stand in series already, whatever
+    /// was stated or measured of the bank in volts.
+    #[test]
+    fn blocks_in_series_are_as_if_planned(plan in sane_plan(), wanted_h in 0.5..60.0, times in 2u32..4) {
+        let mut flat = plan;
+        flat.units[0].feed = Feed::Direct;
+        flat.units[0].supply_v = Some(flat.banks[0].nominal_v() * f64::from(times));
+        let mut stood = flat.clone();
+        let (bank, factor) = (&mut stood.banks[0], f64::from(times));
+        bank.series_count *= times;
+        bank.cutoff_v = bank.cutoff_v.map(|v| v.with(v.value * factor));
+        bank.measured.measured_wh = bank.measured.measured_wh.map(|wh| wh.with(wh.value * factor));
+        bank.measured.load_w = bank.measured.load_w.map(|w| w.with(w.value * factor));
+        let found = |plan| asked(plan, Unknown::Bank, wanted_h).1;
+        prop_assert_eq!(found(flat), found(stood));
     }
 
     /// The whole blocks offered are enough when new, and when aged.
