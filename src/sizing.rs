@@ -41,6 +41,8 @@ pub enum Found {
     /// The most that the mode may draw.
     Draw {
         draw: f64,
+        /// Written beside the [`Sizing`]'s own `unit`, hence the longer key.
+        #[serde(rename = "draw_unit")]
         unit: range::Unit,
     },
     Depth {
@@ -142,8 +144,7 @@ fn solved(
 
 fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Looked> {
     // The same blocks in the series count that the unit's voltage needs.
-    let mut plan = plan.clone();
-    plan.banks[bank].series_count = needed_series(&plan, bank, unit);
+    let plan = in_series(plan, bank, needed_series(plan, bank, unit));
     let one_string = one_string(&plan, bank)?;
     let job = assemble::job(&plan, bank, unit, mode, &one_string)?.job;
     let span = held_span(&plan, bank)?;
@@ -183,6 +184,24 @@ fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Loo
         }),
         None,
     ))
+}
+
+/// The plan with its bank's blocks so many in series: what is stated of the
+/// whole bank in volts, or follows them, goes along.
+fn in_series(plan: &Plan, bank: usize, series_count: u32) -> Plan {
+    let mut plan = plan.clone();
+    let the_bank = &mut plan.banks[bank];
+    let ratio = f64::from(series_count) / f64::from(the_bank.series_count);
+    the_bank.series_count = series_count;
+    let measured = &mut the_bank.measured;
+    for figure in [
+        &mut the_bank.cutoff_v,
+        &mut measured.measured_wh,
+        &mut measured.load_w,
+    ] {
+        *figure = figure.map(|figure| figure.with(figure.value * ratio));
+    }
+    plan
 }
 
 /// The pack of one string, measured or by its label.

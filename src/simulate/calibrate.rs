@@ -24,6 +24,8 @@ use crate::{
 /// How far the curve may be moved, as a share of the nominal voltage. Beyond
 /// that the numbers are not of this bank.
 const MOST_SHIFT: f64 = 0.08;
+/// How well the run found must have the measured mean, as a share of it.
+const SAME: f64 = 1e-7;
 
 /// The pack whose own run at the measured load gives the measured figures.
 ///
@@ -51,14 +53,12 @@ pub fn calibrated(
             let most_v = MOST_SHIFT * nominal_v;
             let mean_of = |shift_v: f64| bench_run(&rated, load_w, shift_v).mean_v;
             match search(mean_of, -most_v, most_v, wh / ah) {
-                Search::Found(shift_v) => shift_v,
-                Search::Outside { .. } => {
-                    let path = Some(Path::Bank(index, BankField::MeasuredWh));
-                    let matter = Matter::MeasuredImplausible {
-                        mean_v: wh / ah,
-                        expected_v: mean_of(0.0),
-                    };
-                    findings.push(Finding::caution(path, matter));
+                // A jump over the mean (a run that only just starts) is no match.
+                Search::Found(shift_v) if (mean_of(shift_v) * ah / wh - 1.0).abs() < SAME => {
+                    shift_v
+                }
+                _ => {
+                    findings.push(implausible(index, wh / ah, mean_of(0.0)));
                     0.0
                 }
             }
@@ -73,7 +73,7 @@ pub fn calibrated(
         (None, None) => return None,
     };
     if !whole_ah.is_finite() || whole_ah <= 0.0 {
-        return None;
+        return unlike_any_run(rated, (ah, wh), nominal_v, index, findings);
     }
     let capacity = Capacity {
         ah: whole_ah,
@@ -85,6 +85,37 @@ pub fn calibrated(
         ..shifted(&rated, shift_v)
     };
     Some(Assembled { pack, findings })
+}
+
+/// For a bank that does not even start under its measured load: what was measured
+/// is taken for what it holds, without the shape of a run, and that is said.
+fn unlike_any_run(
+    rated: Pack,
+    (ah, wh): (Option<f64>, Option<f64>),
+    nominal_v: f64,
+    index: usize,
+    mut findings: Vec<Finding>,
+) -> Option<Assembled> {
+    let ah = ah.or(wh.map(|wh| wh / nominal_v))?;
+    let mean_v = wh.map_or(nominal_v, |wh| wh / ah);
+    // Said once, and not with the zero volts of a run that is none.
+    findings.retain(|finding| !matches!(finding.matter, Matter::MeasuredImplausible { .. }));
+    findings.push(implausible(
+        index,
+        mean_v,
+        rated.curve.mean_between(0.0, 1.0),
+    ));
+    let capacity = Capacity {
+        ah,
+        ..rated.capacity
+    };
+    let pack = Pack { capacity, ..rated };
+    Some(Assembled { pack, findings })
+}
+
+fn implausible(index: usize, mean_v: f64, expected_v: f64) -> Finding {
+    let path = Some(Path::Bank(index, BankField::MeasuredWh));
+    Finding::caution(path, Matter::MeasuredImplausible { mean_v, expected_v })
 }
 
 /// The measured run on a bank of one Ah.

@@ -1,0 +1,98 @@
+//! The rules of the house, held by reading the source as text.
+//!
+//! Each scan is tried on a bad snippet too: a scan that cannot fail says nothing.
+
+mod names;
+mod size;
+mod source;
+
+use names::{RULES, offences};
+use source::{File, all_files};
+
+#[test]
+fn every_rule_is_kept() {
+    let files = all_files("src");
+    assert!(files.len() > 40, "{} files read", files.len());
+    let found: Vec<String> = files.iter().flat_map(offences).collect();
+    assert!(found.is_empty(), "\n{}\n", found.join("\n"));
+}
+
+/// What each rule must find, and what it must let pass.
+#[test]
+fn every_rule_can_fail() {
+    let bad = [
+        ("src/bank/pack.rs", "use leptos::prelude::*;"),
+        ("src/bank/pack.rs", "fn f() { println!(\"12 V\"); }"),
+        ("src/plan/open.rs", "use std::{fmt, fs::File};"),
+        ("src/plan/open.rs", "let now = std::time::Instant::now();"),
+        ("src/answer/mod.rs", "let home = std::env::var(\"HOME\");"),
+        ("src/chart/mod.rs", "use wasm_bindgen::JsCast;"),
+        (
+            "src/chart/mod.rs",
+            "use crate::{chart::scale, plan::{Bank, Plan}};",
+        ),
+        ("src/wiring/drop.rs", "use crate::bank::Pack;"),
+        ("src/wiring/drop.rs", "fn f(pack: &crate::bank::Pack) {}"),
+        (
+            "src/bank/mod.rs",
+            "use crate::{\n    draw::{DcDc},\n    quantity,\n};",
+        ),
+        ("src/weather/sun.rs", "use super::super::cabin::Shell;"),
+        ("src/page/app.rs", "use till_morning::quantity::in_volts;"),
+        (
+            "src/page/app.rs",
+            "use till_morning::{answer::answer, simulate::run_down};",
+        ),
+        ("src/page/app.rs", "use crate::bank::Pack;"),
+        (
+            "src/page/app.rs",
+            "view! { \"The voltage sags under a load\" }",
+        ),
+        ("src/page/app.rs", "use crate::module::Contract;"),
+        ("src/bin/module.rs", "use till_morning::page::App;"),
+    ];
+    for (path, code) in bad {
+        assert!(
+            !offences(&File::of(path, code)).is_empty(),
+            "{path}: {code}"
+        );
+    }
+    let good = [
+        (
+            "src/bank/pack.rs",
+            "// leptos and println! are named in a comment",
+        ),
+        ("src/bank/pack.rs", "use super::{curve::Curve, peukert};"),
+        (
+            "src/bank/pack.rs",
+            "use crate::{quantity::volts, search::search};",
+        ),
+        (
+            "src/answer/mod.rs",
+            "pub const METHOD: &str = env!(\"CARGO_PKG_VERSION\");",
+        ),
+        ("src/answer/mod.rs", "use crate::{bank::Pack, draw::DcDc};"),
+        (
+            "src/chart/mod.rs",
+            "use crate::chart::scale::Scale; let plane = explanation;",
+        ),
+        (
+            "src/page/app.rs",
+            "use leptos::prelude::*; use till_morning::{answer::answer, plan::Plan};",
+        ),
+        (
+            "src/page/app.rs",
+            "use till_morning::{bank::Chemistry, simulate::Stop};",
+        ),
+        (
+            "src/page/app.rs",
+            "view! { <p class=\"watts of ribbon\">{wording}</p> }",
+        ),
+        ("src/main.rs", "use leptos::mount; fn main() {}"),
+    ];
+    for (path, code) in good {
+        let found = offences(&File::of(path, code));
+        assert!(found.is_empty(), "{found:?}");
+    }
+    assert!(RULES.len() >= 5);
+}

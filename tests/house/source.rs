@@ -1,0 +1,205 @@
+//! Reading source as text: comments and strings apart, paths spelled out.
+
+use std::{fs, path::Path};
+
+/// One source file.
+pub struct File {
+    /// From the package's root, with forward slashes.
+    pub path: String,
+    pub text: String,
+    /// The text without comments and without what its strings hold.
+    pub code: String,
+    pub strings: Vec<String>,
+}
+
+impl File {
+    pub fn of(path: &str, text: &str) -> Self {
+        let (code, strings) = apart(text);
+        Self {
+            path: path.replace('\\', "/"),
+            text: text.into(),
+            code,
+            strings,
+        }
+    }
+
+    /// The room a file belongs to: `bank` of `src/bank/pack.rs`, `page` of
+    /// `src/page.rs`, `bin/module` of `src/bin/module.rs`.
+    pub fn room(&self) -> String {
+        let inside = self.path.strip_prefix("src/").unwrap_or(&self.path);
+        let mut parts = inside.split('/');
+        let first = parts.next().unwrap_or_default().trim_end_matches(".rs");
+        match (first, parts.next()) {
+            ("bin", Some(name)) => format!("bin/{}", name.trim_end_matches(".rs")),
+            _ => first.into(),
+        }
+    }
+
+    /// Every path into this package that the code names, group by group spelled
+    /// out: `use crate::{a::{B, C}, d}` names `a::B`, `a::C` and `d`.
+    pub fn own_paths(&self) -> Vec<String> {
+        let mut found = Vec::new();
+        for root in ["crate::", "till_morning::", "super::super::"] {
+            for (at, _) in self.code.match_indices(root) {
+                if !is_inside_a_name(&self.code, at) {
+                    spell_out(&self.code[at + root.len()..], "", &mut found);
+                }
+            }
+        }
+        found
+    }
+
+    /// What the code takes of `std`, spelled out.
+    pub fn std_paths(&self) -> Vec<String> {
+        let mut found = Vec::new();
+        for (at, root) in self.code.match_indices("std::") {
+            if !is_inside_a_name(&self.code, at) {
+                spell_out(&self.code[at + root.len()..], "", &mut found);
+            }
+        }
+        found
+    }
+
+    /// Whether the code has this word, whole.
+    pub fn names(&self, word: &str) -> bool {
+        self.code.match_indices(word).any(|(at, _)| {
+            let after = self.code[at + word.len()..].chars().next();
+            !is_inside_a_name(&self.code, at) && !after.is_some_and(is_of_a_name)
+        })
+    }
+}
+
+fn is_of_a_name(c: char) -> bool {
+    c.is_alphanumeric() || c == '_'
+}
+
+fn is_inside_a_name(code: &str, at: usize) -> bool {
+    code[..at].chars().next_back().is_some_and(is_of_a_name)
+}
+
+/// Adds the paths that begin here; returns what is left after them.
+fn spell_out<'a>(text: &'a str, before: &str, found: &mut Vec<String>) -> &'a str {
+    let text = text.trim_start();
+    if let Some(mut rest) = text.strip_prefix('{') {
+        loop {
+            rest = spell_out(rest, before, found).trim_start();
+            match rest.strip_prefix(',') {
+                Some(more) if !more.trim_start().starts_with('}') => rest = more,
+                Some(more) => return more.trim_start().strip_prefix('}').unwrap_or(more),
+                None => return rest.strip_prefix('}').unwrap_or(rest),
+            }
+        }
+    }
+    if let Some(rest) = text.strip_prefix('*') {
+        found.push(before.to_string());
+        return rest;
+    }
+    let end = text.find(|c| !is_of_a_name(c)).unwrap_or(text.len());
+    let (name, rest) = text.split_at(end);
+    let path = if before.is_empty() {
+        name.to_string()
+    } else {
+        format!("{before}::{name}")
+    };
+    if let Some(inner) = rest.strip_prefix("::") {
+        return spell_out(inner, &path, found);
+    }
+    if !name.is_empty() {
+        found.push(path);
+    }
+    // A new name given with `as`.
+    match rest.trim_start().strip_prefix("as ") {
+        Some(renamed) => renamed.trim_start().trim_start_matches(is_of_a_name),
+        None => rest,
+    }
+}
+
+/// Takes comments out, and strings out into a list.
+fn apart(text: &str) -> (String, Vec<String>) {
+    let (mut code, mut strings) = (String::new(), Vec::new());
+    let mut rest = text;
+    while let Some(c) = rest.chars().next() {
+        if rest.starts_with("//") {
+            rest = &rest[rest.find('\n').unwrap_or(rest.len())..];
+        } else if c == '"' {
+            let (string, after) = string_at(&rest[1..]);
+            strings.push(string.to_string());
+            code.push_str("\"\"");
+            rest = after;
+        } else if rest.starts_with("'\"'") || rest.starts_with("'\\\"'") {
+            rest = &rest[rest[1..].find('\'').map_or(rest.len(), |end| end + 2)..];
+        } else {
+            code.push(c);
+            rest = &rest[c.len_utf8()..];
+        }
+    }
+    (code, strings)
+}
+
+/// A string's text, and what follows its closing quote.
+fn string_at(text: &str) -> (&str, &str) {
+    let mut escaped = false;
+    for (at, c) in text.char_indices() {
+        match c {
+            '"' if !escaped => return (&text[..at], &text[at + 1..]),
+            '\\' => escaped = !escaped,
+            _ => escaped = false,
+        }
+    }
+    (text, "")
+}
+
+/// Every Rust file below a folder of the package.
+pub fn all_files(folder: &str) -> Vec<File> {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let mut files = Vec::new();
+    let mut folders = vec![root.join(folder)];
+    while let Some(folder) = folders.pop() {
+        for entry in fs::read_dir(folder).expect("a folder") {
+            let path = entry.expect("an entry").path();
+            let hidden = path.ends_with("node_modules");
+            if path.is_dir() && !hidden {
+                folders.push(path);
+            } else if path.extension().is_some_and(|ext| ext == "rs") {
+                let text = fs::read_to_string(&path).expect("source");
+                let name = path.strip_prefix(root).expect("inside").to_string_lossy();
+                files.push(File::of(&name, &text));
+            }
+        }
+    }
+    files.sort_by(|a, b| a.path.cmp(&b.path));
+    files
+}
+
+#[test]
+fn paths_are_spelled_out() {
+    let code = "use crate::{a::{B, C as D, e::*}, f}; let x = crate::g::h(i); // crate::no\n";
+    let file = File::of("src/x.rs", code);
+    assert_eq!(file.own_paths(), ["a::B", "a::C", "a::e", "f", "g::h"]);
+    assert_eq!(
+        File::of("src/x.rs", "use std::{\n fmt,\n fs::File,\n};").std_paths(),
+        ["fmt", "fs::File"]
+    );
+}
+
+#[test]
+fn comments_and_strings_are_apart() {
+    let file = File::of(
+        "src/x.rs",
+        "let a = \"say \\\"leptos\\\" // here\"; // leptos\nlet b = '\"'; c",
+    );
+    assert!(!file.names("leptos") && file.names("c") && !file.names("le"));
+    assert_eq!(file.strings, ["say \\\"leptos\\\" // here"]);
+}
+
+#[test]
+fn a_file_knows_its_room() {
+    for (path, room) in [
+        ("src/bank/pack.rs", "bank"),
+        ("src/search.rs", "search"),
+        ("src/bin/module.rs", "bin/module"),
+        ("src/main.rs", "main"),
+    ] {
+        assert_eq!(File::of(path, "").room(), room);
+    }
+}
