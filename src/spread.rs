@@ -123,7 +123,7 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
     for share in &mut shares {
         share.share_percent = 100.0 * width(share) / whole;
     }
-    shares.sort_by(|a, b| b.share_percent.total_cmp(&a.share_percent));
+    largest_first(&mut shares);
     (
         Band {
             low: (likely - lost).max(0.0),
@@ -132,6 +132,17 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
         },
         shares,
     )
+}
+
+/// A dozen at the most: the plainest sort is the smallest.
+fn largest_first(shares: &mut [Share]) {
+    for end in 1..shares.len() {
+        for at in (1..=end).rev() {
+            if shares[at].share_percent > shares[at - 1].share_percent {
+                shares.swap(at, at - 1);
+            }
+        }
+    }
 }
 
 fn root_sum(shares: &[Share], of: impl Fn(&Share) -> f64) -> f64 {

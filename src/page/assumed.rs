@@ -56,7 +56,15 @@ pub fn assumed(state: State) -> El {
             || words::LOADS.to_owned(),
             move || vec![loads(state)],
         ))
-        .child(h("div", "").live_children(move || format!("{:?}", shape()), folds))
+        .child(h("div", "").live_children(
+            move || {
+                let (banks, modes) = shape();
+                modes
+                    .iter()
+                    .fold(banks.to_string(), |key, count| format!("{key} {count}"))
+            },
+            folds,
+        ))
 }
 
 fn titled(title: impl Fn() -> String + 'static, inside: impl Fn() -> Vec<El> + 'static) -> El {

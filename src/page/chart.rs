@@ -2,6 +2,7 @@
 
 use super::{
     dom::{El, always, h, named_fold, set_attr, set_text},
+    keep,
     state::State,
 };
 use crate::{
@@ -296,11 +297,7 @@ fn table(state: State, plot: Plot) -> El {
             h("tbody", "").children(rows),
         ]
     };
-    let key = move || {
-        state
-            .plan
-            .with(|plan| serde_json::to_string(plan).unwrap_or_default())
-    };
+    let key = move || state.plan.with(keep::key_of);
     h("div", "scroll")
         .attr("tabindex", "0")
         .attr("role", "region")

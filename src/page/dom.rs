@@ -14,6 +14,7 @@ use wasm_bindgen::{JsCast, closure::Closure};
 pub struct El(pub web_sys::Element);
 
 /// An HTML element with a class (may be empty).
+#[inline(never)]
 pub fn h(tag: &str, class: &str) -> El {
     let element = document().create_element(tag).expect("a known tag");
     let el = El(element);
@@ -25,17 +26,20 @@ pub fn h(tag: &str, class: &str) -> El {
 }
 
 impl El {
+    #[inline(never)]
     pub fn attr(self, name: &str, value: &str) -> Self {
         let _ = self.0.set_attribute(name, value);
         self
     }
 
     /// Appends a text.
+    #[inline(never)]
     pub fn text(self, text: &str) -> Self {
         let _ = self.0.append_child(&document().create_text_node(text));
         self
     }
 
+    #[inline(never)]
     pub fn child(self, child: Self) -> Self {
         let _ = self.0.append_child(&child.0);
         self
@@ -47,7 +51,11 @@ impl El {
 
     /// Calls `handle` at each event. The browser drops it with the element.
     pub fn on(self, event: &str, handle: impl FnMut(web_sys::Event) + 'static) -> Self {
-        let handle: Box<dyn FnMut(web_sys::Event)> = Box::new(handle);
+        self.boxed_on(event, Box::new(handle))
+    }
+
+    #[inline(never)]
+    fn boxed_on(self, event: &str, handle: Box<dyn FnMut(web_sys::Event)>) -> Self {
         let function = Closure::wrap(handle).into_js_value();
         let _ = self
             .0
@@ -98,7 +106,11 @@ impl El {
         key: impl Fn() -> String + Send + Sync + 'static,
         build: impl Fn() -> Vec<Self> + 'static,
     ) -> Self {
-        let key: Box<dyn Fn() -> String + Send + Sync> = Box::new(key);
+        self.boxed_children(Box::new(key), Box::new(build))
+    }
+
+    #[inline(never)]
+    fn boxed_children(self, key: Box<dyn Fn() -> String + Send + Sync>, build: Build) -> Self {
         let key = Memo::new(move |_| key());
         let element = self.0.clone();
         always(move || {
@@ -113,10 +125,17 @@ impl El {
     }
 }
 
+/// What builds children, boxed.
+type Build = Box<dyn Fn() -> Vec<El>>;
+
 /// Runs `work` now, and again whenever something it reads has changed, for as
 /// long as its owner lives.
 pub fn always(work: impl Fn() + 'static) {
-    let work: Box<dyn Fn()> = Box::new(work);
+    boxed_always(Box::new(work));
+}
+
+#[inline(never)]
+fn boxed_always(work: Box<dyn Fn()>) {
     let effect = RenderEffect::new(move |_| work());
     // The owner keeps it: dropped, it would stop.
     StoredValue::new_local(effect);
@@ -163,7 +182,11 @@ pub fn button(class: &str, words: &str, press: impl Fn() + 'static) -> El {
 
 /// A fold whose inside is built when it is first opened.
 pub fn fold(class: &str, summary: El, inside: impl Fn() -> Vec<El> + 'static) -> El {
-    let inside: Box<dyn Fn() -> Vec<El>> = Box::new(inside);
+    boxed_fold(class, summary, Box::new(inside))
+}
+
+#[inline(never)]
+fn boxed_fold(class: &str, summary: El, inside: Build) -> El {
     let owner = Owner::current();
     let body = h("div", "fold-body");
     let (built, at) = (std::cell::Cell::new(false), body.clone());

@@ -62,7 +62,9 @@ pub fn open(state: State, event: &web_sys::Event) {
                 state.notice.set(Some(Notice::FileUnknownVersion));
             }
             Err(NotAPlan::TooLong { .. }) => state.notice.set(Some(Notice::FileTooLong)),
-            Err(NotAPlan::Malformed { .. }) => state.notice.set(Some(Notice::FileNoPlan)),
+            Err(NotAPlan::Malformed { .. } | NotAPlan::OtherShape { .. }) => {
+                state.notice.set(Some(Notice::FileNoPlan))
+            }
         }
     });
 }

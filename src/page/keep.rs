@@ -77,7 +77,7 @@ pub fn keep(state: State) {
         if let Some(handle) = timer.get_value() {
             handle.clear();
         }
-        let follow = move || set_fragment(&state.plan.with_untracked(link_from_plan));
+        let follow = move || set_fragment(&state.plan.with_untracked(link_of));
         timer.set_value(set_timeout_with_handle(follow, ADDRESS_REST).ok());
     });
     let handle =
@@ -138,6 +138,16 @@ fn set_fragment(link: &str) {
             Some(&format!("#{link}")),
         );
     }
+}
+
+/// The plan's link; nothing for a plan that no link could carry.
+pub fn link_of(plan: &Plan) -> String {
+    link_from_plan(plan).unwrap_or_default()
+}
+
+/// A text that differs whenever the plan does: for what is built of all of it.
+pub fn key_of(plan: &Plan) -> String {
+    serde_json::to_string(plan).unwrap_or_default()
 }
 
 /// The page's own address with a plan in it.

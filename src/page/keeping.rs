@@ -7,7 +7,6 @@ use super::{
     state::State,
 };
 use crate::{
-    pass_on::link_from_plan,
     plan::{Plan, draft::Draft},
     wording::{Notice, words},
 };
@@ -17,7 +16,7 @@ use wasm_bindgen::JsCast;
 /// The buttons, and the link as text for browsers that do not copy.
 pub fn keeping(state: State) -> El {
     let shows_link = RwSignal::new(false);
-    let link = move || keep::address_of(&state.plan.with(link_from_plan));
+    let link = move || keep::address_of(&state.plan.with(keep::link_of));
     let copy = move || {
         shows_link.set(true);
         keep::copy(state, untrack(link));

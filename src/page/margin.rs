@@ -39,7 +39,13 @@ pub fn notices(state: State) -> El {
         .attr("role", "status")
         .attr("aria-live", "polite")
         .live_children(
-            move || format!("{:?}{}", state.notice.get(), state.update.get()),
+            move || {
+                format!(
+                    "{}{}",
+                    state.notice.get().map_or("", wording::notice_sentence),
+                    state.update.get()
+                )
+            },
             move || happened().into_iter().chain(update()).collect(),
         )
 }

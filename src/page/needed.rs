@@ -3,6 +3,7 @@
 use super::{
     dom::{El, h},
     field::{choice, number_field},
+    keep,
     outcome::stale_mark,
     state::State,
 };
@@ -82,7 +83,7 @@ pub fn needed(state: State) -> El {
                 .child(tables(state)),
         )
         .child(choices)
-        .child(h("div", "grid").live_children(move || format!("{:?}", unknown()), fields))
+        .child(h("div", "grid").live_children(move || (unknown() as u8).to_string(), fields))
 }
 
 /// Each unit's modes, by address.
@@ -137,7 +138,8 @@ fn tables(state: State) -> El {
         })
     };
     h("div", "").live_children(
-        move || format!("{:?}", needed()),
+        // Whatever else the plan says may change the bank that is needed.
+        move || state.plan.with(keep::key_of),
         move || needed().iter().map(table).collect(),
     )
 }

@@ -2,6 +2,7 @@
 
 use super::{
     dom::{El, h, named_fold},
+    keep,
     ribbon::night_ribbon,
     state::State,
 };
@@ -106,9 +107,7 @@ fn working(state: State) -> El {
     h("div", "working").live_children(
         move || {
             // Anything in the plan may change the working.
-            state
-                .plan
-                .with(|plan| serde_json::to_string(plan).unwrap_or_default())
+            state.plan.with(keep::key_of)
         },
         move || {
             state.plan.with(|plan| {

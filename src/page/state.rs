@@ -28,6 +28,13 @@ pub struct State {
     last: StoredValue<Option<Path>>,
 }
 
+/// Uses up a change.
+fn take<T>(change: &mut Option<impl FnOnce(&mut T)>, on: &mut T) {
+    if let Some(change) = change.take() {
+        change(on);
+    }
+}
+
 impl State {
     pub fn new(draft: Draft, notice: Option<Notice>) -> Self {
         let draft = RwSignal::new(draft);
@@ -64,18 +71,33 @@ impl State {
 
     /// A name is typed: no step of its own.
     pub fn rename(self, change: impl FnOnce(&mut Plan)) {
-        self.draft.update(|draft| draft.edit(change));
+        let mut change = Some(change);
+        self.update(&mut |draft| draft.edit(|plan| take(&mut change, plan)));
     }
 
     /// Any other change of the plan: one step back.
     pub fn edit(self, change: impl FnOnce(&mut Plan)) {
-        self.change(|draft| draft.edit(change));
+        let mut change = Some(change);
+        self.step(&mut |draft| draft.edit(|plan| take(&mut change, plan)));
     }
 
     /// Any other change of the draft: one step back.
     pub fn change(self, change: impl FnOnce(&mut Draft)) {
+        let mut change = Some(change);
+        self.step(&mut |draft| take(&mut change, draft));
+    }
+
+    // One compiled body each for all the changes there are.
+
+    #[inline(never)]
+    fn step(self, change: &mut dyn FnMut(&mut Draft)) {
         self.remember();
         self.last.set_value(None);
+        self.update(change);
+    }
+
+    #[inline(never)]
+    fn update(self, change: &mut dyn FnMut(&mut Draft)) {
         self.draft.update(change);
     }
 

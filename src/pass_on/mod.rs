@@ -1,5 +1,9 @@
-//! Handing a plan on: as the text of a link.
+//! Passing a plan on: plan to text that travels, and back.
+//!
+//! What arrives was written by anyone. Every reader here is bounded before it
+//! works and answers with a typed reason.
 
-mod link;
+mod dictionary;
+pub mod link;
 
-pub use link::{MOST_CHARS, NotALink, link_from_plan, plan_from_link};
+pub use link::{NotALink, TooLong, link_from_plan, plan_from_link};

@@ -151,10 +151,15 @@ impl Draft {
     pub fn edit(&mut self, change: impl FnOnce(&mut Plan)) {
         let before = self.plan.clone();
         change(&mut self.plan);
+        self.drop_outdated(&before);
+    }
+
+    #[inline(never)]
+    fn drop_outdated(&mut self, before: &Plan) {
         let plan = &self.plan;
         self.typed.retain(|&path, _| {
             let place = |plan: &Plan| plan.stated(path).map(|figure| figure.value);
-            place(&before) == place(plan) && (place(plan).is_some() || plan.is_optional(path))
+            place(before) == place(plan) && (place(plan).is_some() || plan.is_optional(path))
         });
     }
 

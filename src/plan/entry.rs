@@ -69,7 +69,7 @@ pub fn read(text: &str, unit: Unit, shown: Shown) -> Result<Entry, EntryError> {
     if text.chars().count() > MOST_CHARS {
         return Err(EntryError::NotANumber);
     }
-    let text = text.to_lowercase();
+    let text = text.to_ascii_lowercase();
     match unit {
         Unit::ClockMinute => {
             clock_minute(&text).map(|value| whole(value, Reading::Converted, unit))
@@ -89,6 +89,8 @@ fn plainer(c: char) -> char {
         '\u{2212}' | '\u{2013}' => '-',
         '×' | '*' => 'x',
         '’' => '\'',
+        // Both omegas; the micro sign is nobody's unit here.
+        'Ω' | '\u{2126}' => 'ω',
         _ => c,
     }
 }
@@ -124,9 +126,7 @@ fn product(text: &str, unit: Unit, shown: Shown) -> Result<Entry, EntryError> {
 fn quantity(text: &str, unit: Unit, shown: Shown) -> Result<Entry, EntryError> {
     let end = text
         .char_indices()
-        .find(|&(at, c)| {
-            c.is_alphabetic() || "%°\"²µω".contains(c) || (c == '\'' && !digit_after(text, at))
-        })
+        .find(|&(at, c)| !in_number(c) || (c == '\'' && !digit_after(text, at)))
         .map_or(text.len(), |(at, _)| at);
     let (number, sign) = (text[..end].trim(), text[end..].trim());
     let (number, parted) = plain_number(number).ok_or(EntryError::NotANumber)?;
@@ -150,6 +150,12 @@ fn quantity(text: &str, unit: Unit, shown: Shown) -> Result<Entry, EntryError> {
         () => Reading::Plain,
     };
     Ok(whole(value, reading, given))
+}
+
+/// What may stand in a number as typed. (Asking for letters instead would bring
+/// the tables of all alphabets into the page.)
+fn in_number(c: char) -> bool {
+    c.is_ascii_digit() || " .,'+-".contains(c)
 }
 
 fn digit_after(text: &str, at: usize) -> bool {
@@ -176,49 +182,65 @@ fn plain_number(text: &str) -> Option<(f64, bool)> {
         (comma, point) => comma.or(point),
     };
     let Some(mark) = mark else {
-        return Some((sign * grouped(digits, "' ")?, false));
+        return Some((sign * decimal(&grouped(digits, "' ")?, "")?, false));
     };
     let sort = &digits[mark..=mark];
     let (before, after) = (&digits[..mark], &digits[mark + 1..]);
     let other = if sort == "," { "." } else { "," };
-    let repeats = before.contains(sort);
+    let figures = after.bytes().all(|byte| byte.is_ascii_digit());
     // "1,000" is a thousand; "0,125" and "12,5" are not.
-    let three = after.len() == 3 && after.bytes().all(|byte| byte.is_ascii_digit());
+    let three = after.len() == 3 && figures;
     let parts = sort == ","
         && three
         && !before.contains(other)
         && !before.trim_start_matches('0').is_empty();
-    if repeats || parts {
-        return (three && !before.contains(other))
-            .then(|| grouped(digits, sort))?
-            .map(|n| (sign * n, true));
+    if before.contains(sort) || parts {
+        let whole = (three && !before.contains(other)).then(|| grouped(digits, sort))??;
+        return Some((sign * decimal(&whole, "")?, true));
     }
-    if !after.bytes().all(|byte| byte.is_ascii_digit()) {
+    if !figures {
         return None;
     }
     let whole = if before.is_empty() {
-        0.0
+        String::new()
     } else {
         grouped(before, &format!("{other}' "))?
     };
-    let part: f64 = format!("0.{after}").parse().ok()?;
-    // Through one text, so that the nearest double is found once.
-    let text = format!("{whole}.{after}");
-    Some((
-        sign * text.trim_end_matches('.').parse().unwrap_or(whole + part),
-        false,
-    ))
+    Some((sign * decimal(&whole, after)?, false))
 }
 
-/// Digits in one run, or in groups of three after the first.
-fn grouped(text: &str, separators: &str) -> Option<f64> {
+/// Digits in one run, or in groups of three after the first, made one run.
+fn grouped(text: &str, separators: &str) -> Option<String> {
     let groups: Vec<&str> = text.split(|c| separators.contains(c)).collect();
-    let digits = groups
-        .iter()
-        .all(|group| !group.is_empty() && group.bytes().all(|b| b.is_ascii_digit()));
+    let digits = |group: &&str| !group.is_empty() && group.bytes().all(|b| b.is_ascii_digit());
     let threes = groups.len() == 1
         || (groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3));
-    (digits && threes).then(|| groups.concat().parse().ok())?
+    (groups.iter().all(digits) && threes).then(|| groups.concat())
+}
+
+/// Digits that a double holds exactly.
+const EXACT_DIGITS: usize = 15;
+
+/// A number from its digits before and after the point.
+///
+/// A whole number below 10^15 and a power of ten below 10^15 are exact, so one
+/// division gives the nearest double: as `str::parse` would, without its 10 kB
+/// of tables. Digits of the fraction past the fifteenth are left out.
+fn decimal(whole: &str, fraction: &str) -> Option<f64> {
+    let whole = whole.trim_start_matches('0');
+    if whole.len() > EXACT_DIGITS {
+        return None;
+    }
+    let fraction = &fraction[..fraction.len().min(EXACT_DIGITS - whole.len())];
+    let digits = whole.bytes().chain(fraction.bytes());
+    let number = digits.fold(0_u64, |number, digit| number * 10 + u64::from(digit - b'0'));
+    Some(number as f64 / 10_u64.pow(fraction.len() as u32) as f64)
+}
+
+/// A short run of digits.
+fn digits(text: &str, most: usize) -> Option<f64> {
+    let fits = !text.is_empty() && text.len() <= most && text.bytes().all(|b| b.is_ascii_digit());
+    fits.then(|| decimal(text, ""))?
 }
 
 /// `9:30`, `9h30`, `9 h 30 min`: hours and minutes.
@@ -229,11 +251,7 @@ fn span_hours(text: &str) -> Option<f64> {
         .strip_suffix("min")
         .or_else(|| minutes.strip_suffix('m'))
         .unwrap_or(minutes);
-    let short = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit()) && text.len() <= 4;
-    if hours.is_empty() || minutes.is_empty() || !short(hours) || !short(minutes) {
-        return None;
-    }
-    let (hours, minutes): (f64, f64) = (hours.parse().ok()?, minutes.parse().ok()?);
+    let (hours, minutes) = (digits(hours, 4)?, digits(minutes, 2)?);
     (minutes < 60.0).then_some(hours + minutes / 60.0)
 }
 
@@ -253,16 +271,12 @@ fn read_clock(text: &str) -> Option<f64> {
         (tight.len() >= 3 && tight.is_ascii()).then(|| tight.split_at(tight.len() - 2))
     });
     let (hour, minute) = parts.unwrap_or((tight, ""));
-    let number = |text: &str| -> Option<f64> {
-        (text.len() <= 2 && text.bytes().all(|byte| byte.is_ascii_digit()))
-            .then(|| text.parse().ok())?
-    };
     let minute = if minute.is_empty() {
         0.0
     } else {
-        number(minute)?
+        digits(minute, 2)?
     };
-    let mut hour = number(hour)?;
+    let mut hour = digits(hour, 2)?;
     if let Some(half_day) = half_day {
         if !(1.0..=12.0).contains(&hour) {
             return None;

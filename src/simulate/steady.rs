@@ -102,16 +102,28 @@ fn first_stop(
 /// knots, and every twentieth of what the bank holds.
 fn pieces(pack: &Pack, from: f64, end: f64) -> Vec<f64> {
     let count = (1.0 / WIDEST).round() as usize;
-    let grid = (0..=count).map(|k| pack.charge_at(k as f64 / count as f64));
-    let mut ends: Vec<f64> = pack
-        .curve
-        .knots_down(from, end)
-        .chain(grid.filter(|&charge| charge < from && charge > end))
-        .chain([end])
-        .collect();
-    ends.sort_by(|a, b| b.total_cmp(a));
-    // Knots that differ by rounding only make no piece between them.
-    ends.dedup_by(|next, kept| *kept - *next < 1e-12 && *next != end);
+    let mut grid = (0..=count)
+        .rev()
+        .map(|k| pack.charge_at(k as f64 / count as f64))
+        .filter(|&charge| charge < from && charge > end)
+        .peekable();
+    let mut knots = pack.curve.knots_down(from, end).peekable();
+    let mut ends = Vec::with_capacity(96);
+    // Both fall: merged, they fall.
+    loop {
+        let next = match (grid.peek(), knots.peek()) {
+            (Some(&a), Some(&b)) if a >= b => grid.next(),
+            (_, Some(_)) => knots.next(),
+            (Some(_), None) => grid.next(),
+            (None, None) => break,
+        };
+        let Some(next) = next else { break };
+        // Knots that differ by rounding only make no piece between them.
+        if next - end > 1e-12 && ends.last().is_none_or(|last| last - next > 1e-12) {
+            ends.push(next);
+        }
+    }
+    ends.push(end);
     ends
 }
 
