@@ -69,31 +69,40 @@ impl El {
 
     /// Keeps the element's whole text true.
     pub fn live_text(self, text: impl Fn() -> String + 'static) -> Self {
+        self.boxed_text(Box::new(text))
+    }
+
+    #[inline(never)]
+    fn boxed_text(self, text: Box<dyn Fn() -> String>) -> Self {
         let element = self.0.clone();
         always(move || set_text(&element, &text()));
         self
     }
 
-    /// Keeps an attribute true; `None` takes it away.
-    pub fn live_attr(
-        self,
-        name: &'static str,
-        value: impl Fn() -> Option<String> + 'static,
-    ) -> Self {
-        let element = self.0.clone();
-        always(move || set_attr(&element, name, value().as_deref()));
-        self
+    /// Keeps an attribute there, empty, while it should be.
+    pub fn live_flag(self, name: &'static str, on: impl Fn() -> bool + 'static) -> Self {
+        self.boxed_switch(name, Box::new(on), set_flag)
     }
 
     /// Keeps a class true.
     pub fn live_class(self, name: &'static str, on: impl Fn() -> bool + 'static) -> Self {
+        self.boxed_switch(name, Box::new(on), set_class)
+    }
+
+    #[inline(never)]
+    fn boxed_switch(self, name: &'static str, on: Box<dyn Fn() -> bool>, set: Switch) -> Self {
         let element = self.0.clone();
-        always(move || set_class(&element, name, on()));
+        always(move || set(&element, name, on()));
         self
     }
 
     /// Keeps the element's markup true: for drawings, whose texts are escaped.
     pub fn live_markup(self, markup: impl Fn() -> String + 'static) -> Self {
+        self.boxed_markup(Box::new(markup))
+    }
+
+    #[inline(never)]
+    fn boxed_markup(self, markup: Box<dyn Fn() -> String>) -> Self {
         let element = self.0.clone();
         always(move || element.set_inner_html(&markup()));
         self
@@ -125,6 +134,8 @@ impl El {
     }
 }
 
+/// Sets an attribute or a class on or off.
+type Switch = fn(&web_sys::Element, &str, bool);
 /// What builds children, boxed.
 type Build = Box<dyn Fn() -> Vec<El>>;
 
@@ -153,6 +164,10 @@ pub fn set_attr(element: &web_sys::Element, name: &str, value: Option<&str>) {
         Some(value) => element.set_attribute(name, value),
         None => element.remove_attribute(name),
     };
+}
+
+pub fn set_flag(element: &web_sys::Element, name: &str, on: bool) {
+    set_attr(element, name, on.then_some(""));
 }
 
 pub fn set_class(element: &web_sys::Element, name: &str, on: bool) {

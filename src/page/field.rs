@@ -213,33 +213,41 @@ fn origin_mark(state: State, path: Path) -> Option<El> {
     Some(h("span", "origins").child(select).child(assumed))
 }
 
+/// A place in the plan for a text.
+type NamePlace = Box<dyn Fn(&mut Plan) -> Option<&mut String>>;
+
 /// A name of the user's own.
 pub fn name_field(
     state: State,
     id: &str,
     label: &str,
-    name: impl Fn(&mut Plan) -> Option<&mut String> + 'static,
+    place: impl Fn(&mut Plan) -> Option<&mut String> + 'static,
 ) -> El {
-    let name: std::rc::Rc<dyn Fn(&mut Plan) -> Option<&mut String>> = std::rc::Rc::new(name);
-    let write = name.clone();
+    boxed_name(state, id, label, Box::new(place))
+}
+
+#[inline(never)]
+fn boxed_name(state: State, id: &str, label: &str, place: NamePlace) -> El {
+    let place = std::rc::Rc::new(place);
+    let write = place.clone();
     let input = h("input", "")
         .attr("id", id)
         .attr("type", "text")
         .attr("autocomplete", "off")
-        .attr("maxlength", "60");
-    let input = input.on("input", move |event| {
-        let text = text_of(&event);
-        state.rename(|plan| {
-            if let Some(place) = write(plan) {
-                *place = text;
-            }
+        .attr("maxlength", "60")
+        .on("input", move |event| {
+            let text = text_of(&event);
+            state.rename(|plan| {
+                if let Some(place) = write(plan) {
+                    *place = text;
+                }
+            });
         });
-    });
     let element: web_sys::HtmlInputElement = input.0.clone().unchecked_into();
     always(move || {
         // Read through the same lens that writes: a copy is cheap beside an answer.
         let mut plan = state.plan.get();
-        let text = name(&mut plan).cloned().unwrap_or_default();
+        let text = place(&mut plan).cloned().unwrap_or_default();
         if element.value() != text {
             element.set_value(&text);
         }
@@ -249,21 +257,46 @@ pub fn name_field(
         .child(input)
 }
 
+/// The names of a choice; told again whenever they change.
+type Names = Box<dyn Fn() -> Vec<String> + Send + Sync>;
+
 /// A choice of few, by place in the list.
 pub fn choice(
     id: &str,
     label: &str,
-    names: impl Fn() -> Vec<String> + Copy + Send + Sync + 'static,
+    names: impl Fn() -> Vec<String> + Send + Sync + 'static,
     chosen: impl Fn() -> usize + 'static,
     choose: impl Fn(usize) + 'static,
 ) -> El {
+    boxed_choice(
+        id,
+        label,
+        Box::new(names),
+        Box::new(chosen),
+        Box::new(choose),
+    )
+}
+
+#[inline(never)]
+fn boxed_choice(
+    id: &str,
+    label: &str,
+    names: Names,
+    chosen: Box<dyn Fn() -> usize>,
+    choose: Box<dyn Fn(usize)>,
+) -> El {
+    let names = std::sync::Arc::new(names);
+    let (key, build, list) = (names.clone(), names.clone(), names);
     let select = h("select", "").attr("id", id).live_children(
-        move || names().join("\n"),
+        move || key().join("\n"),
         move || {
-            names()
-                .iter()
-                .enumerate()
-                .map(|(index, name)| h("option", "").attr("value", &index.to_string()).text(name))
+            let options = build().into_iter().enumerate();
+            options
+                .map(|(index, name)| {
+                    h("option", "")
+                        .attr("value", &index.to_string())
+                        .text(&name)
+                })
                 .collect()
         },
     );
@@ -275,7 +308,7 @@ pub fn choice(
     let element: web_sys::HtmlSelectElement = select.0.clone().unchecked_into();
     always(move || {
         // The list first: a choice among options that are not there is lost.
-        let _ = names();
+        let _ = list();
         element.set_selected_index(i32::try_from(chosen()).unwrap_or(0));
     });
     h("div", "field choice")
@@ -290,6 +323,11 @@ pub fn tick(
     on: impl Fn() -> bool + 'static,
     toggle: impl Fn() + 'static,
 ) -> El {
+    boxed_tick(id, label, Box::new(on), Box::new(toggle))
+}
+
+#[inline(never)]
+fn boxed_tick(id: &str, label: &str, on: Box<dyn Fn() -> bool>, toggle: Box<dyn Fn()>) -> El {
     let input = h("input", "")
         .attr("type", "checkbox")
         .attr("id", id)

@@ -30,7 +30,7 @@ pub fn keeping(state: State) -> El {
         .on("change", move |event| files::open(state, &event));
     let picker: web_sys::HtmlElement = file.0.clone().unchecked_into();
     let undo = button("", words::UNDO, move || state.undo())
-        .live_attr("disabled", move || (!state.can_undo()).then(String::new));
+        .live_flag("disabled", move || !state.can_undo());
     let replace =
         move |plan: fn() -> Plan, notice| move || state.replace(Draft::of(plan()), notice);
     let buttons = h("div", "buttons")

@@ -94,11 +94,11 @@ fn readings(state: State) -> El {
     let fold = named_fold("fold small", words::READINGS, move || {
         vec![findings(state, true)]
     });
-    fold.live_attr("hidden", move || {
-        let any = state
+    fold.live_flag("hidden", move || {
+        let is_note = |finding: &crate::finding::Finding| finding.severity == Severity::Note;
+        !state
             .answer
-            .with(|a| a.findings.iter().any(|f| f.severity == Severity::Note));
-        (!any).then(String::new)
+            .with(|answer| answer.findings.iter().any(is_note))
     })
 }
 

@@ -304,9 +304,13 @@ impl Unknown {
 fn is_default<T: Default + PartialEq>(value: &T) -> bool {
     *value == T::default()
 }
+
+/// The counts that a bank has if it says nothing (the schema shows it).
+#[cfg(feature = "schema")]
 fn one() -> u32 {
     1
 }
+
 /// Copper under load in a warm cabin.
 fn warm_copper() -> f64 {
     40.0
