@@ -14,8 +14,11 @@ use super::{
     state::State,
     units::units,
 };
+use super::{
+    browser::{document, listen, window},
+    reactive::*,
+};
 use crate::wording::words;
-use leptos::{ev, prelude::*};
 
 /// The widest the column gets.
 const COLUMN_PX: f64 = 720.0;
@@ -73,8 +76,7 @@ fn follow_width(state: State) {
         state.width.set((inner - SIDES_PX).clamp(240.0, COLUMN_PX));
     };
     measure();
-    let handle = window_event_listener(ev::resize, move |_| measure());
-    on_cleanup(move || handle.remove());
+    listen("resize", measure);
 }
 
 /// The service worker's sign that a newer version waits.
@@ -83,7 +85,5 @@ fn follow_update(state: State) {
         .document_element()
         .is_some_and(|root| root.has_attribute("data-update"));
     state.update.set(waits);
-    let handle =
-        window_event_listener_untyped("till-morning-update", move |_| state.update.set(true));
-    on_cleanup(move || handle.remove());
+    listen("till-morning-update", move || state.update.set(true));
 }

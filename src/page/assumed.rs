@@ -1,5 +1,6 @@
 //! *What was assumed*: everything the answer rests on, a tap away.
 
+use super::reactive::*;
 use super::{
     banks::bank_rest,
     dom::{El, fold, h},
@@ -12,7 +13,6 @@ use crate::{
     plan::path::{NightField, Path},
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// The night, the loads, and a fold for each bank, unit and mode.
 pub fn assumed(state: State) -> El {

@@ -1,5 +1,6 @@
 //! The bank: the numbers to start from, and the rest behind a fold.
 
+use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::{choice, large_field, name_field, number_field},
@@ -13,7 +14,6 @@ use crate::{
     },
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// All banks, one under another.
 ///

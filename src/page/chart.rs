@@ -1,5 +1,6 @@
 //! One chart: geometry from `chart`, drawn; a table behind it; keys and pointer.
 
+use super::reactive::*;
 use super::{
     dom::{El, always, h, named_fold, set_attr, set_text},
     keep,
@@ -16,7 +17,6 @@ use crate::{
     },
     wording::{self, words},
 };
-use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 /// How a value is written in a read-out and in the table.

@@ -1,5 +1,6 @@
 //! Which curves the page draws of an answer.
 
+use super::reactive::*;
 use super::{
     chart::{Drawing, Plot, Text, chart_view},
     dom::{El, named_fold},
@@ -14,7 +15,6 @@ use crate::{
     plan::Plan,
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// The four charts, behind a fold: the sentence and the ribbon come first.
 pub fn curves(state: State) -> El {

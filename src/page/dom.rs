@@ -6,7 +6,7 @@
 //! line. Here an element is an element, every closure is boxed at the door, and
 //! signals, memos, owners and effects are Leptos'.
 
-use leptos::prelude::*;
+use super::{browser::document, reactive::*};
 use wasm_bindgen::{JsCast, closure::Closure};
 
 /// An element under construction.
@@ -147,9 +147,16 @@ pub fn always(work: impl Fn() + 'static) {
 
 #[inline(never)]
 fn boxed_always(work: Box<dyn Fn()>) {
-    let effect = RenderEffect::new(move |_| work());
-    // The owner keeps it: dropped, it would stop.
-    StoredValue::new_local(effect);
+    Lasting::keep(RenderEffect::new(move |_| work()));
+}
+
+/// Things that live as long as the present owner: dropped, they would stop.
+pub struct Lasting;
+
+impl Lasting {
+    pub fn keep<T: 'static>(thing: T) {
+        StoredValue::new_local(thing);
+    }
 }
 
 /// Writes only what differs: a screen reader hears each writing.

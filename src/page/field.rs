@@ -1,5 +1,6 @@
 //! Fields: a label, a text, its unit, where it came from, and what is wrong.
 
+use super::reactive::*;
 use super::{
     dom::{El, always, h, set_attr, set_class, set_text, text_of},
     state::State,
@@ -13,7 +14,6 @@ use crate::{
     spread,
     wording::{self, words},
 };
-use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 /// A stable id for a field's parts, from its address.

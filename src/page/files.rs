@@ -1,6 +1,7 @@
 //! A plan as a file: saved by the browser, opened from it.
 
 use super::state::State;
+use super::{browser::document, reactive::*};
 use crate::{
     plan::{
         Plan,
@@ -9,7 +10,6 @@ use crate::{
     },
     wording::Notice,
 };
-use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// Hands the plan to the browser as a download.
@@ -50,7 +50,7 @@ pub fn open(state: State, event: &web_sys::Event) {
         state.notice.set(Some(Notice::FileTooLong));
         return;
     }
-    leptos::task::spawn_local(async move {
+    wasm_bindgen_futures::spawn_local(async move {
         let text = wasm_bindgen_futures::JsFuture::from(file.text()).await;
         let text = text
             .ok()

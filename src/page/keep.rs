@@ -4,13 +4,17 @@
 //! works as it is and says so.
 
 use super::state::State;
+use super::{
+    browser::{forget, later, listen, window},
+    dom::always,
+    reactive::*,
+};
 use crate::{
     pass_on::{NotALink, link_from_plan, plan_from_link},
     plan::{Plan, draft::Draft, open::NotAPlan},
     wording::Notice,
 };
 use gloo_storage::{LocalStorage, Storage, errors::StorageError};
-use leptos::{ev, prelude::*};
 use std::time::Duration;
 
 const KEY: &str = "till-morning.draft.1";
@@ -62,8 +66,8 @@ pub fn keep(state: State) {
         });
     }
     let first = StoredValue::new(true);
-    let timer = StoredValue::new(None::<TimeoutHandle>);
-    Effect::new(move |_| {
+    let timer = StoredValue::new(None::<i32>);
+    always(move || {
         let draft = state.draft.get();
         // The plan as opened is not written back: a link only looked at, and a
         // storage not yet used, stay as they are.
@@ -74,20 +78,18 @@ pub fn keep(state: State) {
         if has_storage() && LocalStorage::set(KEY, &draft).is_err() {
             state.notice.set(Some(Notice::StorageFull));
         }
-        if let Some(handle) = timer.get_value() {
-            handle.clear();
+        if let Some(timer) = timer.get_value() {
+            forget(timer);
         }
         let follow = move || set_fragment(&state.plan.with_untracked(link_of));
-        timer.set_value(set_timeout_with_handle(follow, ADDRESS_REST).ok());
+        timer.set_value(later(ADDRESS_REST, follow));
     });
-    let handle =
-        window_event_listener(ev::hashchange, move |_| match plan_from_link(&fragment()) {
-            Ok(plan) if state.plan.with_untracked(|present| *present == plan) => {}
-            Ok(plan) => state.replace(Draft::of(plan), Notice::PlanFromLink),
-            Err(NotALink::Absent) => {}
-            Err(error) => state.notice.set(Some(notice_of(&error))),
-        });
-    on_cleanup(move || handle.remove());
+    listen("hashchange", move || match plan_from_link(&fragment()) {
+        Ok(plan) if state.plan.with_untracked(|present| *present == plan) => {}
+        Ok(plan) => state.replace(Draft::of(plan), Notice::PlanFromLink),
+        Err(NotALink::Absent) => {}
+        Err(error) => state.notice.set(Some(notice_of(&error))),
+    });
 }
 
 fn notice_of(error: &NotALink) -> Notice {
@@ -159,7 +161,7 @@ pub fn address_of(link: &str) -> String {
 
 /// Copies a text, and says whether it could.
 pub fn copy(state: State, text: String) {
-    leptos::task::spawn_local(async move {
+    wasm_bindgen_futures::spawn_local(async move {
         let allowed = window().is_secure_context();
         let copied = allowed && {
             let promise = window().navigator().clipboard().write_text(&text);

@@ -1,5 +1,6 @@
 //! Keep and share: undo, fresh plan, example, units, link, file.
 
+use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::tick,
@@ -10,7 +11,6 @@ use crate::{
     plan::{Plan, draft::Draft},
     wording::{Notice, words},
 };
-use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 /// The buttons, and the link as text for browsers that do not copy.

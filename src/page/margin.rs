@@ -1,11 +1,11 @@
 //! What stands beside the questions: notices and cautions.
 
+use super::{browser::window, reactive::*};
 use super::{
     dom::{El, button, h},
     state::State,
 };
 use crate::wording::{self, CAUTIONS, words};
-use leptos::prelude::*;
 
 /// What happened to the document, and the way to a newer version.
 pub fn notices(state: State) -> El {

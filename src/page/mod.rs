@@ -7,6 +7,7 @@
 mod app;
 mod assumed;
 mod banks;
+mod browser;
 mod chart;
 mod curves;
 mod dom;
@@ -18,11 +19,13 @@ mod margin;
 mod modes;
 mod needed;
 mod outcome;
+mod reactive;
 mod ribbon;
 mod state;
 mod units;
 
-use leptos::prelude::*;
+use browser::document;
+use reactive::Owner;
 
 /// Starts the page in place of its static shell.
 pub fn start() {

@@ -1,5 +1,6 @@
 //! Modes of the cooling unit, and the other loads: rows to add and remove.
 
+use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::{name_field, number_field, row_field, tick},
@@ -13,7 +14,6 @@ use crate::{
     },
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// The modes of every unit, with their draws.
 pub fn modes(state: State) -> El {

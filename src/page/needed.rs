@@ -1,5 +1,6 @@
 //! "How big a bank?": any one unknown, the others given.
 
+use super::reactive::*;
 use super::{
     dom::{El, h},
     field::{choice, number_field},
@@ -15,7 +16,6 @@ use crate::{
     sizing::{Found, NeededBank},
     wording::{self, number, words},
 };
-use leptos::prelude::*;
 
 const UNKNOWNS: [Unknown; 4] = [Unknown::Bank, Unknown::Hours, Unknown::Draw, Unknown::Depth];
 

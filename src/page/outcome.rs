@@ -1,5 +1,6 @@
 //! The answer: sentences first, then the night ribbon, then the working.
 
+use super::reactive::*;
 use super::{
     dom::{El, h, named_fold},
     keep,
@@ -11,7 +12,6 @@ use crate::{
     finding::Severity,
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// The answer to "How long will it run?".
 pub fn outcome(state: State) -> El {

@@ -1,5 +1,6 @@
 //! The night ribbon: one bar per mode along the clock.
 
+use super::reactive::*;
 use super::{
     dom::{El, h},
     state::State,
@@ -14,7 +15,6 @@ use crate::{
     plan::Plan,
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// Letters of the clock, and room at both sides for half a label.
 const FONT_PX: f64 = 12.0;

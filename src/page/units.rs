@@ -1,5 +1,6 @@
 //! The cooling unit: what feeds it, and another to lay beside.
 
+use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::{choice, name_field, number_field},
@@ -13,7 +14,6 @@ use crate::{
     },
     wording::{self, words},
 };
-use leptos::prelude::*;
 
 /// The button for another unit, and those to remove one.
 pub fn units(state: State) -> El {
