@@ -215,6 +215,6 @@ fn runs_that_end_just_before_a_collapse() {
         let run = run(&bank, power(watts));
         assert!(matches!(run.stop, Stop::ChargeFloor { .. }), "{watts}");
         let exact_h = STRAIGHT.hours(watts, STRAIGHT.full_v, floor_v);
-        println!("{spare} {:e}", run.hours_h.likely / exact_h - 1.0);
+        near_share(run.hours_h.likely, exact_h, share);
     }
 }
