@@ -60,6 +60,15 @@ impl Branch {
         }
     }
 
+    /// Whether any volts are left at the taker: a constant current behind a long
+    /// cable could ask for more than there are.
+    fn has_volts(&self, bar_v: f64) -> bool {
+        match self.taker {
+            Taker::Current { a } => bar_v - self.ohm * a > 0.0,
+            Taker::Power { .. } | Taker::Resistor { .. } => true,
+        }
+    }
+
     /// Watts at the taker when the bars stand at `bar_v`.
     #[must_use]
     pub fn taker_w(&self, bar_v: f64) -> f64 {
@@ -119,9 +128,12 @@ pub fn settle(emf_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
         }
         let step = balance / falling;
         bar_v += step;
-        if step.abs() <= 1e-13 * bar_v.abs() {
+        // Every true step goes down. One up is rounding: the root is met, also
+        // where it is nearly double and no step gets as small as the other test.
+        if step >= -1e-13 * bar_v.abs() {
             let amps = total(branches, bar_v)?;
-            return (bar_v > 0.0).then_some(Point { bar_v, amps });
+            let carried = branches.iter().all(|branch| branch.has_volts(bar_v));
+            return (bar_v > 0.0 && carried).then_some(Point { bar_v, amps });
         }
     }
     None
@@ -154,5 +166,28 @@ mod tests {
         assert!(settle(12.0, 0.1, &[Branch::power(361.0, 0.0)]).is_none());
         assert!(settle(12.0, 0.0, &[Branch::power(361.0, 0.1)]).is_none());
         assert!(settle(f64::NAN, 0.1, &[Branch::power(1.0, 0.0)]).is_none());
+        // 10 A through 1.3 Ω need 13 V, and a point with any left at the end.
+        assert!(settle(13.1, 0.0, &[Branch::current(10.0, 1.3)]).is_some());
+        assert!(settle(12.9, 0.0, &[Branch::current(10.0, 1.3)]).is_none());
+    }
+
+    #[test]
+    fn the_most_that_can_be_carried_is_met_closely() {
+        // E² = 4 R P: just above there is a point, just below there is none.
+        let unit = [Branch::power(320.0, 0.06)];
+        let summit_v = f64::sqrt(4.0 * 0.1 * 320.0);
+        for share in [1e-4, 1e-6, 1e-8, 1e-10, 1e-12] {
+            let point = settle(summit_v * (1.0 + share), 0.04, &unit);
+            let unit_v = unit[0].taker_v(point.unwrap().bar_v);
+            assert!(
+                (unit_v / summit_v - 0.5).abs() < 2.0 * share.sqrt(),
+                "{share}"
+            );
+            assert_eq!(
+                settle(summit_v * (1.0 - share), 0.04, &unit),
+                None,
+                "{share}"
+            );
+        }
     }
 }

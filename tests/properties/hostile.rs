@@ -26,6 +26,16 @@ fn not_finite(value: &Value, at: &str) -> Option<String> {
 }
 
 fn is_in_order(answer: &Answer) -> Result<(), TestCaseError> {
+    for bank in &answer.banks {
+        prop_assert!(
+            0.0 <= bank.usable_ah && bank.usable_ah <= bank.held_ah,
+            "{bank:?}"
+        );
+        prop_assert!(
+            0.0 <= bank.usable_wh && bank.resistance_mohm >= 0.0,
+            "{bank:?}"
+        );
+    }
     for run in &answer.runs {
         let band = run.hours_h;
         prop_assert!(

@@ -62,8 +62,9 @@ proptest! {
         let (plan, found) = asked(plan, Unknown::Bank, wanted_h);
         if let Found::Bank(needed) = found {
             // Very small and very large ones are outside what a plan may say.
-            prop_assume!(plan_accepts(&on_needed(&plan, &needed, 1.0)));
-            as_wanted(wanted_h, |share| hours(&on_needed(&plan, &needed, share)))?;
+            if on_needed(&plan, &needed, 1.0).errors().is_empty() {
+                as_wanted(wanted_h, |share| hours(&on_needed(&plan, &needed, share)))?;
+            }
         }
     }
 
@@ -81,6 +82,10 @@ proptest! {
         bank.cutoff_v = bank.cutoff_v.map(|v| v.with(v.value * factor));
         bank.measured.measured_wh = bank.measured.measured_wh.map(|wh| wh.with(wh.value * factor));
         bank.measured.load_w = bank.measured.load_w.map(|w| w.with(w.value * factor));
+        // Three times the measured load may be more than a plan can say.
+        if !stood.errors().is_empty() {
+            return Ok(());
+        }
         let found = |plan| asked(plan, Unknown::Bank, wanted_h).1;
         prop_assert_eq!(found(flat), found(stood));
     }
@@ -138,8 +143,4 @@ proptest! {
             prop_assert!(at(range.min) < wanted_h || at(range.max) > wanted_h);
         }
     }
-}
-
-fn plan_accepts(plan: &Plan) -> bool {
-    plan.errors().is_empty()
 }

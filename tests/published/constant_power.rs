@@ -136,3 +136,77 @@ fn the_default_lfp_curve_is_the_measured_one() {
         near(curve.at(charge), volts, 1e-9);
     }
 }
+
+/// Closed form, where the power is close to the most that can be carried.
+///
+/// With `E` straight in charge, `I = (E - √(E² - a²)) / 2R` and `a = 2 √(R P)`;
+/// the hours are the integral of `dq / I = (E + √(E² - a²)) / 2P dq` (any table
+/// of integrals), down to `E = a` at the lowest, where no current carries the
+/// power and the current's slope has no bound.
+struct Straight {
+    empty_v: f64,
+    full_v: f64,
+    ohm: f64,
+    ah: f64,
+}
+
+const STRAIGHT: Straight = Straight {
+    empty_v: 10.0,
+    full_v: 14.0,
+    ohm: 0.02,
+    ah: 100.0,
+};
+
+impl Straight {
+    fn lowest_v(&self, watts: f64) -> f64 {
+        2.0 * f64::sqrt(self.ohm * watts)
+    }
+
+    fn hours(&self, watts: f64, from_v: f64, to_v: f64) -> f64 {
+        let a = self.lowest_v(watts);
+        let area = |e: f64| {
+            let root = (e * e - a * a).max(0.0).sqrt();
+            (e * e + e * root - a * a * ((e + root) / a).ln()) / 2.0
+        };
+        let ah_per_v = self.ah / (self.full_v - self.empty_v);
+        ah_per_v * (area(from_v) - area(to_v)) / (2.0 * watts)
+    }
+
+    fn bank(&self) -> Bank {
+        Bank {
+            block_open_circuit: table(&[(0.0, self.empty_v), (1.0, self.full_v)]),
+            block_resistance_mohm: Some(Figure::label(1000.0 * self.ohm)),
+            ..bare_bank(Chemistry::Lfp, 12.8, self.ah)
+        }
+    }
+}
+
+/// Wherever the collapse falls between the places where the engine looks.
+#[test]
+fn runs_until_the_power_collapses() {
+    for step in 0..400 {
+        let watts = 1300.0 + 2.5 * f64::from(step);
+        let run = run(&STRAIGHT.bank(), power(watts));
+        assert_eq!(run.stop, Stop::NoCurrentCarriesIt, "{watts}");
+        let exact_h = STRAIGHT.hours(watts, STRAIGHT.full_v, STRAIGHT.lowest_v(watts));
+        near_share(run.hours_h.likely, exact_h, 1e-9);
+    }
+}
+
+/// To a floor at a little more than the lowest voltage that carries the power:
+/// the slope's pole lies just outside the run.
+#[test]
+fn runs_that_end_just_before_a_collapse() {
+    for spare in [0.3, 0.2, 0.17, 0.16, 0.1, 1e-2, 1e-3, 1e-5, 1e-7, 1e-9] {
+        let floor_v = STRAIGHT.empty_v + 0.3 * (STRAIGHT.full_v - STRAIGHT.empty_v);
+        let watts = (floor_v * (1.0 - spare)).powi(2) / (4.0 * STRAIGHT.ohm);
+        let bank = Bank {
+            depth_percent: Some(70.0),
+            ..STRAIGHT.bank()
+        };
+        let run = run(&bank, power(watts));
+        assert!(matches!(run.stop, Stop::ChargeFloor { .. }), "{watts}");
+        let exact_h = STRAIGHT.hours(watts, STRAIGHT.full_v, floor_v);
+        near_share(run.hours_h.likely, exact_h, 1e-9);
+    }
+}
