@@ -11,7 +11,6 @@ use crate::{
         draft::{Draft, Echo},
     },
     range::Unit,
-    spread,
     wording::{self, words},
 };
 use wasm_bindgen::JsCast;
@@ -203,7 +202,7 @@ fn origin_mark(state: State, path: Path) -> Option<El> {
                 set_attr(&mark, "hidden", Some(""));
                 return;
             };
-            let words = wording::origin_mark(figure.from, spread::percent_of(path, figure));
+            let words = wording::origin_mark(path, figure);
             set_attr(&choice, "title", Some(&words));
             set_attr(&mark, "title", Some(&words));
             let choice: &web_sys::HtmlSelectElement = choice.unchecked_ref();

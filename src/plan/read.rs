@@ -306,8 +306,8 @@ fn night(plan: &mut Plan, value: &Value) -> Result<(), Wrong> {
                     None => return wrong(here, "hours, bank, draw or depth"),
                 }
             }
-            "asked_unit" => plan.night.asked_unit = whole(value, &here)? as usize,
-            "asked_mode" => plan.night.asked_mode = whole(value, &here)? as usize,
+            "asked_unit" => plan.night.asked_unit = place(value, &here)?,
+            "asked_mode" => plan.night.asked_mode = place(value, &here)?,
             key => number(plan, NightField::of_key(key).map(Path::Night), value, &here)?,
         }
     }
@@ -433,4 +433,12 @@ fn text(value: &Value, here: &str) -> Result<String, Wrong> {
 fn whole(value: &Value, here: &str) -> Result<u32, Wrong> {
     let whole = value.as_u64().and_then(|number| u32::try_from(number).ok());
     whole.map_or_else(|| wrong(here, WHOLE), Ok)
+}
+
+/// A place in a list; whether the list is so long is not asked here.
+fn place(value: &Value, here: &str) -> Result<usize, Wrong> {
+    let place = value
+        .as_u64()
+        .and_then(|number| usize::try_from(number).ok());
+    place.map_or_else(|| wrong(here, WHOLE), Ok)
 }

@@ -3,10 +3,11 @@
 use crate::{
     bank::Chemistry,
     plan::{
-        Origin,
+        Figure, Origin,
         path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
     },
     range::Unit,
+    spread,
 };
 
 /// The sign after a number, in the units the plan is kept in.
@@ -148,15 +149,16 @@ pub const fn origin_name(from: Origin) -> &'static str {
 
 /// An origin with its spread, as the mark beside a number: `guess ±20 %`.
 #[must_use]
-pub fn origin_mark(from: Origin, spread_percent: f64) -> String {
-    if spread_percent > 0.0 {
+pub fn origin_mark(path: Path, figure: Figure) -> String {
+    let percent = spread::percent_of(path, figure);
+    if percent > 0.0 {
         format!(
             "{} ±{}\u{202f}%",
-            origin_name(from),
-            super::number::plain(spread_percent)
+            origin_name(figure.from),
+            super::number::plain(percent)
         )
     } else {
-        origin_name(from).into()
+        origin_name(figure.from).into()
     }
 }
 
