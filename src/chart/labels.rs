@@ -54,10 +54,11 @@ pub struct Placement {
 #[must_use]
 pub fn place(wishes: &[Wish], top: f64, bottom: f64) -> Placement {
     let (top, bottom) = edges(top, bottom);
-    let mut order: Vec<usize> = (0..wishes.len())
-        .filter(|i| drawable(wishes[*i].y))
-        .collect();
-    order.sort_by(|a, b| wishes[*a].y.total_cmp(&wishes[*b].y));
+    // A handful: each goes in behind those that are as high or higher.
+    let mut order: Vec<usize> = Vec::with_capacity(wishes.len());
+    for i in (0..wishes.len()).filter(|i| drawable(wishes[*i].y)) {
+        order.insert(order.partition_point(|j| wishes[*j].y <= wishes[i].y), i);
+    }
 
     let heights: Vec<f64> = order.iter().map(|i| height(wishes[*i])).collect();
     let stacked = stacked_middles(&heights);

@@ -2,7 +2,7 @@
 //!
 //! Looks come from classes. A figure that leaves the page takes its style along.
 
-use super::scale::tenth;
+use super::scale::tenths;
 use std::fmt::Write;
 
 /// Where a text stands from.
@@ -36,10 +36,10 @@ impl Svg {
         let _ = write!(
             self.markup,
             r#"<rect class="{class}" x="{}" y="{}" width="{}" height="{}"/>"#,
-            tenth(x),
-            tenth(y),
-            tenth(width.max(0.0)),
-            tenth(height.max(0.0))
+            px(x),
+            px(y),
+            px(width.max(0.0)),
+            px(height.max(0.0))
         );
     }
 
@@ -47,16 +47,21 @@ impl Svg {
     pub fn upright(&mut self, class: &str, x: f64, (top, bottom): (f64, f64)) {
         self.path(
             class,
-            &format!("M{} {}V{}", tenth(x), tenth(top), tenth(bottom)),
+            &format!("M{} {}V{}", px(x), px(top), px(bottom)),
         );
+    }
+
+    /// A level line.
+    pub fn level(&mut self, class: &str, y: f64, (left, right): (f64, f64)) {
+        self.path(class, &format!("M{} {}H{}", px(left), px(y), px(right)));
     }
 
     pub fn dot(&mut self, class: &str, (x, y): (f64, f64)) {
         let _ = write!(
             self.markup,
             r#"<circle class="{class}" cx="{}" cy="{}" r="4"/>"#,
-            tenth(x),
-            tenth(y)
+            px(x),
+            px(y)
         );
     }
 
@@ -70,8 +75,8 @@ impl Svg {
         let _ = write!(
             self.markup,
             r#"<text class="{class}" x="{}" y="{}" text-anchor="{anchor}">{}</text>"#,
-            tenth(x),
-            tenth(y),
+            px(x),
+            px(y),
             escaped(text)
         );
     }
@@ -87,7 +92,7 @@ impl Svg {
     /// The whole drawing, with attributes of its root (already escaped).
     #[must_use]
     pub fn finish(self, (width, height): (f64, f64), attributes: &str) -> String {
-        let (width, height) = (tenth(width), tenth(height));
+        let (width, height) = (px(width), px(height));
         format!(
             r#"<svg xmlns="http://www.w3.org/2000/svg" width="{width}" height="{height}" viewBox="0 0 {width} {height}" {attributes}>{}</svg>"#,
             self.markup
@@ -99,6 +104,14 @@ impl Svg {
     pub fn inner(self) -> String {
         self.markup
     }
+}
+
+/// A coordinate in the shortest form, to a tenth.
+fn px(value: f64) -> String {
+    let tenths = tenths(value);
+    let sign = if tenths < 0 { "-" } else { "" };
+    let (whole, part) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
+    if part == 0 { format!("{sign}{whole}") } else { format!("{sign}{whole}.{part}") }
 }
 
 /// Text as it may stand in markup and in a quoted attribute.

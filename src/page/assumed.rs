@@ -18,7 +18,7 @@ use crate::{
 pub fn assumed(state: State) -> El {
     // Banks, then the modes of each unit: what there is to unfold.
     let shape = move || {
-        state.plan.with(|plan| {
+        state.with_plan(|plan| {
             let modes: Vec<usize> = plan.units.iter().map(|unit| unit.modes.len()).collect();
             (plan.banks.len(), modes)
         })
@@ -27,20 +27,18 @@ pub fn assumed(state: State) -> El {
         let (banks, modes) = shape();
         let mut folds: Vec<El> = (0..banks)
             .map(|bank| {
-                let title = move || state.plan.with(|plan| wording::bank_in_words(plan, bank));
+                let title = move || state.with_plan(|plan| wording::bank_in_words(plan, bank));
                 titled(title, move || bank_rest(state, bank))
             })
             .collect();
         for (unit, &count) in modes.iter().enumerate() {
             let title = move || {
-                state
-                    .plan
-                    .with(|plan| wording::feed_title(&wording::unit_name(plan, unit)))
+                state.with_plan(|plan| wording::feed_title(&wording::unit_name(plan, unit)))
             };
             folds.push(titled(title, move || unit_rest(state, unit)));
             folds.extend((0..count).map(|mode| {
                 let title = move || {
-                    state.plan.with(|plan| {
+                    state.with_plan(|plan| {
                         wording::duty_title(&wording::full_mode_name(plan, unit, mode))
                     })
                 };

@@ -20,7 +20,7 @@ use crate::{
 /// Rows hold no state of their own, everything in them is derived from the
 /// draft by place: they are built anew only when their number changes.
 pub fn banks(state: State) -> El {
-    let count = move || state.plan.with(|plan| plan.banks.len());
+    let count = move || state.with_plan(|plan| plan.banks.len());
     h("div", "").live_children(
         move || count().to_string(),
         move || {
@@ -38,7 +38,7 @@ pub fn banks(state: State) -> El {
 fn card(state: State, bank: usize, count: usize) -> El {
     let path = move |field| Path::Bank(bank, field);
     let facts = h("p", "facts").live_text(move || {
-        state.answer.with(|answer| {
+        state.with_answer(|answer| {
             let facts = answer.banks.iter().find(|facts| facts.bank == bank);
             facts.map_or_else(String::new, wording::bank_sentence)
         })
@@ -81,9 +81,7 @@ fn chemistry_choice(state: State, bank: usize) -> El {
             .to_vec()
     };
     let chosen = move || {
-        let kind = state
-            .plan
-            .with(|plan| plan.banks.get(bank).map(|bank| bank.chemistry));
+        let kind = state.with_plan(|plan| plan.banks.get(bank).map(|bank| bank.chemistry));
         Chemistry::ALL
             .iter()
             .position(|&other| Some(other) == kind)
@@ -116,7 +114,7 @@ pub fn bank_rest(state: State, bank: usize) -> Vec<El> {
         )
     };
     let is_lead = move || {
-        state.plan.with(|plan| {
+        state.with_plan(|plan| {
             plan.banks
                 .get(bank)
                 .is_some_and(|bank| bank.chemistry.is_lead_acid())

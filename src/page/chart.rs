@@ -209,10 +209,7 @@ fn markup(drawing: &Drawing, laid: &Figure, reading: Option<&Reading>) -> String
     let mut svg = Svg::new();
     svg.path("grid", &laid.grid);
     svg.path("grid", &laid.midnights);
-    svg.path(
-        "axis",
-        &format!("M{} {}H{}", plot.left, plot.bottom, plot.right),
-    );
+    svg.level("axis", plot.bottom, (plot.left, plot.right));
     for tick in &laid.x_ticks {
         svg.text(
             "tick",
@@ -297,7 +294,7 @@ fn table(state: State, plot: Plot) -> El {
             h("tbody", "").children(rows),
         ]
     };
-    let key = move || state.plan.with(keep::key_of);
+    let key = move || state.with_plan(keep::key_of);
     h("div", "scroll")
         .attr("tabindex", "0")
         .attr("role", "region")

@@ -112,8 +112,8 @@ fn drawing(
     on_clock: bool,
     y_range: YRange,
 ) -> Drawing {
-    state.plan.with(|plan| {
-        state.answer.with(|answer| {
+    state.with_plan(|plan| {
+        state.with_answer(|answer| {
             let names: Vec<String> = answer
                 .runs
                 .iter()

@@ -65,7 +65,7 @@ fn field(state: State, path: Path, class: &str, hint: &str) -> El {
         },
         error_id,
     };
-    always(move || state.draft.with(|draft| parts.show(draft, path)));
+    always(move || state.with_draft(|draft| parts.show(draft, path)));
     let entry = h("span", "entry").child(input).child(unit).children(origin);
     let hint = (!hint.is_empty()).then(|| h("p", "hint").attr("id", &hint_id).text(hint));
     root.child(label.child(unit_in_label))
@@ -194,7 +194,7 @@ fn origin_mark(state: State, path: Path) -> Option<El> {
     let assumed = h("span", "origin").text(words::ASSUMED_MARK);
     let (choice, mark) = (select.0.clone(), assumed.0.clone());
     always(move || {
-        state.draft.with(|draft| {
+        state.with_draft(|draft| {
             let stated = draft.plan.stated(path).is_some();
             set_attr(&choice, "hidden", stated.then_some("").xor(Some("")));
             set_attr(&mark, "hidden", stated.then_some(""));

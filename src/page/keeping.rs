@@ -16,7 +16,7 @@ use wasm_bindgen::JsCast;
 /// The buttons, and the link as text for browsers that do not copy.
 pub fn keeping(state: State) -> El {
     let shows_link = RwSignal::new(false);
-    let link = move || keep::address_of(&state.plan.with(keep::link_of));
+    let link = move || keep::address_of(&state.with_plan(keep::link_of));
     let copy = move || {
         shows_link.set(true);
         keep::copy(state, untrack(link));
@@ -67,7 +67,7 @@ pub fn keeping(state: State) -> El {
         .child(tick(
             "us-units",
             words::US_UNITS,
-            move || state.plan.with(|plan| plan.show.us_units),
+            move || state.with_plan(|plan| plan.show.us_units),
             move || state.edit(|plan| plan.show.us_units = !plan.show.us_units),
         ))
 }

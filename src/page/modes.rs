@@ -17,7 +17,7 @@ use crate::{
 
 /// The modes of every unit, with their draws.
 pub fn modes(state: State) -> El {
-    let units = move || state.plan.with(|plan| plan.units.len());
+    let units = move || state.with_plan(|plan| plan.units.len());
     h("div", "").live_children(
         move || units().to_string(),
         move || {
@@ -34,13 +34,11 @@ fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
 
 fn unit_modes(state: State, unit: usize, units: usize) -> El {
     let count = move || {
-        state
-            .plan
-            .with(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()))
+        state.with_plan(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()))
     };
     // The kind of draw decides which field a row has.
     let key = move || {
-        let paths: Vec<String> = state.plan.with(|plan| {
+        let paths: Vec<String> = state.with_plan(|plan| {
             (0..count())
                 .filter_map(|mode| plan.draw_path(unit, mode))
                 .map(|path| path.to_string())
@@ -81,7 +79,7 @@ fn mode_row(state: State, unit: usize, mode: usize, count: usize) -> El {
         words::MODE_NAME,
         move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name),
     );
-    let path = state.plan.with(|plan| plan.draw_path(unit, mode));
+    let path = state.with_plan(|plan| plan.draw_path(unit, mode));
     let remove =
         (count > 1).then(|| remove_button(state, words::REMOVE_MODE, Path::Modes(unit), mode));
     h("div", "row")
@@ -102,7 +100,7 @@ fn remove_button(state: State, words: &str, list: Path, row: usize) -> El {
 pub fn mode_rest(state: State, unit: usize, mode: usize) -> Vec<El> {
     let path = move |field| Path::Mode(unit, mode, field);
     let is_current = move || {
-        state.plan.with(|plan| {
+        state.with_plan(|plan| {
             plan.mode(unit, mode)
                 .is_some_and(|m| matches!(m.draw, Draw::Current { .. }))
         })
@@ -139,7 +137,7 @@ pub fn mode_rest(state: State, unit: usize, mode: usize) -> Vec<El> {
 
 /// Other loads that run all night.
 pub fn loads(state: State) -> El {
-    let count = move || state.plan.with(|plan| plan.loads.len());
+    let count = move || state.with_plan(|plan| plan.loads.len());
     let rows = move || {
         let rows = (0..count()).map(|load| {
             let name = name_field(

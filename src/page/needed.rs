@@ -22,8 +22,8 @@ const UNKNOWNS: [Unknown; 4] = [Unknown::Bank, Unknown::Hours, Unknown::Draw, Un
 /// The question, its answer, and the reserve it rests on.
 pub fn needed(state: State) -> El {
     let sentences = move || {
-        state.plan.with(|plan| {
-            state.answer.with(|answer| {
+        state.with_plan(|plan| {
+            state.with_answer(|answer| {
                 let all = answer
                     .sizing
                     .iter()
@@ -44,7 +44,7 @@ pub fn needed(state: State) -> El {
                     .collect()
             },
         );
-    let unknown = move || state.plan.with(|plan| plan.night.unknown);
+    let unknown = move || state.with_plan(|plan| plan.night.unknown);
     let fields = move || {
         let paths: &[N] = match unknown() {
             Unknown::Hours => &[],
@@ -77,7 +77,7 @@ pub fn needed(state: State) -> El {
     h("div", "")
         .child(
             h("div", "outcome")
-                .live_class("stale", move || state.stale.get())
+                .live_class("stale", move || state.is_stale())
                 .child(said)
                 .child(stale_mark(state))
                 .child(tables(state)),
@@ -97,7 +97,7 @@ fn places(plan: &Plan) -> Vec<(usize, usize)> {
 /// Which mode is asked about; it also leads the first answer.
 fn mode_choice(state: State) -> El {
     let names = move || {
-        state.plan.with(|plan| {
+        state.with_plan(|plan| {
             places(plan)
                 .into_iter()
                 .map(|(unit, mode)| wording::full_mode_name(plan, unit, mode))
@@ -105,7 +105,7 @@ fn mode_choice(state: State) -> El {
         })
     };
     let chosen = move || {
-        state.plan.with(|plan| {
+        state.with_plan(|plan| {
             let asked = (plan.night.asked_unit, plan.night.asked_mode);
             places(plan)
                 .iter()
@@ -126,7 +126,7 @@ fn mode_choice(state: State) -> El {
 /// What a needed bank is made of, for each bank asked about.
 fn tables(state: State) -> El {
     let needed = move || {
-        state.answer.with(|answer| {
+        state.with_answer(|answer| {
             let banks = answer
                 .sizing
                 .iter()
@@ -139,7 +139,7 @@ fn tables(state: State) -> El {
     };
     h("div", "").live_children(
         // Whatever else the plan says may change the bank that is needed.
-        move || state.plan.with(keep::key_of),
+        move || state.with_plan(keep::key_of),
         move || needed().iter().map(table).collect(),
     )
 }

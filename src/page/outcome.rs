@@ -27,7 +27,7 @@ pub fn outcome(state: State) -> El {
             }))
             .child(stale_mark(state));
     h("div", "outcome")
-        .live_class("stale", move || state.stale.get())
+        .live_class("stale", move || state.is_stale())
         .child(said)
         .child(night_ribbon(state))
         .child(findings(state, false))
@@ -40,7 +40,7 @@ pub fn outcome(state: State) -> El {
 /// Says that the answer is of the last good numbers.
 pub fn stale_mark(state: State) -> El {
     h("p", "stale-mark").live_text(move || {
-        if state.stale.get() {
+        if state.is_stale() {
             words::STALE.into()
         } else {
             String::new()
@@ -50,8 +50,8 @@ pub fn stale_mark(state: State) -> El {
 
 /// Something of the run that leads: the mode that the night asks for.
 fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> Option<String> {
-    state.plan.with(|plan| {
-        state.answer.with(|answer| {
+    state.with_plan(|plan| {
+        state.with_answer(|answer| {
             let asked = (plan.night.asked_unit, plan.night.asked_mode);
             let run = answer.runs.iter().find(|run| (run.unit, run.mode) == asked);
             run.or(answer.runs.first()).map(|run| of(plan, run))
@@ -62,7 +62,7 @@ fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> 
 /// What the engine has to say beside the numbers.
 fn findings(state: State, notes: bool) -> El {
     let sentences = move || {
-        state.answer.with(|answer| {
+        state.with_answer(|answer| {
             let wanted = answer
                 .findings
                 .iter()
@@ -96,9 +96,7 @@ fn readings(state: State) -> El {
     });
     fold.live_flag("hidden", move || {
         let is_note = |finding: &crate::finding::Finding| finding.severity == Severity::Note;
-        !state
-            .answer
-            .with(|answer| answer.findings.iter().any(is_note))
+        !state.with_answer(|answer| answer.findings.iter().any(is_note))
     })
 }
 
@@ -107,11 +105,11 @@ fn working(state: State) -> El {
     h("div", "working").live_children(
         move || {
             // Anything in the plan may change the working.
-            state.plan.with(keep::key_of)
+            state.with_plan(keep::key_of)
         },
         move || {
-            state.plan.with(|plan| {
-                state.answer.with(|answer| {
+            state.with_plan(|plan| {
+                state.with_answer(|answer| {
                     let runs = answer.runs.iter();
                     runs.flat_map(|run| run_working(&wording::run_title(plan, answer, run), run))
                         .collect()

@@ -29,9 +29,7 @@ const CLOCK_PX: f64 = 24.0;
 pub fn night_ribbon(state: State) -> El {
     let drawing = h("div", "").live_markup(move || {
         let width = state.width.get();
-        state
-            .plan
-            .with(|plan| state.answer.with(|answer| draw(plan, answer, width)))
+        state.with_plan(|plan| state.with_answer(|answer| draw(plan, answer, width)))
     });
     h("figure", "ribbon")
         .child(drawing)

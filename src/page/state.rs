@@ -52,6 +52,47 @@ impl State {
         }
     }
 
+    // Reading, with one compiled body for each signal however many read it.
+
+    pub fn with_plan<R>(self, of: impl FnOnce(&Plan) -> R) -> R {
+        let (mut of, mut out) = (Some(of), None);
+        self.read_plan(&mut |plan| out = of.take().map(|of| of(plan)));
+        out.expect("a signal calls once")
+    }
+
+    #[inline(never)]
+    fn read_plan(self, of: &mut dyn FnMut(&Plan)) {
+        self.plan.with(|plan| of(plan));
+    }
+
+    pub fn with_answer<R>(self, of: impl FnOnce(&Answer) -> R) -> R {
+        let (mut of, mut out) = (Some(of), None);
+        self.read_answer(&mut |answer| out = of.take().map(|of| of(answer)));
+        out.expect("a signal calls once")
+    }
+
+    #[inline(never)]
+    fn read_answer(self, of: &mut dyn FnMut(&Answer)) {
+        self.answer.with(|answer| of(answer));
+    }
+
+    pub fn with_draft<R>(self, of: impl FnOnce(&Draft) -> R) -> R {
+        let (mut of, mut out) = (Some(of), None);
+        self.read_draft(&mut |draft| out = of.take().map(|of| of(draft)));
+        out.expect("a signal calls once")
+    }
+
+    #[inline(never)]
+    fn read_draft(self, of: &mut dyn FnMut(&Draft)) {
+        self.draft.with(|draft| of(draft));
+    }
+
+    /// Whether the answer is of the last good numbers only.
+    #[inline(never)]
+    pub fn is_stale(self) -> bool {
+        self.stale.get()
+    }
+
     /// What stands in a field now.
     pub fn type_text(self, path: Path, text: &str) {
         if self.last.get_value() != Some(path) {

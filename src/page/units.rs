@@ -17,7 +17,7 @@ use crate::{
 
 /// The button for another unit, and those to remove one.
 pub fn units(state: State) -> El {
-    let count = move || state.plan.with(|plan| plan.units.len());
+    let count = move || state.with_plan(|plan| plan.units.len());
     h("div", "").live_children(
         move || count().to_string(),
         move || {
@@ -44,9 +44,7 @@ pub fn units(state: State) -> El {
 /// How a unit is fed, for *What was assumed*.
 pub fn unit_rest(state: State, unit: usize) -> Vec<El> {
     let kind = move || {
-        state
-            .plan
-            .with(|plan| match plan.units.get(unit).map(|unit| unit.feed) {
+        state.with_plan(|plan| match plan.units.get(unit).map(|unit| unit.feed) {
                 Some(Feed::DcDc { .. }) => 1,
                 Some(Feed::Inverter { .. }) => 2,
                 _ => 0,

@@ -286,6 +286,28 @@ fn read_clock(text: &str) -> Option<f64> {
     (hour < 24.0 && minute < 60.0).then_some(hour * 60.0 + minute)
 }
 
+/// Whole numbers that a double holds exactly.
+const EXACT: f64 = 9_007_199_254_740_992.0;
+
+/// A number with so many decimals, rounded half away from zero; beyond what a
+/// double holds exactly, fewer decimals, and whole numbers are cut at 2^53.
+///
+/// By whole numbers: `format!("{value:.2}")` brings 10 kB of exact arithmetic
+/// into the page for digits that nobody is shown.
+#[must_use]
+pub fn fixed(value: f64, decimals: usize) -> String {
+    let size = if value.is_nan() { 0.0 } else { value.abs() };
+    let mut decimals = decimals.min(EXACT_DIGITS);
+    let power = |decimals: usize| 10_u64.pow(decimals as u32);
+    while decimals > 0 && size * power(decimals) as f64 >= EXACT {
+        decimals -= 1;
+    }
+    let number = (size * power(decimals) as f64).round().min(EXACT) as u64;
+    let sign = if value < 0.0 && number > 0 { "-" } else { "" };
+    let (whole, part) = (number / power(decimals), number % power(decimals));
+    if decimals == 0 { format!("{sign}{whole}") } else { format!("{sign}{whole}.{part:0decimals$}") }
+}
+
 /// A value as a field shows it: point for the decimals, nothing between
 /// thousands, at most ten significant digits. Reads back as the same number.
 #[must_use]
@@ -301,7 +323,7 @@ pub fn show(value: f64, unit: Unit, shown: Shown) -> String {
     };
     let size = value.abs().max(1e-9).log10().floor() as i32 + 1;
     let decimals = usize::try_from((digits - size).clamp(0, 9)).unwrap_or(0);
-    let text = format!("{value:.decimals$}");
+    let text = fixed(value, decimals);
     if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.').to_owned()
     } else {
@@ -399,6 +421,23 @@ mod tests {
         );
         assert_eq!(read(" ", Unit::Watt, Shown::AsIs), Err(EntryError::Empty));
         assert!(read("25:00", Unit::ClockMinute, Shown::AsIs).is_err());
+    }
+
+    #[test]
+    fn fixed_writes_as_the_standard_library_does() {
+        for value in [0.0, 0.05, 1.005, -2.5, 12.345_678, 99.999, 1e9, 123_456_789.123, -0.0001] {
+            for decimals in 0..6 {
+                let ours: f64 = fixed(value, decimals).parse().unwrap();
+                let theirs: f64 = format!("{value:.decimals$}").parse().unwrap();
+                // A tie may be rounded the other way; nothing else may differ.
+                assert!((ours - theirs).abs() < 1.01 * 10f64.powi(-(decimals as i32)), "{value} {decimals}");
+                assert!((ours - value).abs() <= 0.500_001 * 10f64.powi(-(decimals as i32)), "{value} {decimals}");
+            }
+        }
+        assert_eq!(fixed(-0.4, 0), "0");
+        assert_eq!(fixed(2.5, 2), "2.50");
+        assert_eq!(fixed(f64::NAN, 1), "0.0");
+        assert_eq!(fixed(1e300, 2), "9007199254740992");
     }
 
     #[test]

@@ -19,7 +19,7 @@ pub fn plain(value: f64) -> String {
 /// A number with so many decimals at the most: trailing zeros go.
 #[must_use]
 pub fn fixed(value: f64, decimals: usize) -> String {
-    let text = format!("{value:.decimals$}");
+    let text = written(value, decimals);
     let text = if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.')
     } else {
@@ -32,7 +32,12 @@ pub fn fixed(value: f64, decimals: usize) -> String {
 /// A number with exactly so many decimals, as axes and tables want it.
 #[must_use]
 pub fn exact(value: f64, decimals: usize) -> String {
-    thousands(&format!("{value:.decimals$}"))
+    thousands(&written(value, decimals))
+}
+
+/// A number with so many decimals, plainly: see [`crate::plan::entry::fixed`].
+fn written(value: f64, decimals: usize) -> String {
+    crate::plan::entry::fixed(value, decimals)
 }
 
 /// From five digits on, groups of three stand apart.
