@@ -12,6 +12,7 @@ tools=${TILL_MORNING_TOOLS:-${XDG_CACHE_HOME:-$HOME/.cache}/till-morning}
 
 trunk_version=0.21.14
 binaryen_version=132.0.0
+esbuild_version=0.28.2
 # One source for the wasm-bindgen version: the lock file. The command line tool
 # must be of exactly the crate's version.
 bindgen_version=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/[^0-9.]/, ""); print; exit }' "$here/Cargo.lock")
@@ -19,7 +20,8 @@ bindgen_version=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/[^0-9.]/, "");
 bindgen_dir=$tools/wasm-bindgen-$bindgen_version
 trunk_dir=$tools/trunk-$trunk_version
 binaryen_dir=$tools/binaryen-$binaryen_version
-export PATH="$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$PATH"
+esbuild_dir=$tools/esbuild-$esbuild_version
+export PATH="$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$PATH"
 
 say() { printf '\n== %s\n' "$*"; }
 have() { command -v "$1" >/dev/null 2>&1; }
@@ -50,3 +52,9 @@ if [ -z "${CHROMEDRIVER:-}" ] && have chromedriver; then
   CHROMEDRIVER=$(command -v chromedriver); export CHROMEDRIVER
 fi
 export WASM_BINDGEN_TEST_TIMEOUT=${WASM_BINDGEN_TEST_TIMEOUT:-120}
+
+# The page must not tell who built it, nor differ by it: paths of the
+# dependencies, which panic messages carry, go by a fixed name. The checkout's
+# own are relative already; naming it here would give every clone other flags,
+# and a full build.
+export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="${CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS---remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}=/cargo}"

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs what a step needs, says what it does, and skips what is there.
-#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt
+#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, esbuild
 #   .tools/setup.sh test    the same, and Chromium, its driver, the browser tests' packages
 set -euo pipefail
 source "$(dirname "$0")/env.sh"
@@ -50,7 +50,9 @@ distro_target() {
   libdir=$(/usr/bin/rustc --print target-libdir --target $wasm_target)
   out=$(mktemp -d)
   # The flag marks the crates as the compiler's own; without it std does not compile.
-  RUSTC_BOOTSTRAP=1 RUSTC=/usr/bin/rustc RUSTFLAGS=-Zforce-unstable-if-unmarked \
+  # The other keeps this machine's paths out of every page built with the library.
+  RUSTC_BOOTSTRAP=1 RUSTC=/usr/bin/rustc \
+    RUSTFLAGS="-Zforce-unstable-if-unmarked --remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}=/cargo" \
     /usr/bin/cargo build --locked --profile dist --target $wasm_target \
     --manifest-path "$sysroot/lib/rustlib/src/rust/library/sysroot/Cargo.toml" --target-dir "$out"
   # An older build's files beside these would be taken for the same crates.
@@ -89,6 +91,13 @@ ensure_wasm_opt() {
   npm install --silent --no-audit --no-fund --prefix "$binaryen_dir" "binaryen@$binaryen_version"
 }
 
+ensure_esbuild() {
+  if [ "$(esbuild --version 2>/dev/null)" = "$esbuild_version" ]; then echo "esbuild: there"; return; fi
+  say "esbuild $esbuild_version"
+  mkdir -p "$esbuild_dir"
+  npm install --silent --no-audit --no-fund --prefix "$esbuild_dir" "esbuild@$esbuild_version"
+}
+
 # ---- what the browser tests need --------------------------------------------
 
 ensure_browser() {
@@ -104,8 +113,10 @@ ensure_node_packages() {
   (cd "$dir" && npm ci --silent --no-audit --no-fund && touch node_modules/.package-lock.json)
 }
 
+build_tools() { ensure_basics; ensure_target; ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_esbuild; }
+
 case "${1:-}" in
-  build) ensure_basics; ensure_target; ensure_trunk; ensure_bindgen; ensure_wasm_opt ;;
-  test) ensure_basics; ensure_target; ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_browser; ensure_node_packages ;;
+  build) build_tools ;;
+  test) build_tools; ensure_browser; ensure_node_packages ;;
   *) die "usage: setup.sh build|test" ;;
 esac

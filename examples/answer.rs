@@ -32,7 +32,9 @@ fn main() -> ExitCode {
         Err(NotAPlan::UnknownVersion { version }) => {
             refuse(&format!("version {version} is not known here"))
         }
-        Err(NotAPlan::Malformed { detail, .. }) => refuse(&detail),
+        Err(NotAPlan::Malformed { detail, .. } | NotAPlan::OtherShape { detail }) => {
+            refuse(&detail)
+        }
     }
 }
 

@@ -92,12 +92,7 @@ pub enum Matter {
     MeasuredLoadTaken {
         load_w: f64,
     },
-    /// On-power current above what the bank may give continuously.
-    OverCurrentLimit {
-        current_a: f64,
-        limit_a: f64,
-    },
-    /// The cut-off stands above the open-circuit voltage at the start.
+    /// The start's charge is at or below what the depth keeps back.
     DepthBeyondStart {
         start_percent: f64,
         floor_percent: f64,

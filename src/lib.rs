@@ -8,6 +8,9 @@ pub mod chart;
 pub mod circuit;
 pub mod draw;
 pub mod finding;
+#[cfg(feature = "page")]
+pub mod page;
+pub mod pass_on;
 pub mod plan;
 pub mod quantity;
 pub mod range;
@@ -16,3 +19,4 @@ pub mod simulate;
 pub mod sizing;
 pub mod spread;
 pub mod wiring;
+pub mod wording;

@@ -1,3 +1,5 @@
 //! Starts the page.
 
-fn main() {}
+fn main() {
+    till_morning::page::start();
+}

@@ -73,6 +73,9 @@ fn usual_percent(path: Path, from: Origin) -> f64 {
     }
 }
 
+/// A change too small to be more than rounding, as a share of the hours.
+const LEAST_SHARE: f64 = 1e-9;
+
 /// The band of `hours` at `plan`, and each input's part in it, largest first.
 ///
 /// `hours` must answer the same for the same plan. Only the addresses given by
@@ -102,7 +105,7 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
         };
         let (down, up) = (change(figure.value - spread), change(figure.value + spread));
         let (lost_h, gained_h) = ((-down.min(up)).max(0.0), down.max(up).max(0.0));
-        if lost_h > 0.0 || gained_h > 0.0 {
+        if lost_h.max(gained_h) > LEAST_SHARE * likely {
             shares.push(Share {
                 field: path,
                 lost_h,
@@ -120,7 +123,7 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
     for share in &mut shares {
         share.share_percent = 100.0 * width(share) / whole;
     }
-    shares.sort_by(|a, b| b.share_percent.total_cmp(&a.share_percent));
+    largest_first(&mut shares);
     (
         Band {
             low: (likely - lost).max(0.0),
@@ -129,6 +132,17 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
         },
         shares,
     )
+}
+
+/// A dozen at the most: the plainest sort is the smallest.
+fn largest_first(shares: &mut [Share]) {
+    for end in 1..shares.len() {
+        for at in (1..=end).rev() {
+            if shares[at].share_percent > shares[at - 1].share_percent {
+                shares.swap(at, at - 1);
+            }
+        }
+    }
 }
 
 fn root_sum(shares: &[Share], of: impl Fn(&Share) -> f64) -> f64 {

@@ -13,7 +13,7 @@ pub(crate) use runs::{hours, hours_on};
 pub use working::{Formula, Term, TermName, Working};
 
 use crate::{
-    finding::Finding,
+    finding::{Finding, Severity},
     plan::Plan,
     sizing::{self, Sizing},
 };
@@ -88,8 +88,7 @@ pub fn answer(plan: &Plan) -> Answer {
             sizing.extend(sizing::size(plan, bank, unit, mode, &mut findings));
         }
     }
-    dedup(&mut findings);
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.severity));
+    let findings = worst_first(findings);
     Answer {
         version: VERSION,
         method: METHOD.into(),
@@ -100,13 +99,18 @@ pub fn answer(plan: &Plan) -> Answer {
     }
 }
 
-/// The same thing said of the same field by several runs is said once.
-fn dedup(findings: &mut Vec<Finding>) {
-    let mut seen: Vec<Finding> = Vec::with_capacity(findings.len());
-    for finding in findings.drain(..) {
-        if !seen.contains(&finding) {
-            seen.push(finding);
+/// By severity, else in the order found; the same thing is said once.
+fn worst_first(findings: Vec<Finding>) -> Vec<Finding> {
+    let mut ordered: Vec<Finding> = Vec::with_capacity(findings.len());
+    for severity in [Severity::Error, Severity::Caution, Severity::Note] {
+        for finding in findings
+            .iter()
+            .filter(|finding| finding.severity == severity)
+        {
+            if !ordered.contains(finding) {
+                ordered.push(finding.clone());
+            }
         }
     }
-    *findings = seen;
+    ordered
 }

@@ -5,10 +5,10 @@
 
 use super::curve::Curve;
 use super::tables;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 /// What the cells are made of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Chemistry {
@@ -78,6 +78,19 @@ impl Chemistry {
         Self::Gel,
         Self::Flooded,
     ];
+
+    /// As JSON writes it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Lfp => "lfp",
+            Self::Nmc => "nmc",
+            Self::SodiumIon => "sodium_ion",
+            Self::Agm => "agm",
+            Self::Gel => "gel",
+            Self::Flooded => "flooded",
+        }
+    }
 
     #[must_use]
     pub const fn is_lead_acid(self) -> bool {

@@ -37,5 +37,6 @@ pub mod ribbon;
 pub mod scale;
 pub mod scrub;
 pub mod series;
+pub mod svg;
 pub mod thin;
 pub mod ticks;

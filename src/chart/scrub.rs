@@ -53,9 +53,14 @@ impl Scrubber {
     pub fn new(series: &[Series]) -> Self {
         let cuts: Vec<Cut> = series.iter().map(Series::cut).collect();
         let points = cuts.iter().flat_map(|cut| cut.line.iter().flatten());
-        let mut stops: Vec<f64> = points.map(|point| point.0).collect();
-        stops.sort_by(f64::total_cmp);
-        stops.dedup();
+        // Each curve's samples rise already: most go to the end, or are there.
+        let mut stops: Vec<f64> = Vec::new();
+        for x in points.map(|point| point.0) {
+            let at = stops.partition_point(|stop| *stop < x);
+            if stops.get(at) != Some(&x) {
+                stops.insert(at, x);
+            }
+        }
         Self { stops, cuts }
     }
 

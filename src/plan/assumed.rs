@@ -22,8 +22,9 @@ impl Plan {
     pub fn assumed(&self, path: Path) -> Option<Figure> {
         match path {
             Path::Bank(bank, field) => self.banks.get(bank)?.assumed(field),
-            Path::Mode(_, _, M::DutyPercent) => Some(Figure::label(100.0)),
-            Path::Mode(_, _, M::StandbyW) => Some(Figure::label(0.0)),
+            // Left out they are no guess: a mode's watts are then its mean.
+            Path::Mode(_, _, M::DutyPercent) => Some(Figure::exact(100.0)),
+            Path::Mode(_, _, M::StandbyW) => Some(Figure::exact(0.0)),
             Path::Unit(unit, U::SupplyV) => {
                 self.units.get(unit)?;
                 self.banks

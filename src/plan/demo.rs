@@ -46,6 +46,14 @@ impl Plan {
         }
     }
 
+    /// A plan to fill in: usual numbers, all of them guesses.
+    #[must_use]
+    pub fn fresh() -> Self {
+        let mut bank = Bank::of(Chemistry::Lfp, 12.0, 100.0);
+        bank.block_rated_ah.from = super::Origin::Guess;
+        Self::of(bank, Mode::of_power("Cool", Figure::guess(300.0)))
+    }
+
     /// The least that can be answered: one block, one mode.
     #[must_use]
     pub fn of(bank: Bank, mode: Mode) -> Self {
@@ -111,6 +119,28 @@ impl Mode {
             draw: Draw::Power { power_w },
             duty_percent: None,
             standby_w: None,
+        }
+    }
+}
+
+impl Draw {
+    /// Watts that stay as amps that stay, or back, by a system voltage.
+    #[must_use]
+    pub fn switched(self, nominal_v: f64) -> Self {
+        match self {
+            Self::Power { power_w } => {
+                let current_a = power_w.with(power_w.value / nominal_v);
+                Self::Current {
+                    current_a,
+                    measured_at_v: nominal_v,
+                }
+            }
+            Self::Current {
+                current_a,
+                measured_at_v,
+            } => Self::Power {
+                power_w: current_a.with(current_a.value * measured_at_v),
+            },
         }
     }
 }

@@ -1,9 +1,9 @@
 //! A number with where it came from and how far it may be off.
 
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::{Serialize, Serializer};
 
 /// Where a number came from. Spreads follow from it (see [`crate::spread`]).
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Origin {
@@ -14,6 +14,20 @@ pub enum Origin {
     Measured,
     /// Neither: a default, or the owner's guess.
     Guess,
+}
+
+impl Origin {
+    pub const ALL: [Self; 3] = [Self::Label, Self::Measured, Self::Guess];
+
+    /// As JSON writes it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Label => "label",
+            Self::Measured => "measured",
+            Self::Guess => "guess",
+        }
+    }
 }
 
 /// A physical number in the unit its key names.
@@ -54,6 +68,15 @@ impl Figure {
             spread_percent: None,
         }
     }
+    /// A choice, with no spread.
+    #[must_use]
+    pub const fn exact(value: f64) -> Self {
+        Self {
+            value,
+            from: Origin::Label,
+            spread_percent: Some(0.0),
+        }
+    }
     /// The same figure with another value.
     #[must_use]
     pub const fn with(self, value: f64) -> Self {
@@ -61,18 +84,19 @@ impl Figure {
     }
 }
 
-#[derive(Serialize, Deserialize)]
+/// A figure written out. It is read in `read`.
+#[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct Full {
     value: f64,
-    #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(default))]
     from: Origin,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     spread_percent: Option<f64>,
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 enum Wire {
@@ -97,23 +121,6 @@ impl Serialize for Figure {
             })
             .serialize(to)
         }
-    }
-}
-
-impl<'de> Deserialize<'de> for Figure {
-    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
-        Ok(match Wire::deserialize(from)? {
-            Wire::Bare(value) => Self::label(value),
-            Wire::Full(Full {
-                value,
-                from,
-                spread_percent,
-            }) => Self {
-                value,
-                from,
-                spread_percent,
-            },
-        })
     }
 }
 

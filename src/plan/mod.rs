@@ -7,22 +7,26 @@
 pub mod assumed;
 pub mod check;
 pub mod demo;
+pub mod draft;
+pub mod entry;
 pub mod figure;
 pub mod open;
 pub mod path;
+pub mod read;
 mod slot;
+mod units;
 
 pub use figure::{Figure, Origin};
 pub use path::Path;
 
 use crate::bank::Chemistry;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 /// The version that this engine writes. See [`open`] for how others are met.
 pub const VERSION: u32 = 1;
 
 /// Everything a person says about a night on a bank.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Plan {
@@ -43,7 +47,7 @@ pub struct Plan {
 }
 
 /// Blocks of one kind, wired in series and parallel.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Bank {
@@ -91,7 +95,7 @@ pub struct Bank {
 }
 
 /// A row of an own open-circuit table.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct OpenCircuitPoint {
@@ -102,7 +106,7 @@ pub struct OpenCircuitPoint {
 /// A bench run of the whole bank, from full until its own end.
 ///
 /// The model is calibrated so that the same run gives these numbers back.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Measured {
@@ -117,7 +121,7 @@ pub struct Measured {
 }
 
 /// A cooling unit, how it is fed, and its modes.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Unit {
@@ -137,7 +141,7 @@ pub struct Unit {
 }
 
 /// What stands between bank and unit.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
 pub enum Feed {
@@ -164,7 +168,7 @@ pub enum Feed {
 }
 
 /// The copper from the bank to the unit, converter or inverter.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Cable {
@@ -190,7 +194,7 @@ impl Default for Cable {
 }
 
 /// One way of running the unit, under the user's own name.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Mode {
     pub name: String,
@@ -205,7 +209,7 @@ pub struct Mode {
 }
 
 /// What the unit takes while it is on.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum Draw {
@@ -219,7 +223,7 @@ pub enum Draw {
 }
 
 /// Something else that runs all night.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Load {
@@ -228,7 +232,7 @@ pub struct Load {
 }
 
 /// The night itself, and what is asked of it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields, default)]
 pub struct Night {
@@ -262,7 +266,7 @@ impl Default for Night {
 }
 
 /// Which number is asked for, the others being given.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Unknown {
@@ -274,7 +278,7 @@ pub enum Unknown {
 }
 
 /// How numbers are shown. The plan itself is always in the units its keys name.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields, default)]
 pub struct Show {
@@ -282,12 +286,31 @@ pub struct Show {
     pub us_units: bool,
 }
 
+impl Unknown {
+    pub const ALL: [Self; 4] = [Self::Hours, Self::Bank, Self::Draw, Self::Depth];
+
+    /// As JSON writes it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Hours => "hours",
+            Self::Bank => "bank",
+            Self::Draw => "draw",
+            Self::Depth => "depth",
+        }
+    }
+}
+
 fn is_default<T: Default + PartialEq>(value: &T) -> bool {
     *value == T::default()
 }
+
+/// The counts that a bank has if it says nothing (the schema shows it).
+#[cfg(feature = "schema")]
 fn one() -> u32 {
     1
 }
+
 /// Copper under load in a warm cabin.
 fn warm_copper() -> f64 {
     40.0

@@ -1,7 +1,7 @@
 //! From text to a plan: bounded, versioned, never a panic.
 
-use super::{Plan, VERSION};
-use serde::Deserialize;
+use super::{Plan, VERSION, read};
+use serde_json::Value;
 
 /// Bytes of JSON that are read. A full plan is under 20 kB.
 pub const MOST_BYTES: usize = 256 * 1024;
@@ -17,17 +17,16 @@ pub enum NotAPlan {
     UnknownVersion {
         version: u64,
     },
-    /// Not JSON, or not of a plan's shape; the reader's own words, for a detail line.
+    /// JSON of another shape: which key, and what is expected there.
+    OtherShape {
+        detail: String,
+    },
+    /// Not JSON; the reader's own words, for a detail line.
     Malformed {
         line: usize,
         column: usize,
         detail: String,
     },
-}
-
-#[derive(Deserialize)]
-struct Versioned {
-    version: u64,
 }
 
 /// Reads a plan from JSON of any known version.
@@ -51,10 +50,17 @@ pub fn plan_from_json(text: &str) -> Result<Plan, NotAPlan> {
     }
     // Files from some editors begin with a byte-order mark.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let Versioned { version } = serde_json::from_str(text).map_err(malformed)?;
-    match version {
-        1 => serde_json::from_str(text).map_err(malformed),
-        _ => Err(NotAPlan::UnknownVersion { version }),
+    let value: Value = serde_json::from_str(text).map_err(|error| NotAPlan::Malformed {
+        line: error.line(),
+        column: error.column(),
+        detail: error.to_string(),
+    })?;
+    // The version first: what else a later one holds is not ours to judge.
+    match value.get("version").and_then(Value::as_u64) {
+        Some(version) if version != u64::from(VERSION) => Err(NotAPlan::UnknownVersion { version }),
+        _ => read::plan(&value).map_err(|wrong| NotAPlan::OtherShape {
+            detail: wrong.to_string(),
+        }),
     }
 }
 
@@ -65,14 +71,3 @@ pub fn plan_to_json(plan: &Plan) -> String {
     text.push('\n');
     text
 }
-
-fn malformed(error: serde_json::Error) -> NotAPlan {
-    NotAPlan::Malformed {
-        line: error.line(),
-        column: error.column(),
-        detail: error.to_string(),
-    }
-}
-
-// The version written is one that is read.
-const _: () = assert!(VERSION == 1);

@@ -31,7 +31,7 @@ macro_rules! fields {
             pub const fn range(self) -> Range {
                 match self { $(Self::$field => range::$range,)+ }
             }
-            fn of_key(key: &str) -> Option<Self> {
+            pub(super) fn of_key(key: &str) -> Option<Self> {
                 Self::ALL.iter().copied().find(|field| field.key() == key)
             }
         }

@@ -1,0 +1,66 @@
+// Trunk's post_build hook: makes the finished site of what Trunk has staged.
+//
+//   till-morning-HASH.{wasm,js,css}   named by their content; loader and glue in one script
+//   index.html                        no inline script or style: runs under a strict content policy
+//   sw.js                             the service worker with this build's list of files
+//   till-morning.html                 the whole page as one file, for file:// and sandboxed frames
+//
+// The same sources give the same bytes: nothing here reads clock or machine.
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { minifyScript, minifyStyle, packScript } from './pack.mjs';
+import { element, oneFile, replaceOnce, staged } from './html.mjs';
+
+const dir = process.env.TRUNK_STAGING_DIR;
+if (!dir) throw new Error('finish.mjs is run by Trunk (trunk build)');
+const source = join(process.env.TRUNK_SOURCE_DIR, 'src/page/offline');
+
+const read = (name) => readFileSync(join(dir, name));
+const drop = (name) => rmSync(join(dir, name), { recursive: true, force: true });
+const hashOf = (data) => createHash('sha256').update(data).digest('hex').slice(0, 16);
+const write = (name, data) => { writeFileSync(join(dir, name), data); return name; };
+const writeHashed = (end, data) => write(`till-morning-${hashOf(data)}.${end}`, data);
+
+/**
+ * The service worker: its list, and a version that changes when any file does.
+ * Written before the one-file page, which is for taking away and stays out of it.
+ */
+function writeWorker() {
+  const files = readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath ?? entry.path, entry.name).slice(dir.length + 1))
+    // Home-screen icons are the system's: it fetches them when the page is put there.
+    .filter((name) => !/^icons\/.*\.png$/.test(name))
+    .sort();
+  const version = hashOf(files.map((name) => `${name} ${hashOf(read(name))}\n`).join(''));
+  // The folder stands for its index.html: some hosts redirect the long name.
+  const list = files.map((name) => (name === 'index.html' ? './' : `./${name}`));
+  let text = readFileSync(join(source, 'worker.js'), 'utf8');
+  text = replaceOnce(text, 'VERSION_OF_THIS_BUILD', version);
+  text = replaceOnce(text, "['FILES_OF_THIS_BUILD']", JSON.stringify(list));
+  write('sw.js', minifyScript(text));
+}
+
+const page = staged(read('index.html').toString());
+const wasm = read(page.wasm);
+const css = minifyStyle(page.styles.map((name) => read(name)).join('\n'));
+const glue = join(dir, page.glue);
+
+const wasmFile = writeHashed('wasm', wasm);
+const script = packScript(join(source, 'start.js'), glue, { define: { WASM_FILE: JSON.stringify(wasmFile) } });
+const packed = join(dir, 'packed.gz');
+writeFileSync(packed, gzipSync(wasm, { level: 9, memLevel: 9 }));
+const single = packScript(join(source, 'start_single.js'), glue, { wasm: packed });
+
+[page.glue, page.wasm, ...page.styles, 'packed.gz', 'snippets'].forEach(drop);
+
+const head = [
+  element.style(writeHashed('css', css)),
+  element.script(writeHashed('js', script)),
+  element.preload(wasmFile),
+].join('\n  ');
+write('index.html', page.withHead(head));
+writeWorker();
+write('till-morning.html', oneFile(page, { css, script: single, read }));

@@ -1,0 +1,49 @@
+# Every step may be run again at any time; it says what it does and skips what is
+# there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
+SHELL := /bin/bash
+.DEFAULT_GOAL := help
+.PHONY: help setup build serve test test-native test-page test-e2e check sizes icons
+run := .tools/run
+
+help: ## these lines
+	@awk -F ':.*## ' '/^[a-z0-9-]+:.*## / { printf "  make %-12s %s\n", $$1, $$2 }' Makefile
+
+setup: ## install what building and testing need, once
+	@.tools/setup.sh test
+
+build: ## dist/: the site, and dist/till-morning.html, the page as one file
+	@.tools/setup.sh build
+	@$(run) trunk build
+	@echo "built: dist/ and dist/till-morning.html"
+
+serve: build ## build, then serve dist/ on this machine (PORT=8080)
+	@$(run) node tests/browser/serve.mjs dist --port $${PORT:-8080}
+
+test: ## everything: engine natively, page in Chromium, the site end to end
+	@.tools/setup.sh test
+	@.tools/test.sh
+
+test-native: ## the engine's tests; needs nothing but Rust
+	@cargo test
+
+test-page: ## the page's tests inside headless Chromium
+	@.tools/setup.sh test
+	@.tools/test.sh page
+
+test-e2e: ## the built site in Chromium, from outside (ONLY=offline picks files)
+	@.tools/setup.sh test
+	@.tools/test.sh e2e
+
+check: ## format, lints for both targets, house rules
+	@.tools/setup.sh build
+	$(run) cargo fmt --check
+	$(run) cargo clippy --all-targets -- -D warnings
+	$(run) cargo clippy --target wasm32-unknown-unknown --features page --bins --test page -- -D warnings
+	$(run) cargo test --test house
+
+sizes: ## what a visitor transfers; fails over budget
+	@node .tools/sizes.mjs dist
+
+icons: ## draw style/icons/*.png anew from the SVGs
+	@.tools/setup.sh test
+	@node .tools/icons.mjs

@@ -1,0 +1,89 @@
+//! The page from top to bottom: answer first, then what it rests on.
+
+use super::{
+    assumed::assumed,
+    banks::banks,
+    curves::curves,
+    dom::{El, h},
+    keep,
+    keeping::keeping,
+    margin::{cautions, notices},
+    modes::modes,
+    needed::needed,
+    outcome::outcome,
+    state::State,
+    units::units,
+};
+use super::{
+    browser::{document, listen, window},
+    reactive::*,
+};
+use crate::wording::words;
+
+/// The widest the column gets.
+const COLUMN_PX: f64 = 720.0;
+/// What the page keeps free at both sides together.
+const SIDES_PX: f64 = 32.0;
+
+/// Builds the whole page.
+pub fn app() -> Vec<El> {
+    let opened = keep::open();
+    let state = State::new(opened.draft, opened.notice);
+    if let Some(own) = opened.own {
+        state.remember_other(own);
+    }
+    keep::keep(state);
+    follow_width(state);
+    follow_update(state);
+    let head = h("header", "masthead")
+        .child(h("h1", "").text(words::NAME_OF_PAGE))
+        .child(h("p", "strap").text(words::STRAP));
+    let main = h("main", "")
+        .child(notices(state))
+        .child(
+            question("question-1", words::QUESTION_RUN)
+                .child(outcome(state))
+                .child(banks(state))
+                .child(modes(state))
+                .child(units(state))
+                .child(curves(state)),
+        )
+        .child(question("question-2", words::QUESTION_BANK).child(needed(state)))
+        .child(question("assumed", words::ASSUMED).child(assumed(state)))
+        .child(question("keeping", words::KEEPING).child(keeping(state)))
+        .child(question("cautions", words::CAUTIONS_TITLE).child(cautions()));
+    vec![
+        head,
+        main,
+        h("footer", "foot").child(h("p", "").text(words::FOOT)),
+    ]
+}
+
+fn question(id: &str, title: &str) -> El {
+    h("section", "question")
+        .attr("aria-labelledby", id)
+        .child(h("h2", "").attr("id", id).text(title))
+}
+
+/// Charts are drawn for the width there is.
+fn follow_width(state: State) {
+    let measure = move || {
+        let inner = window()
+            .inner_width()
+            .ok()
+            .and_then(|width| width.as_f64())
+            .unwrap_or(360.0);
+        state.width.set((inner - SIDES_PX).clamp(240.0, COLUMN_PX));
+    };
+    measure();
+    listen("resize", measure);
+}
+
+/// The service worker's sign that a newer version waits.
+fn follow_update(state: State) {
+    let waits = document()
+        .document_element()
+        .is_some_and(|root| root.has_attribute("data-update"));
+    state.update.set(waits);
+    listen("till-morning-update", move || state.update.set(true));
+}

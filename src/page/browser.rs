@@ -1,0 +1,36 @@
+//! The few things asked of the browser that are no elements.
+
+use super::dom::Lasting;
+use std::time::Duration;
+use wasm_bindgen::{JsCast, closure::Closure};
+
+/// The window. There is one wherever the page runs.
+pub fn window() -> web_sys::Window {
+    web_sys::window().expect("a window")
+}
+
+pub fn document() -> web_sys::Document {
+    window().document().expect("a document")
+}
+
+/// Calls `heard` at each of the window's events, for as long as the owner lives.
+pub fn listen(event: &'static str, heard: impl Fn() + 'static) {
+    let heard: Box<dyn FnMut()> = Box::new(heard);
+    let closure = Closure::wrap(heard);
+    let _ = window().add_event_listener_with_callback(event, closure.as_ref().unchecked_ref());
+    Lasting::keep(closure);
+}
+
+/// Calls `work` after a while; answers with what [`forget`] takes.
+pub fn later(rest: Duration, work: impl FnOnce() + 'static) -> Option<i32> {
+    let function = Closure::once_into_js(work);
+    let millis = i32::try_from(rest.as_millis()).unwrap_or(i32::MAX);
+    window()
+        .set_timeout_with_callback_and_timeout_and_arguments_0(function.unchecked_ref(), millis)
+        .ok()
+}
+
+/// Does not call it after all.
+pub fn forget(timer: i32) {
+    window().clear_timeout_with_handle(timer);
+}

@@ -1,0 +1,176 @@
+//! Where the plan is kept: the browser's storage and the link's fragment.
+//!
+//! Storage may be missing (a sandboxed frame), full, or damaged: the page then
+//! works as it is and says so.
+
+use super::state::State;
+use super::{
+    browser::{forget, later, listen, window},
+    dom::always,
+    reactive::*,
+};
+use crate::{
+    pass_on::{NotALink, link_from_plan, plan_from_link},
+    plan::{Plan, draft::Draft, open::NotAPlan},
+    wording::Notice,
+};
+use gloo_storage::{LocalStorage, Storage, errors::StorageError};
+use std::time::Duration;
+
+const KEY: &str = "till-morning.draft.1";
+const DAMAGED_KEY: &str = "till-morning.damaged";
+/// Rest after a change before the address follows it: browsers allow few
+/// changes of the address in a row.
+const ADDRESS_REST: Duration = Duration::from_millis(600);
+
+/// What the page opens with.
+pub struct Opened {
+    pub draft: Draft,
+    pub notice: Option<Notice>,
+    /// The reader's own draft, when a link brought another.
+    pub own: Option<Draft>,
+}
+
+/// The link's plan, or the one kept here, or the example.
+pub fn open() -> Opened {
+    let (own, mut notice) = match stored() {
+        Ok(own) => (own, None),
+        Err(notice) => (None, Some(notice)),
+    };
+    match plan_from_link(&fragment()) {
+        Ok(plan) if own.as_ref().is_some_and(|own| own.plan == plan) => {}
+        Ok(plan) => {
+            let notice = own.is_some().then_some(Notice::PlanFromLink);
+            return Opened {
+                draft: Draft::of(plan),
+                notice,
+                own,
+            };
+        }
+        Err(NotALink::Absent) => {}
+        Err(error) => notice = Some(notice_of(&error)),
+    }
+    let draft = own.unwrap_or_else(|| Draft::of(Plan::demo()));
+    Opened {
+        draft,
+        notice,
+        own: None,
+    }
+}
+
+/// Keeps every change from now on, and follows links opened in this tab.
+pub fn keep(state: State) {
+    if !has_storage() {
+        state.notice.update(|notice| {
+            notice.get_or_insert(Notice::StorageMissing);
+        });
+    }
+    let first = StoredValue::new(true);
+    let timer = StoredValue::new(None::<i32>);
+    always(move || {
+        let draft = state.draft.get();
+        // The plan as opened is not written back: a link only looked at, and a
+        // storage not yet used, stay as they are.
+        if first.get_value() {
+            first.set_value(false);
+            return;
+        }
+        if has_storage() && LocalStorage::set(KEY, &draft).is_err() {
+            state.notice.set(Some(Notice::StorageFull));
+        }
+        if let Some(timer) = timer.get_value() {
+            forget(timer);
+        }
+        let follow = move || set_fragment(&state.plan.with_untracked(link_of));
+        timer.set_value(later(ADDRESS_REST, follow));
+    });
+    listen("hashchange", move || match plan_from_link(&fragment()) {
+        Ok(plan) if state.plan.with_untracked(|present| *present == plan) => {}
+        Ok(plan) => state.replace(Draft::of(plan), Notice::PlanFromLink),
+        Err(NotALink::Absent) => {}
+        Err(error) => state.notice.set(Some(notice_of(&error))),
+    });
+}
+
+fn notice_of(error: &NotALink) -> Notice {
+    match error {
+        NotALink::TooLong { .. } => Notice::LinkTooLong,
+        NotALink::UnknownVersion { .. } | NotALink::NotAPlan(NotAPlan::UnknownVersion { .. }) => {
+            Notice::LinkUnknownVersion
+        }
+        _ => Notice::LinkDamaged,
+    }
+}
+
+/// Whether the browser lets this page keep anything: asked first, because in a
+/// sandboxed frame the mere look throws.
+fn has_storage() -> bool {
+    matches!(window().local_storage(), Ok(Some(_)))
+}
+
+fn stored() -> Result<Option<Draft>, Notice> {
+    if !has_storage() {
+        return Err(Notice::StorageMissing);
+    }
+    match LocalStorage::get::<Draft>(KEY) {
+        Ok(draft) => Ok(Some(draft)),
+        Err(StorageError::KeyNotFound(_)) => Ok(None),
+        Err(_) => {
+            // Set aside, so that nothing typed is lost to a reader's fault.
+            if let Ok(Some(storage)) = window().local_storage()
+                && let Ok(Some(text)) = storage.get_item(KEY)
+            {
+                let _ = storage.set_item(DAMAGED_KEY, &text);
+            }
+            Err(Notice::StorageDamaged)
+        }
+    }
+}
+
+fn fragment() -> String {
+    window().location().hash().unwrap_or_default()
+}
+
+fn set_fragment(link: &str) {
+    // Refused in some frames: the plan is then only in the storage.
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state_with_url(
+            &wasm_bindgen::JsValue::NULL,
+            "",
+            Some(&format!("#{link}")),
+        );
+    }
+}
+
+/// The plan's link; nothing for a plan that no link could carry.
+pub fn link_of(plan: &Plan) -> String {
+    link_from_plan(plan).unwrap_or_default()
+}
+
+/// A text that differs whenever the plan does: for what is built of all of it.
+pub fn key_of(plan: &Plan) -> String {
+    serde_json::to_string(plan).unwrap_or_default()
+}
+
+/// The page's own address with a plan in it.
+pub fn address_of(link: &str) -> String {
+    let href = window().location().href().unwrap_or_default();
+    let base = href.split('#').next().unwrap_or_default();
+    format!("{base}#{link}")
+}
+
+/// Copies a text, and says whether it could.
+pub fn copy(state: State, text: String) {
+    wasm_bindgen_futures::spawn_local(async move {
+        let allowed = window().is_secure_context();
+        let copied = allowed && {
+            let promise = window().navigator().clipboard().write_text(&text);
+            wasm_bindgen_futures::JsFuture::from(promise).await.is_ok()
+        };
+        state.notice.set(Some(if copied {
+            Notice::LinkCopied
+        } else {
+            Notice::LinkNotCopied
+        }));
+    });
+}

@@ -1,0 +1,53 @@
+//! The page: a face on [`crate::answer`] and nothing more.
+//!
+//! It does no arithmetic on quantities and holds no sentence of physics: texts
+//! go into a [`crate::plan::draft::Draft`], its plan into `answer`, and what is
+//! shown comes from `wording` and `chart`.
+
+mod app;
+mod assumed;
+mod banks;
+mod browser;
+mod chart;
+mod curves;
+mod dom;
+mod field;
+mod files;
+mod keep;
+mod keeping;
+mod margin;
+mod modes;
+mod needed;
+mod outcome;
+mod reactive;
+mod ribbon;
+mod state;
+mod units;
+
+use browser::document;
+use reactive::Owner;
+
+/// Starts the page in place of its static shell.
+pub fn start() {
+    console_error_panic_hook::set_once();
+    // Effects run after the event that caused them; the browser's queue drives them.
+    let _ = any_spawner::Executor::init_wasm_bindgen();
+    let owner = Owner::new();
+    let parts = owner.with(app::app);
+    // The page lives as long as the tab.
+    std::mem::forget(owner);
+    let Some(body) = document().body() else {
+        return;
+    };
+    let shell = document().get_element_by_id("shell");
+    for part in parts {
+        let _ = body.append_child(&part.0);
+    }
+    // The shell goes only when the page stands: no empty moment between.
+    if let Some(shell) = shell {
+        shell.remove();
+    }
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute("data-ready", "");
+    }
+}

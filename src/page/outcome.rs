@@ -1,0 +1,147 @@
+//! The answer: sentences first, then the night ribbon, then the working.
+
+use super::reactive::*;
+use super::{
+    dom::{El, h, named_fold},
+    keep,
+    ribbon::night_ribbon,
+    state::State,
+};
+use crate::{
+    answer::RunAnswer,
+    finding::Severity,
+    wording::{self, words},
+};
+
+/// The answer to "How long will it run?".
+pub fn outcome(state: State) -> El {
+    let said =
+        h("div", "")
+            .attr("role", "status")
+            .attr("aria-live", "polite")
+            .child(h("p", "answer").attr("id", "answer").live_text(move || {
+                lead(state, wording::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into())
+            }))
+            .child(h("p", "detail").live_text(move || {
+                lead(state, |_, run| wording::run_detail(run)).unwrap_or_default()
+            }))
+            .child(stale_mark(state));
+    h("div", "outcome")
+        .live_class("stale", move || state.stale.get())
+        .child(said)
+        .child(night_ribbon(state))
+        .child(findings(state, false))
+        .child(readings(state))
+        .child(named_fold("fold", words::SHOW_WORKING, move || {
+            vec![working(state)]
+        }))
+}
+
+/// Says that the answer is of the last good numbers.
+pub fn stale_mark(state: State) -> El {
+    h("p", "stale-mark").live_text(move || {
+        if state.stale.get() {
+            words::STALE.into()
+        } else {
+            String::new()
+        }
+    })
+}
+
+/// Something of the run that leads: the mode that the night asks for.
+fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> Option<String> {
+    state.plan.with(|plan| {
+        state.answer.with(|answer| {
+            let asked = (plan.night.asked_unit, plan.night.asked_mode);
+            let run = answer.runs.iter().find(|run| (run.unit, run.mode) == asked);
+            run.or(answer.runs.first()).map(|run| of(plan, run))
+        })
+    })
+}
+
+/// What the engine has to say beside the numbers.
+fn findings(state: State, notes: bool) -> El {
+    let sentences = move || {
+        state.answer.with(|answer| {
+            let wanted = answer
+                .findings
+                .iter()
+                .filter(|f| (f.severity == Severity::Note) == notes);
+            wanted.map(wording::finding_sentence).collect::<Vec<_>>()
+        })
+    };
+    h(
+        "ul",
+        if notes {
+            "findings"
+        } else {
+            "findings cautions-now"
+        },
+    )
+    .live_children(
+        move || sentences().join("\n"),
+        move || {
+            sentences()
+                .iter()
+                .map(|text| h("li", "").text(text))
+                .collect()
+        },
+    )
+}
+
+/// Notes fold away: nothing in them is wrong.
+fn readings(state: State) -> El {
+    let fold = named_fold("fold small", words::READINGS, move || {
+        vec![findings(state, true)]
+    });
+    fold.live_flag("hidden", move || {
+        let is_note = |finding: &crate::finding::Finding| finding.severity == Severity::Note;
+        !state
+            .answer
+            .with(|answer| answer.findings.iter().any(is_note))
+    })
+}
+
+/// The formula with this plan's numbers in it, for each run.
+fn working(state: State) -> El {
+    h("div", "working").live_children(
+        move || {
+            // Anything in the plan may change the working.
+            state.plan.with(keep::key_of)
+        },
+        move || {
+            state.plan.with(|plan| {
+                state.answer.with(|answer| {
+                    let runs = answer.runs.iter();
+                    runs.flat_map(|run| run_working(&wording::run_title(plan, answer, run), run))
+                        .collect()
+                })
+            })
+        },
+    )
+}
+
+fn run_working(title: &str, run: &RunAnswer) -> Vec<El> {
+    let rows = run.working.terms.iter().map(|term| {
+        h("tr", "")
+            .child(
+                h("th", "")
+                    .attr("scope", "row")
+                    .text(wording::term_label(term.name)),
+            )
+            .child(h("td", "").text(&wording::working_value(term)))
+    });
+    let shares = run
+        .spread_from
+        .iter()
+        .take(4)
+        .map(|share| h("li", "").text(&wording::share_sentence(share)));
+    vec![
+        h("h3", "").text(title),
+        h("p", "formula").text(wording::formula_text(run.working.formula)),
+        h("table", "terms").child(h("tbody", "").children(rows)),
+        h("p", "source").text(wording::source_text(run.working.formula)),
+        h("p", "").text(words::SPREAD_FROM),
+        h("ul", "").children(shares),
+    ]
+}

@@ -1,0 +1,90 @@
+//! Signs of units as people type them, and what makes of them the plan's units.
+
+use super::entry::Shown;
+use crate::{
+    quantity::{
+        celsius, fahrenheit, feet, in_celsius, in_fahrenheit, in_feet, in_hours, in_meters, inches,
+        meters, minutes,
+    },
+    range::Unit,
+};
+
+/// From the unit typed to the plan's: `value · factor + offset`.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scale {
+    factor: f64,
+    offset: f64,
+}
+
+impl Scale {
+    pub const SAME: Self = Self::of(1.0);
+
+    const fn of(factor: f64) -> Self {
+        Self {
+            factor,
+            offset: 0.0,
+        }
+    }
+    pub fn apply(self, value: f64) -> f64 {
+        value * self.factor + self.offset
+    }
+    pub fn undo(self, value: f64) -> f64 {
+        (value - self.offset) / self.factor
+    }
+}
+
+/// The scale of a bare number in a field.
+pub fn bare(shown: Shown) -> Scale {
+    match shown {
+        Shown::AsIs => Scale::SAME,
+        Shown::Feet => Scale::of(1.0 / in_feet(meters(1.0))),
+        Shown::Fahrenheit => from_fahrenheit(),
+    }
+}
+
+fn from_fahrenheit() -> Scale {
+    let offset = in_celsius(fahrenheit(0.0));
+    debug_assert!((in_fahrenheit(celsius(offset))).abs() < 1e-9);
+    Scale {
+        factor: in_celsius(fahrenheit(1.0)) - offset,
+        offset,
+    }
+}
+
+/// What a sign in lower case means; `wanted` settles signs of two meanings.
+pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
+    let same = |unit| Some((unit, Scale::SAME));
+    let times = |unit, factor| Some((unit, Scale::of(factor)));
+    match sign.trim_end_matches('.') {
+        "v" | "volt" | "volts" => same(Unit::Volt),
+        "mv" => times(Unit::Volt, 1e-3),
+        "a" | "amp" | "amps" => same(Unit::Amp),
+        "ma" => times(Unit::Amp, 1e-3),
+        "ah" => same(Unit::AmpHour),
+        "mah" => times(Unit::AmpHour, 1e-3),
+        "w" | "watt" | "watts" => same(Unit::Watt),
+        "kw" => times(Unit::Watt, 1e3),
+        "wh" => same(Unit::WattHour),
+        "kwh" => times(Unit::WattHour, 1e3),
+        "mω" | "mohm" | "mohms" => same(Unit::Milliohm),
+        "ω" | "ohm" | "ohms" => times(Unit::Milliohm, 1e3),
+        "%" | "percent" => same(if wanted == Unit::PercentPerKilowatt {
+            wanted
+        } else {
+            Unit::Percent
+        }),
+        "h" | "hr" | "hrs" | "hour" | "hours" => same(Unit::Hour),
+        "min" | "minutes" => times(Unit::Hour, in_hours(minutes(1.0))),
+        "d" | "day" | "days" => times(Unit::Hour, 24.0),
+        "m" if wanted == Unit::Meter => same(Unit::Meter),
+        "metre" | "metres" | "meter" | "meters" => same(Unit::Meter),
+        "cm" => times(Unit::Meter, 1e-2),
+        "ft" | "foot" | "feet" | "'" => times(Unit::Meter, in_meters(feet(1.0))),
+        "in" | "inch" | "inches" | "\"" => times(Unit::Meter, in_meters(inches(1.0))),
+        "mm2" | "mm²" | "mm^2" | "sqmm" => same(Unit::SquareMillimeter),
+        "c" | "°c" => same(Unit::Celsius),
+        "f" | "°f" => Some((Unit::Celsius, from_fahrenheit())),
+        "blocks" | "block" | "strings" | "string" => same(Unit::Count),
+        _ => None,
+    }
+}

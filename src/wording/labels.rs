@@ -1,0 +1,177 @@
+//! Names of fields, units, chemistries and origins.
+
+use crate::{
+    bank::Chemistry,
+    plan::{
+        Origin,
+        path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
+    },
+    range::Unit,
+};
+
+/// The sign after a number, in the units the plan is kept in.
+#[must_use]
+pub const fn unit_sign(unit: Unit, us_units: bool) -> &'static str {
+    match unit {
+        Unit::Volt => "V",
+        Unit::Amp => "A",
+        Unit::AmpHour => "Ah",
+        Unit::Watt => "W",
+        Unit::WattHour => "Wh",
+        Unit::Milliohm => "mΩ",
+        Unit::Percent => "%",
+        Unit::PercentPerKilowatt => "% per kW",
+        Unit::Hour => "h",
+        Unit::ClockMinute | Unit::Count | Unit::Number => "",
+        Unit::Meter if us_units => "ft",
+        Unit::Meter => "m",
+        Unit::SquareMillimeter => "mm²",
+        Unit::Celsius if us_units => "°F",
+        Unit::Celsius => "°C",
+    }
+}
+
+/// What a field is called.
+#[must_use]
+pub const fn field_label(path: Path) -> &'static str {
+    match path {
+        Path::Bank(_, field) => bank_label(field),
+        Path::Unit(_, field) => unit_label(field),
+        Path::Mode(_, _, field) => match field {
+            M::PowerW => "Draw while on",
+            M::CurrentA => "Current while on",
+            M::MeasuredAtV => "Measured at",
+            M::DutyPercent => "Share of time on",
+            M::StandbyW => "Standby draw when off",
+        },
+        Path::Night(field) => match field {
+            N::StartClockMin => "Starts at",
+            N::WantedH => "Hours wanted",
+            N::AgeingPercent => "Capacity left when aged",
+            N::MarginPercent => "Margin on top",
+        },
+        Path::Load(_) => "Draw",
+        Path::Banks => "Banks",
+        Path::OpenCircuit(_) => "Open-circuit table",
+        Path::Units => "Cooling units",
+        Path::Modes(_) => "Modes",
+        Path::Loads => "Other loads",
+    }
+}
+
+const fn bank_label(field: B) -> &'static str {
+    match field {
+        B::BlockNominalV => "One block",
+        B::BlockRatedAh => "Charge of one block",
+        B::RatedHoursH => "Rated over",
+        B::SeriesCount => "Blocks in series",
+        B::ParallelCount => "Strings in parallel",
+        B::HealthPercent => "Health",
+        B::StartChargePercent => "State of charge at the start",
+        B::DepthPercent => "How far down",
+        B::CutoffV => "Battery’s own cut-off",
+        B::BlockCurrentLimitA => "Continuous current of one block",
+        B::BlockResistanceMohm => "Resistance of one block",
+        B::PeukertExponent => "Peukert exponent",
+        B::AlwaysOnW => "Battery electronics and monitor",
+        B::MeasuredAh => "Measured charge, whole bank",
+        B::MeasuredWh => "Measured energy, whole bank",
+        B::MeasuredLoadW => "Load of that measurement",
+    }
+}
+
+const fn unit_label(field: U) -> &'static str {
+    match field {
+        U::SupplyV => "Supply it wants",
+        U::CutoffV => "Unit’s own cut-off",
+        U::CableLengthM => "Cable, one way",
+        U::CableAreaMm2 => "Conductor",
+        U::CableTemperatureC => "Conductor temperature",
+        U::ConnectionsMohm => "Fuses, switches and lugs",
+        U::OutputV => "Converter output",
+        U::EfficiencyPercent => "Converter efficiency",
+        U::IdleW => "Converter idle draw",
+        U::LimitA => "Converter limit",
+        U::NoLoadW => "Inverter no-load draw",
+        U::ProportionalLossPercent => "Inverter proportional loss",
+        U::SquareLossPercentPerKw => "Inverter square loss",
+        U::LimitW => "Inverter limit",
+        U::InverterCutoffV => "Inverter cut-off",
+    }
+}
+
+/// A line under the field, where the label alone may be misread.
+#[must_use]
+pub const fn field_hint(path: Path) -> &'static str {
+    match path {
+        Path::Bank(_, B::BlockRatedAh) => "As printed. “2x100” and “1280 Wh” are understood.",
+        Path::Bank(_, B::DepthPercent) => {
+            "Share of what the bank holds that you are willing to use."
+        }
+        Path::Bank(_, B::MeasuredAh) => {
+            "From full to its own end. It replaces the label and the health."
+        }
+        Path::Bank(_, B::MeasuredWh) => "At the terminals, in the same run.",
+        Path::Bank(_, B::CutoffV) => "At the bank’s terminals.",
+        Path::Bank(_, B::BlockCurrentLimitA) => "Left empty: no limit is watched.",
+        Path::Unit(_, U::CutoffV) => "At the unit’s terminals, after the cable. Left empty: none.",
+        Path::Unit(_, U::InverterCutoffV) => "At its input, after the cable. Left empty: none.",
+        Path::Mode(_, _, M::PowerW) => "Watts into the unit while it runs.",
+        Path::Mode(_, _, M::CurrentA) => "Amps into the unit while it runs.",
+        Path::Night(N::AgeingPercent) => "The bank is to be enough until only this is left.",
+        _ => "",
+    }
+}
+
+/// A chemistry's name.
+#[must_use]
+pub const fn chemistry_name(chemistry: Chemistry) -> &'static str {
+    match chemistry {
+        Chemistry::Lfp => "LFP (lithium iron phosphate)",
+        Chemistry::Nmc => "NMC (lithium nickel manganese cobalt)",
+        Chemistry::SodiumIon => "Sodium-ion",
+        Chemistry::Agm => "AGM lead-acid",
+        Chemistry::Gel => "Gel lead-acid",
+        Chemistry::Flooded => "Flooded lead-acid",
+    }
+}
+
+/// An origin's name.
+#[must_use]
+pub const fn origin_name(from: Origin) -> &'static str {
+    match from {
+        Origin::Label => "label",
+        Origin::Measured => "measured",
+        Origin::Guess => "guess",
+    }
+}
+
+/// An origin with its spread, as the mark beside a number: `guess ±20 %`.
+#[must_use]
+pub fn origin_mark(from: Origin, spread_percent: f64) -> String {
+    if spread_percent > 0.0 {
+        format!(
+            "{} ±{}\u{202f}%",
+            origin_name(from),
+            super::number::plain(spread_percent)
+        )
+    } else {
+        origin_name(from).into()
+    }
+}
+
+/// The question that the origin's choice answers.
+#[must_use]
+pub fn origin_question(path: Path) -> String {
+    format!("{}: where the number comes from", field_label(path))
+}
+
+/// The unit after a label, for those who do not see it beside the field.
+#[must_use]
+pub fn unit_in_label(sign: &str) -> String {
+    if sign.is_empty() {
+        String::new()
+    } else {
+        format!(" ({sign})")
+    }
+}

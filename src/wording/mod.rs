@@ -1,0 +1,29 @@
+//! All sentences, labels, cautions and number formats.
+//!
+//! The engine answers in types; what a person reads is written here and nowhere
+//! else, so that another language is another set of these functions.
+
+mod answers;
+mod cautions;
+mod charts;
+mod findings;
+mod labels;
+mod notices;
+pub mod number;
+pub mod words;
+mod working;
+
+pub use answers::{
+    bank_in_words, bank_sentence, blocks_in_words, duty_title, feed_title, full_mode_name,
+    in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,
+    share_sentence, sizing_answer, stop_phrase, unit_name,
+};
+pub use cautions::{CAUTIONS, Caution};
+pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
+pub use findings::{finding_sentence, value_text};
+pub use labels::{
+    chemistry_name, field_hint, field_label, origin_mark, origin_name, origin_question,
+    unit_in_label, unit_sign,
+};
+pub use notices::{Notice, entry_trouble, notice_sentence, reading_echo, strings_echo};
+pub use working::{formula_text, source_text, term_label, working_value};

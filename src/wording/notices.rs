@@ -1,0 +1,80 @@
+//! What the page says of itself: storage, links, files, entries.
+
+use super::{findings::accepted, labels::field_label};
+use crate::plan::Path;
+
+/// Something that happened to the document, not to the night.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Notice {
+    StorageMissing,
+    StorageFull,
+    StorageDamaged,
+    LinkDamaged,
+    LinkUnknownVersion,
+    LinkTooLong,
+    FileUnknownVersion,
+    FileNoPlan,
+    FileTooLong,
+    PlanFromLink,
+    FileOpened,
+    LinkCopied,
+    LinkNotCopied,
+    DemoTaken,
+    PlanCleared,
+}
+
+/// A notice in words.
+#[must_use]
+pub const fn notice_sentence(notice: Notice) -> &'static str {
+    match notice {
+        Notice::StorageMissing => {
+            "This browser keeps nothing here (a private window, or a frame). Save the plan as a file or copy its link."
+        }
+        Notice::StorageFull => {
+            "The browser’s storage is full: changes are not kept. Save the plan as a file or copy its link."
+        }
+        Notice::StorageDamaged => {
+            "The plan kept in this browser could not be read. It is set aside, not deleted; this is the example."
+        }
+        Notice::LinkDamaged => {
+            "The link is damaged: a part of it is missing or changed. Your own plan is shown instead."
+        }
+        Notice::LinkUnknownVersion => {
+            "The link was made by a later version of this page. Reload to update, then open it again."
+        }
+        Notice::LinkTooLong => {
+            "The link is longer than any plan of ours. Your own plan is shown instead."
+        }
+        Notice::FileUnknownVersion => {
+            "The file was made by a later version of this page. Reload to update, then open it again."
+        }
+        Notice::FileNoPlan => "The file is not a plan. Nothing was changed.",
+        Notice::FileTooLong => "The file is too long to be a plan. Nothing was changed.",
+        Notice::PlanFromLink => "This plan came by a link. Undo brings back your own.",
+        Notice::FileOpened => "The plan from the file is open. Undo brings back the one before.",
+        Notice::LinkCopied => "The link is copied.",
+        Notice::LinkNotCopied => {
+            "The browser does not let the page copy: select the link below and copy it."
+        }
+        Notice::DemoTaken => "This is the example. Undo brings back your own plan.",
+        Notice::PlanCleared => "A fresh plan. Undo brings back the one before.",
+    }
+}
+
+/// Why a typed text is not taken, and what would be.
+#[must_use]
+pub fn entry_trouble(path: Path) -> String {
+    format!("{}: give {}.", field_label(path), accepted(path))
+}
+
+/// How a typed text was understood, where that is not plain.
+#[must_use]
+pub fn reading_echo(text: &str) -> String {
+    format!("read as {text}")
+}
+
+/// `2x100` in a block's charge.
+#[must_use]
+pub fn strings_echo(count: u32, each: &str) -> String {
+    format!("read as {count} strings of {each}")
+}

@@ -1,0 +1,171 @@
+//! Numbers as people read them.
+
+/// A thin space: between a number and its unit, and between thousands.
+const THIN: char = '\u{202f}';
+
+/// A number with at most three significant digits, thousands apart.
+#[must_use]
+pub fn plain(value: f64) -> String {
+    let size = value.abs();
+    let decimals = match size {
+        _ if size >= 100.0 || size == 0.0 => 0,
+        _ if size >= 10.0 => 1,
+        _ if size >= 1.0 => 2,
+        _ => 3,
+    };
+    fixed(value, decimals)
+}
+
+/// A number with so many decimals at the most: trailing zeros go.
+#[must_use]
+pub fn fixed(value: f64, decimals: usize) -> String {
+    let text = format!("{value:.decimals$}");
+    let text = if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.')
+    } else {
+        &text
+    };
+    let text = if text == "-0" { "0" } else { text };
+    thousands(text)
+}
+
+/// A number with exactly so many decimals, as axes and tables want it.
+#[must_use]
+pub fn exact(value: f64, decimals: usize) -> String {
+    thousands(&format!("{value:.decimals$}"))
+}
+
+/// From five digits on, groups of three stand apart.
+fn thousands(text: &str) -> String {
+    let (sign, text) = text
+        .strip_prefix('-')
+        .map_or(("", text), |rest| ("\u{2212}", rest));
+    let (whole, rest) = text
+        .split_once('.')
+        .map_or((text, None), |(w, r)| (w, Some(r)));
+    let mut grouped = String::new();
+    for (index, digit) in whole.chars().enumerate() {
+        if whole.len() > 4 && index > 0 && (whole.len() - index) % 3 == 0 {
+            grouped.push(THIN);
+        }
+        grouped.push(digit);
+    }
+    match rest {
+        Some(rest) => format!("{sign}{grouped}.{rest}"),
+        None => format!("{sign}{grouped}"),
+    }
+}
+
+/// A number and its unit.
+#[must_use]
+pub fn with_unit(value: f64, sign: &str) -> String {
+    if sign.is_empty() {
+        plain(value)
+    } else {
+        format!("{}{THIN}{sign}", plain(value))
+    }
+}
+
+/// A share in whole per cent.
+#[must_use]
+pub fn percent(value: f64) -> String {
+    format!("{}{THIN}%", fixed(value, 0))
+}
+
+/// Volts to the hundredth, as a meter shows them.
+#[must_use]
+pub fn volts(value: f64) -> String {
+    format!("{}{THIN}V", exact(value, 2))
+}
+
+/// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.
+///
+/// Ten-minute steps from two hours up: the engine's own error is smaller, the
+/// inputs' spread is not.
+#[must_use]
+pub fn duration(hours: f64) -> String {
+    if hours < 1.0 / 60.0 {
+        return if hours > 0.0 {
+            format!("under 1{THIN}min")
+        } else {
+            format!("0{THIN}min")
+        };
+    }
+    if hours >= 72.0 {
+        return format!("{} days", fixed(hours / 24.0, usize::from(hours < 240.0)));
+    }
+    let step = if hours >= 2.0 { 10.0 } else { 1.0 };
+    let minutes = ((hours * 60.0 / step).round() * step) as u64;
+    join(minutes)
+}
+
+/// Hours and minutes to the minute, for tables.
+#[must_use]
+pub fn duration_fine(hours: f64) -> String {
+    if hours >= 240.0 {
+        duration(hours)
+    } else {
+        join((hours * 60.0).round() as u64)
+    }
+}
+
+fn join(minutes: u64) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, minutes) => format!("{minutes}{THIN}min"),
+        (hours, 0) => format!("{hours}{THIN}h"),
+        (hours, minutes) => format!("{hours}{THIN}h {minutes}{THIN}min"),
+    }
+}
+
+/// A clock time so many hours after a clock minute, to ten minutes.
+#[must_use]
+pub fn clock_after(start_min: u32, hours: f64) -> String {
+    let minutes = f64::from(start_min) + hours * 60.0;
+    clock((minutes / 10.0).round() * 10.0)
+}
+
+/// A clock time from minutes after midnight, of any day: `06:50`.
+#[must_use]
+pub fn clock(minutes: f64) -> String {
+    let minute = minutes.rem_euclid(1440.0).floor() as u32 % 1440;
+    format!("{:02}:{:02}", minute / 60, minute % 60)
+}
+
+/// Which day a moment falls on, from the evening of the start.
+#[must_use]
+pub fn day_after(start_min: u32, hours: f64) -> &'static str {
+    match ((f64::from(start_min) + hours * 60.0) / 1440.0).floor() as i64 {
+        ..=0 => "the same day",
+        1 => "the next day",
+        2 => "the day after next",
+        _ => "days later",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_for_people() {
+        assert_eq!(plain(335.512), "336");
+        assert_eq!(plain(49.73), "49.7");
+        assert_eq!(plain(12.8), "12.8");
+        assert_eq!(plain(0.0254), "0.025");
+        assert_eq!(plain(12_800.0), "12\u{202f}800");
+        assert_eq!(plain(-0.0), "0");
+        assert_eq!(exact(-1.5, 2), "\u{2212}1.50");
+    }
+
+    #[test]
+    fn times_for_people() {
+        assert_eq!(duration(9.84), "9\u{202f}h 50\u{202f}min");
+        assert_eq!(duration(0.51), "31\u{202f}min");
+        assert_eq!(duration(0.0), "0\u{202f}min");
+        assert_eq!(duration(100.0), "4.2 days");
+        assert_eq!(clock_after(21 * 60, 9.84), "06:50");
+        assert_eq!(clock(1439.99), "23:59");
+        assert_eq!(day_after(21 * 60, 2.0), "the same day");
+        assert_eq!(day_after(21 * 60, 9.84), "the next day");
+    }
+}

@@ -1,0 +1,67 @@
+// What a browser test file uses: `test`, the built site, and helpers that wait
+// for what must happen and never for a length of time.
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { serve } from './serve.mjs';
+
+export const DIST = process.env.DIST ?? fileURLToPath(new URL('../../dist', import.meta.url));
+export const OUT = fileURLToPath(new URL('./out', import.meta.url));
+export const tests = [];
+
+/**
+ * Registers a test. It gets `{page, context, browser, url, site, open, scratch, shot}`
+ * and fails by throwing, by an error on the console, or by an uncaught one in the page.
+ * Options: `expectErrors` (such errors are part of the test), `context` (Playwright's options).
+ */
+export function test(name, options, run) {
+  const [given, body] = run ? [options, run] : [{}, options];
+  tests.push({ name, options: given, run: body });
+}
+
+/** The page has shown its first answer. */
+export function ready(frame, timeout = 15_000) {
+  return frame.waitForSelector('html[data-ready]', { state: 'attached', timeout });
+}
+
+/** The service worker runs this page: from here on it needs no server. */
+export function kept(page) {
+  return page.waitForFunction(async () => {
+    await navigator.serviceWorker.ready;
+    return navigator.serviceWorker.controller !== null;
+  });
+}
+
+/** What one test opens and must not leave behind. */
+export function belongings() {
+  const undo = [];
+  const scratch = () => {
+    const dir = mkdtempSync(join(tmpdir(), 'till-morning-'));
+    undo.push(() => rmSync(dir, { recursive: true, force: true }));
+    return dir;
+  };
+  const open = async (options = {}) => {
+    const site = await serve({ root: DIST, ...options });
+    undo.push(() => site.close());
+    return site;
+  };
+  const clear = async () => { for (const step of undo.reverse()) await step(); };
+  return { scratch, open, clear };
+}
+
+/** A copy of the site as a later release: other version, and a mark to know it by. */
+export function laterRelease(dir, mark) {
+  cpSync(DIST, dir, { recursive: true });
+  change(join(dir, 'index.html'), /<html /, `<html data-release="${mark}" `);
+  const version = readFileSync(join(DIST, 'sw.js'), 'utf8').match(/"([0-9a-f]{16})"/)[1];
+  change(join(dir, 'sw.js'), version, mark.padStart(16, '0'));
+  return dir;
+}
+
+export function change(path, what, by) {
+  const before = readFileSync(path, 'utf8');
+  const after = before.replace(what, by);
+  if (after === before) throw new Error(`${path}: nothing matches ${what}`);
+  writeFileSync(path, after);
+}

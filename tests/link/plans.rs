@@ -1,0 +1,318 @@
+//! Plans to pass on: a full one, and any.
+
+use proptest::prelude::*;
+use till_morning::{
+    bank::Chemistry,
+    plan::{
+        Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, Night, OpenCircuitPoint, Origin,
+        Plan, Show, Unit, Unknown, VERSION,
+    },
+};
+
+/// Four banks, four units of six modes, eight loads, most of it stated. Invented.
+pub fn full() -> Plan {
+    let chemistries = [
+        Chemistry::Lfp,
+        Chemistry::Agm,
+        Chemistry::Nmc,
+        Chemistry::Flooded,
+    ];
+    Plan {
+        title: "Which bank for the long stay above the lake (invented)".into(),
+        banks: (0..4).map(|at| full_bank(at, chemistries[at])).collect(),
+        units: (0..4).map(full_unit).collect(),
+        loads: (0..8).map(full_load).collect(),
+        night: Night {
+            start_clock_min: 1330,
+            wanted_h: 9.5,
+            unknown: Unknown::Draw,
+            asked_unit: 2,
+            asked_mode: 3,
+            ..Night::default()
+        },
+        ..Plan::demo()
+    }
+}
+
+/// Numbers that do not repeat from one part to the next, as real ones do not.
+fn varied(at: usize, base: f64) -> f64 {
+    (base * (1.0 + 0.137 * at as f64) * 10.0).round() / 10.0
+}
+
+fn full_bank(at: usize, chemistry: Chemistry) -> Bank {
+    Bank {
+        name: ["Bench box", "Old pair", "Borrowed", "Shed"][at].into(),
+        series_count: 1 + at as u32 % 2,
+        parallel_count: 2,
+        health_percent: Some(Figure::guess(varied(at, 88.0))),
+        start_charge_percent: Some(Figure::measured(97.0 - at as f64)),
+        depth_percent: Some(90.0 - 10.0 * at as f64),
+        cutoff_v: Some(Figure::label(varied(at, 20.8))),
+        block_current_limit_a: Some(Figure::label(100.0)),
+        block_resistance_mohm: Some(Figure {
+            value: varied(at, 14.7),
+            from: Origin::Measured,
+            spread_percent: Some(15.0),
+        }),
+        always_on_w: Some(Figure::measured(varied(at, 1.3))),
+        measured: Measured {
+            measured_ah: Some(Figure::measured(varied(at, 198.4))),
+            measured_wh: Some(Figure::measured(varied(at, 5087.2))),
+            load_w: Some(Figure::measured(varied(at, 431.6))),
+        },
+        ..Bank::of(chemistry, 12.8, varied(at, 105.0))
+    }
+}
+
+fn full_unit(at: usize) -> Unit {
+    let feed = [
+        Feed::Direct,
+        Feed::usual_dc_dc(),
+        Feed::usual_inverter(),
+        Feed::Direct,
+    ][at];
+    let names = ["Plunge", "Hold", "Hush", "Dry", "Fan", "Before dawn"];
+    let mode = |(row, name): (usize, &&str)| Mode {
+        duty_percent: Some(Figure::measured(varied(row, 41.0))),
+        standby_w: Some(Figure::guess(varied(at, 9.0))),
+        ..Mode::of_power(name, Figure::measured(varied(row + 6 * at, 163.0)))
+    };
+    Unit {
+        name: ["Split cooler", "Roof unit", "Window unit", "Floor unit"][at].into(),
+        feed,
+        supply_v: Some(24.0),
+        cutoff_v: Some(Figure::label(21.0)),
+        cable: Cable {
+            length_m: varied(at, 2.4),
+            connections_mohm: 0.8,
+            ..Cable::default()
+        },
+        modes: names.iter().enumerate().map(mode).collect(),
+    }
+}
+
+fn full_load(at: usize) -> Load {
+    let names = [
+        "Fridge", "Fan", "Lamps", "Radio", "Pump", "Modem", "Charger", "Alarm",
+    ];
+    Load {
+        name: names[at].into(),
+        power_w: Figure::guess(varied(at, 6.1)),
+    }
+}
+
+/// A number of up to fifteen digits, as typed or read off an instrument.
+/// The reader of JSON is exact to there (see `numbers_of_any_length`).
+fn number() -> impl Strategy<Value = f64> {
+    (-999_999_999_999_999_i64..=999_999_999_999_999, 0..20)
+        .prop_map(|(digits, places)| format!("{digits}e-{places}").parse().unwrap())
+}
+
+fn figure() -> impl Strategy<Value = Figure> {
+    let from = prop::sample::select(&[Origin::Label, Origin::Measured, Origin::Guess][..]);
+    (number(), from, prop::option::of(number())).prop_map(|(value, from, spread_percent)| Figure {
+        value,
+        from,
+        spread_percent,
+    })
+}
+
+fn some_figure() -> impl Strategy<Value = Option<Figure>> {
+    prop::option::of(figure())
+}
+
+/// A name in any script, with whatever a keyboard gives.
+fn name() -> impl Strategy<Value = String> {
+    prop_oneof![Just(String::new()), any::<String>(), "[a-z ]{1,12}"]
+}
+
+fn bank() -> impl Strategy<Value = Bank> {
+    let chemistry = prop::sample::select(
+        &[
+            Chemistry::Lfp,
+            Chemistry::Nmc,
+            Chemistry::SodiumIon,
+            Chemistry::Agm,
+            Chemistry::Gel,
+            Chemistry::Flooded,
+        ][..],
+    );
+    let row = (number(), number()).prop_map(|(charge_percent, open_circuit_v)| OpenCircuitPoint {
+        charge_percent,
+        open_circuit_v,
+    });
+    let measured = (some_figure(), some_figure(), some_figure());
+    (
+        (
+            name(),
+            chemistry,
+            number(),
+            figure(),
+            prop::option::of(number()),
+        ),
+        (any::<u32>(), any::<u32>(), some_figure(), some_figure()),
+        (
+            prop::option::of(number()),
+            some_figure(),
+            some_figure(),
+            some_figure(),
+        ),
+        (
+            some_figure(),
+            some_figure(),
+            prop::collection::vec(row, 0..4),
+            measured,
+        ),
+    )
+        .prop_map(|(a, b, c, d)| Bank {
+            name: a.0,
+            chemistry: a.1,
+            block_nominal_v: a.2,
+            block_rated_ah: a.3,
+            rated_hours_h: a.4,
+            series_count: b.0,
+            parallel_count: b.1,
+            health_percent: b.2,
+            start_charge_percent: b.3,
+            depth_percent: c.0,
+            cutoff_v: c.1,
+            block_current_limit_a: c.2,
+            block_resistance_mohm: c.3,
+            peukert_exponent: d.0,
+            always_on_w: d.1,
+            block_open_circuit: d.2,
+            measured: Measured {
+                measured_ah: d.3.0,
+                measured_wh: d.3.1,
+                load_w: d.3.2,
+            },
+        })
+}
+
+fn feed() -> impl Strategy<Value = Feed> {
+    let dc_dc = (number(), figure(), figure(), some_figure()).prop_map(
+        |(output_v, efficiency_percent, idle_w, limit_a)| Feed::DcDc {
+            output_v,
+            efficiency_percent,
+            idle_w,
+            limit_a,
+        },
+    );
+    let inverter = (figure(), figure(), figure(), some_figure(), some_figure()).prop_map(
+        |(no_load_w, proportional_loss_percent, square_loss_percent_per_kw, limit_w, cutoff_v)| {
+            Feed::Inverter {
+                no_load_w,
+                proportional_loss_percent,
+                square_loss_percent_per_kw,
+                limit_w,
+                cutoff_v,
+            }
+        },
+    );
+    prop_oneof![Just(Feed::Direct), dc_dc, inverter]
+}
+
+fn mode() -> impl Strategy<Value = Mode> {
+    let draw = prop_oneof![
+        figure().prop_map(|power_w| Draw::Power { power_w }),
+        (figure(), number()).prop_map(|(current_a, measured_at_v)| Draw::Current {
+            current_a,
+            measured_at_v
+        }),
+    ];
+    (name(), draw, some_figure(), some_figure()).prop_map(
+        |(name, draw, duty_percent, standby_w)| Mode {
+            name,
+            draw,
+            duty_percent,
+            standby_w,
+        },
+    )
+}
+
+fn unit() -> impl Strategy<Value = Unit> {
+    let cable = (number(), number(), number(), number()).prop_map(
+        |(length_m, area_mm2, temperature_c, connections_mohm)| Cable {
+            length_m,
+            area_mm2,
+            temperature_c,
+            connections_mohm,
+        },
+    );
+    let modes = prop::collection::vec(mode(), 0..4);
+    (
+        name(),
+        feed(),
+        prop::option::of(number()),
+        some_figure(),
+        cable,
+        modes,
+    )
+        .prop_map(|(name, feed, supply_v, cutoff_v, cable, modes)| Unit {
+            name,
+            feed,
+            supply_v,
+            cutoff_v,
+            cable,
+            modes,
+        })
+}
+
+fn night() -> impl Strategy<Value = Night> {
+    let unknown =
+        prop::sample::select(&[Unknown::Hours, Unknown::Bank, Unknown::Draw, Unknown::Depth][..]);
+    // As far as the page's 32-bit counts go.
+    let at = || (0..=u32::MAX as usize).boxed();
+    (
+        any::<u32>(),
+        number(),
+        unknown,
+        at(),
+        at(),
+        number(),
+        number(),
+    )
+        .prop_map(
+            |(
+                start_clock_min,
+                wanted_h,
+                unknown,
+                asked_unit,
+                asked_mode,
+                ageing_percent,
+                margin,
+            )| {
+                Night {
+                    start_clock_min,
+                    wanted_h,
+                    unknown,
+                    asked_unit,
+                    asked_mode,
+                    ageing_percent,
+                    margin_percent: margin,
+                }
+            },
+        )
+}
+
+/// Any plan of this version, sane or not, its numbers finite.
+pub fn any_plan() -> impl Strategy<Value = Plan> {
+    let load = (name(), figure()).prop_map(|(name, power_w)| Load { name, power_w });
+    (
+        name(),
+        prop::collection::vec(bank(), 0..3),
+        prop::collection::vec(unit(), 0..3),
+        prop::collection::vec(load, 0..3),
+        night(),
+        any::<bool>(),
+    )
+        .prop_map(|(title, banks, units, loads, night, us_units)| Plan {
+            version: VERSION,
+            title,
+            banks,
+            units,
+            loads,
+            night,
+            show: Show { us_units },
+        })
+}
