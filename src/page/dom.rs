@@ -123,7 +123,8 @@ impl El {
         let key = Memo::new(move |_| key());
         let element = self.0.clone();
         always(move || {
-            key.track();
+            // Asked for, not only tracked: a memo that nobody reads never wakes.
+            key.with(|_| ());
             element.set_text_content(None);
             // Inside it is up to its own effects what they read.
             for child in untrack(&build) {

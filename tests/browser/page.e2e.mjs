@@ -249,7 +249,7 @@ test('charts are read with the keyboard alone', async (t) => {
   await visit(t);
   await t.page.getByText('Curves', { exact: true }).focus();
   await t.page.keyboard.press('Enter');
-  const chart = t.page.locator('.chart svg').first();
+  const chart = t.page.locator('.chart .canvas').first();
   await chart.focus();
   await t.page.keyboard.press('End');
   const last = await chart.getAttribute('aria-valuetext');
