@@ -3,6 +3,7 @@
 pub mod assemble;
 mod calibrate;
 pub mod job;
+mod pieces;
 pub mod steady;
 
 pub use job::{Job, Stop};

@@ -5,15 +5,14 @@
 //! current. Gauss-Legendre with three points on pieces between the knots of the
 //! curve (at most 5 % of charge each) is exact to better than 1e-9 of the hours,
 //! also near the voltage below which no current carries the power (see
-//! [`summit_v`]) and where Peukert's law sets in.
+//! [`super::pieces`]) and where Peukert's law sets in.
 //! Energy divided by power would be up to a quarter too long: voltage sags.
 
-use super::job::{Job, Standing, Stop, UNIT};
-use crate::{
-    bank::Pack,
-    circuit::settle,
-    search::{Search, search},
+use super::{
+    job::{Job, Standing, Stop, UNIT},
+    pieces::{HALVINGS, NEAR, pieces, summit_v},
 };
+use crate::bank::Pack;
 
 /// The state at one charge along a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,14 +47,8 @@ const NODES: [(f64, f64); 3] = [
     (0.5, 8.0 / 18.0),
     (0.887_298_334_620_741_7, 5.0 / 18.0),
 ];
-/// Widest piece, as a share of what the bank holds.
-const WIDEST: f64 = 0.05;
-/// Within this factor of the summit's voltage a run is near it.
-const NEAR: f64 = 1.2;
 /// Parts of a piece that is near it.
 const PARTS: u32 = 2;
-/// Halvings that locate the end to 1e-15 of the charge.
-const HALVINGS: usize = 60;
 
 /// Runs `job` on `pack` from one share held down to another.
 ///
@@ -105,75 +98,6 @@ fn first_stop(
         }
     }
     (stands, stop)
-}
-
-/// The open-circuit voltage below which no current carries the power, if the run
-/// comes near it.
-///
-/// There the current's slope grows without bound, as the inverse root of the
-/// voltage above it: polynomials do not follow, and the root is integrated over.
-fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
-    let carries = |emf_v: f64| settle(emf_v, pack.ohm, &job.on).is_some();
-    let end_v = pack.curve.at(end);
-    let (mut stands, mut falls) = (end_v, end_v / NEAR);
-    if carries(falls) {
-        return None;
-    }
-    for _ in 0..HALVINGS {
-        let middle = 0.5 * (stands + falls);
-        if carries(middle) {
-            stands = middle;
-        } else {
-            falls = middle;
-        }
-    }
-    Some(stands)
-}
-
-/// The charge at which the mean current passes the rated one: Peukert's law sets
-/// in there, with a bend that no piece should have inside.
-fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
-    if pack.capacity.exponent <= 1.0 {
-        return None;
-    }
-    let mean_a = |charge: f64| {
-        let standing = job.standing(pack, pack.curve.at(charge));
-        standing.map_or(f64::NAN, |at| job.mean(at.on.amps, at.off.amps))
-    };
-    match search(mean_a, end, from, pack.capacity.rated_a) {
-        Search::Found(charge) => Some(charge),
-        Search::Outside { .. } => None,
-    }
-}
-
-/// The lower ends of the pieces from one charge down to another: the curve's
-/// knots, every twentieth of what the bank holds, and the bend.
-fn pieces(pack: &Pack, job: &Job, from: f64, end: f64) -> Vec<f64> {
-    let count = (1.0 / WIDEST).round() as usize;
-    let mut grid = (0..=count)
-        .rev()
-        .map(|k| pack.charge_at(k as f64 / count as f64))
-        .filter(|&charge| charge < from && charge > end)
-        .peekable();
-    let mut knots = pack.curve.knots_down(from, end).peekable();
-    let mut ends: Vec<f64> = Vec::with_capacity(96);
-    // Both fall: merged, they fall.
-    loop {
-        let next = match (grid.peek(), knots.peek()) {
-            (Some(&a), Some(&b)) if a >= b => grid.next(),
-            (_, Some(_)) => knots.next(),
-            (Some(_), None) => grid.next(),
-            (None, None) => break,
-        };
-        ends.extend(next);
-    }
-    if let Some(bend) = bend(pack, job, from, end).filter(|&bend| bend < from && bend > end) {
-        ends.insert(ends.partition_point(|&charge| charge > bend), bend);
-    }
-    ends.push(end);
-    // Knots that differ by rounding only make no piece between them.
-    ends.dedup_by(|next, kept| *kept - *next < 1e-12 && *next != end);
-    ends
 }
 
 /// The running sums of a run.

@@ -43,6 +43,10 @@ fn every_rule_can_fail() {
             "src/page/app.rs",
             "use till_morning::{answer::answer, simulate::run_down};",
         ),
+        (
+            "src/page/app.rs",
+            "use crate::{spread}; let (band, _) = spread::band(plan);",
+        ),
         ("src/page/app.rs", "use crate::bank::Pack;"),
         (
             "src/page/app.rs",
@@ -58,6 +62,10 @@ fn every_rule_can_fail() {
         );
     }
     let good = [
+        (
+            "src/page/app.rs",
+            "use crate::{spread}; let percent = spread::percent_of(path, figure);",
+        ),
         (
             "src/bank/pack.rs",
             "// leptos and println! are named in a comment",

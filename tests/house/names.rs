@@ -110,7 +110,9 @@ fn the_page_reads_the_contract_only(file: &File) -> Vec<String> {
     const ROOMS: [&str; 8] = [
         "answer", "plan", "finding", "range", "wording", "chart", "pass_on", "page",
     ];
-    const TYPES: [&str; 8] = [
+    const TYPES: [&str; 9] = [
+        // A look-up of the spread that an origin stands for, shown beside a field.
+        "spread::percent_of",
         "bank::Chemistry",
         "simulate::Stop",
         "sizing::Sizing",
@@ -134,6 +136,8 @@ fn the_page_reads_the_contract_only(file: &File) -> Vec<String> {
         .into_iter()
         // `super::super` inside the page leads to its own rooms.
         .filter(|(room, path)| is_known_room(room) && !is_allowed(room, path))
+        // `use crate::spread;` is judged by what is then named through it.
+        .filter(|(room, path)| room != path || !file.names_only_through(room, &TYPES))
         .map(|(_, path)| format!("the page names {path}"))
         .collect();
     let sentences = file.strings.iter().filter(|text| speaks_of_physics(text));

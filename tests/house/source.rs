@@ -60,6 +60,21 @@ impl File {
         found
     }
 
+    /// Whether a room is named through its own name only for what is `allowed`
+    /// (`spread::percent_of` and no other `spread::…`).
+    pub fn names_only_through(&self, room: &str, allowed: &[&str]) -> bool {
+        let prefix = format!("{room}::");
+        self.code.match_indices(&prefix).all(|(at, _)| {
+            let from_here = &self.code[at..];
+            is_inside_a_name(&self.code, at)
+                || allowed.iter().any(|path| {
+                    from_here
+                        .strip_prefix(path)
+                        .is_some_and(|rest| !rest.starts_with(is_of_a_name))
+                })
+        })
+    }
+
     /// Whether the code has this word, whole.
     pub fn names(&self, word: &str) -> bool {
         self.code.match_indices(word).any(|(at, _)| {

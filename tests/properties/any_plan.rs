@@ -129,7 +129,7 @@ fn night() -> impl Strategy<Value = Night> {
         Unknown::Draw,
         Unknown::Depth,
     ]);
-    let index = || prop_oneof![8 => 0usize..2, 1 => any::<usize>()];
+    let index = || prop_oneof![8 => 0usize..2, 1 => any::<u32>().prop_map(|index| index as usize)];
     (unknown, index(), index()).prop_map(|(unknown, asked_unit, asked_mode)| Night {
         unknown,
         asked_unit,

@@ -6,7 +6,7 @@ use serde_json::Value;
 use till_morning::{
     answer::answer,
     plan::{
-        Plan,
+        Figure, Plan,
         open::{plan_from_json, plan_to_json},
         path::{BankField, ModeField, NightField, Path, UnitField},
     },
@@ -49,25 +49,31 @@ fn almost_a_path() -> impl Strategy<Value = String> {
 
 /// The plan with each number as a person types it: twelve digits at the most.
 fn typed(plan: &Plan) -> Plan {
-    let mut json = serde_json::to_value(plan).unwrap();
-    each_number(&mut json, &|number| {
-        format!("{number:.11e}").parse().unwrap()
-    });
-    serde_json::from_value(json).unwrap()
-}
-
-/// Changes every number that has a fraction; counts stay as they are.
-fn each_number(value: &mut Value, change: &impl Fn(f64) -> f64) {
-    match value {
-        Value::Number(number) if number.is_f64() => {
-            *value = change(number.as_f64().unwrap()).into()
+    let short = |number: f64| format!("{number:.11e}").parse().unwrap();
+    let mut plan = plan.clone();
+    for path in plan.paths() {
+        if let Some(figure) = plan.stated(path) {
+            let spread_percent = figure.spread_percent.map(short);
+            let value = short(figure.value);
+            plan.set_figure(
+                path,
+                Figure {
+                    value,
+                    spread_percent,
+                    ..figure
+                },
+            );
         }
-        Value::Array(list) => list.iter_mut().for_each(|value| each_number(value, change)),
-        Value::Object(map) => map
-            .values_mut()
-            .for_each(|value| each_number(value, change)),
-        _ => {}
     }
+    let rows = plan
+        .banks
+        .iter_mut()
+        .flat_map(|bank| &mut bank.block_open_circuit);
+    for row in rows {
+        row.charge_percent = short(row.charge_percent);
+        row.open_circuit_v = short(row.open_circuit_v);
+    }
+    plan
 }
 
 /// Alike, and each number to its last binary digits.

@@ -1,0 +1,90 @@
+//! Where a run is cut, so that on each piece its current is smooth.
+
+use super::job::Job;
+use crate::{
+    bank::Pack,
+    circuit::settle,
+    search::{Search, search},
+};
+
+/// Widest piece, as a share of what the bank holds.
+const WIDEST: f64 = 0.05;
+/// Within this factor of the summit's voltage a run is near it.
+pub const NEAR: f64 = 1.2;
+/// Halvings that locate a charge or a voltage to 1e-15 of it.
+pub const HALVINGS: usize = 60;
+
+/// The open-circuit voltage below which no current carries the power, if the run
+/// comes near it.
+///
+/// There the current's slope grows without bound, as the inverse root of the
+/// voltage above it: polynomials do not follow, and the root is integrated over.
+pub fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
+    let carries = |emf_v: f64| settle(emf_v, pack.ohm, &job.on).is_some();
+    let end_v = pack.curve.at(end);
+    let (mut stands, mut falls) = (end_v, end_v / NEAR);
+    if carries(falls) {
+        return None;
+    }
+    for _ in 0..HALVINGS {
+        let middle = 0.5 * (stands + falls);
+        if carries(middle) {
+            stands = middle;
+        } else {
+            falls = middle;
+        }
+    }
+    Some(stands)
+}
+
+/// The charge at which the mean current passes the rated one: Peukert's law sets
+/// in there, with a bend that no piece should have inside.
+fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
+    if pack.capacity.exponent <= 1.0 {
+        return None;
+    }
+    let mean_a = |charge: f64| {
+        let standing = job.standing(pack, pack.curve.at(charge));
+        standing.map_or(f64::NAN, |at| job.mean(at.on.amps, at.off.amps))
+    };
+    match search(mean_a, end, from, pack.capacity.rated_a) {
+        Search::Found(charge) => Some(charge),
+        Search::Outside { .. } => None,
+    }
+}
+
+/// The lower ends of the pieces from one charge down to another: the curve's
+/// knots, every twentieth of what the bank holds, and the bend.
+pub fn pieces(pack: &Pack, job: &Job, from: f64, end: f64) -> Vec<f64> {
+    let count = (1.0 / WIDEST).round() as usize;
+    let mut grid = (0..=count)
+        .rev()
+        .map(|k| pack.charge_at(k as f64 / count as f64))
+        .filter(|&charge| charge < from && charge > end)
+        .peekable();
+    let mut knots = pack.curve.knots_down(from, end).peekable();
+    let mut ends = Vec::with_capacity(96);
+    // Both fall: merged, they fall.
+    loop {
+        let next = match (grid.peek(), knots.peek()) {
+            (Some(&a), Some(&b)) if a >= b => grid.next(),
+            (_, Some(_)) => knots.next(),
+            (Some(_), None) => grid.next(),
+            (None, None) => break,
+        };
+        let Some(next) = next else { break };
+        // Knots that differ by rounding only make no piece between them.
+        if next - end > 1e-12 && ends.last().is_none_or(|last| last - next > 1e-12) {
+            ends.push(next);
+        }
+    }
+    if let Some(bend) = bend(pack, job, from, end)
+        && bend > end
+        && bend < from
+    {
+        let place = ends.partition_point(|&above| above > bend);
+        ends.insert(place, bend);
+    }
+    ends.push(end);
+    ends
+}
