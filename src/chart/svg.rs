@@ -45,10 +45,7 @@ impl Svg {
 
     /// An upright line.
     pub fn upright(&mut self, class: &str, x: f64, (top, bottom): (f64, f64)) {
-        self.path(
-            class,
-            &format!("M{} {}V{}", px(x), px(top), px(bottom)),
-        );
+        self.path(class, &format!("M{} {}V{}", px(x), px(top), px(bottom)));
     }
 
     /// A level line.
@@ -111,7 +108,11 @@ fn px(value: f64) -> String {
     let tenths = tenths(value);
     let sign = if tenths < 0 { "-" } else { "" };
     let (whole, part) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
-    if part == 0 { format!("{sign}{whole}") } else { format!("{sign}{whole}.{part}") }
+    if part == 0 {
+        format!("{sign}{whole}")
+    } else {
+        format!("{sign}{whole}.{part}")
+    }
 }
 
 /// Text as it may stand in markup and in a quoted attribute.

@@ -1,6 +1,5 @@
 //! *What was assumed*: everything the answer rests on, a tap away.
 
-use super::reactive::*;
 use super::{
     banks::bank_rest,
     dom::{El, fold, h},

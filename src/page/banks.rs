@@ -1,6 +1,5 @@
 //! The bank: the numbers to start from, and the rest behind a fold.
 
-use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::{choice, large_field, name_field, number_field},

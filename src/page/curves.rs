@@ -1,6 +1,5 @@
 //! Which curves the page draws of an answer.
 
-use super::reactive::*;
 use super::{
     chart::{Drawing, Plot, Text, chart_view},
     dom::{El, named_fold},

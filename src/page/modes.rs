@@ -1,6 +1,5 @@
 //! Modes of the cooling unit, and the other loads: rows to add and remove.
 
-use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::{name_field, number_field, row_field, tick},
@@ -33,9 +32,8 @@ fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
 }
 
 fn unit_modes(state: State, unit: usize, units: usize) -> El {
-    let count = move || {
-        state.with_plan(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()))
-    };
+    let count =
+        move || state.with_plan(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()));
     // The kind of draw decides which field a row has.
     let key = move || {
         let paths: Vec<String> = state.with_plan(|plan| {

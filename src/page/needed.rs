@@ -1,6 +1,5 @@
 //! "How big a bank?": any one unknown, the others given.
 
-use super::reactive::*;
 use super::{
     dom::{El, h},
     field::{choice, number_field},

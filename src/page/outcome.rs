@@ -1,6 +1,5 @@
 //! The answer: sentences first, then the night ribbon, then the working.
 
-use super::reactive::*;
 use super::{
     dom::{El, h, named_fold},
     keep,

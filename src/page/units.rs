@@ -1,6 +1,5 @@
 //! The cooling unit: what feeds it, and another to lay beside.
 
-use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::{choice, name_field, number_field},
@@ -45,10 +44,10 @@ pub fn units(state: State) -> El {
 pub fn unit_rest(state: State, unit: usize) -> Vec<El> {
     let kind = move || {
         state.with_plan(|plan| match plan.units.get(unit).map(|unit| unit.feed) {
-                Some(Feed::DcDc { .. }) => 1,
-                Some(Feed::Inverter { .. }) => 2,
-                _ => 0,
-            })
+            Some(Feed::DcDc { .. }) => 1,
+            Some(Feed::Inverter { .. }) => 2,
+            _ => 0,
+        })
     };
     let choose = move |index: usize| {
         state.edit(|plan| {

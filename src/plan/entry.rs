@@ -305,7 +305,11 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     let number = (size * power(decimals) as f64).round().min(EXACT) as u64;
     let sign = if value < 0.0 && number > 0 { "-" } else { "" };
     let (whole, part) = (number / power(decimals), number % power(decimals));
-    if decimals == 0 { format!("{sign}{whole}") } else { format!("{sign}{whole}.{part:0decimals$}") }
+    if decimals == 0 {
+        format!("{sign}{whole}")
+    } else {
+        format!("{sign}{whole}.{part:0decimals$}")
+    }
 }
 
 /// A value as a field shows it: point for the decimals, nothing between
@@ -425,13 +429,29 @@ mod tests {
 
     #[test]
     fn fixed_writes_as_the_standard_library_does() {
-        for value in [0.0, 0.05, 1.005, -2.5, 12.345_678, 99.999, 1e9, 123_456_789.123, -0.0001] {
+        for value in [
+            0.0,
+            0.05,
+            1.005,
+            -2.5,
+            12.345_678,
+            99.999,
+            1e9,
+            123_456_789.123,
+            -0.0001,
+        ] {
             for decimals in 0..6 {
                 let ours: f64 = fixed(value, decimals).parse().unwrap();
                 let theirs: f64 = format!("{value:.decimals$}").parse().unwrap();
                 // A tie may be rounded the other way; nothing else may differ.
-                assert!((ours - theirs).abs() < 1.01 * 10f64.powi(-(decimals as i32)), "{value} {decimals}");
-                assert!((ours - value).abs() <= 0.500_001 * 10f64.powi(-(decimals as i32)), "{value} {decimals}");
+                assert!(
+                    (ours - theirs).abs() < 1.01 * 10f64.powi(-(decimals as i32)),
+                    "{value} {decimals}"
+                );
+                assert!(
+                    (ours - value).abs() <= 0.500_001 * 10f64.powi(-(decimals as i32)),
+                    "{value} {decimals}"
+                );
             }
         }
         assert_eq!(fixed(-0.4, 0), "0");
