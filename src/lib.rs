@@ -18,5 +18,7 @@ pub mod search;
 pub mod simulate;
 pub mod sizing;
 pub mod spread;
+pub mod supply;
+pub mod weather;
 pub mod wiring;
 pub mod wording;
