@@ -3,3 +3,4 @@
 pub mod quantity;
 
 pub mod air;
+pub mod cabin;
