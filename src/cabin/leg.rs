@@ -1,8 +1,10 @@
 //! One leg of a step: from where the unit is now to its next event, or to the
 //! end of the step.
 
-use super::exact::{Curve, Mode, Phi};
-use super::step::{Drive, Stepper, Switch, Tally};
+use super::curve::Curve;
+use super::exact::{Mode, Phi};
+use super::state::{Drive, Switch};
+use super::step::{Stepper, Tally};
 use super::stores::Network;
 use super::thermostat::{HAIR_K, HAIR_W, Kind, Running};
 
@@ -168,20 +170,13 @@ impl Stepper {
             Phi::at(self.held_lambda * left_s)
         };
         let capacity_w = leg.capacity_w.unwrap_or(0.0);
-        let passes = |sign: f64, level_w: f64, next: Running| {
-            let load = Curve {
-                modes: [shell, Mode::default()],
-                weight: [sign * net.air_shell_w_k, 0.0],
-                base: sign * (air_w - lost_w - level_w),
-                slope: sign * air_w_s,
-            };
-            let t = load.first_rise(left_s, &[phi, Phi::at(0.0)]);
-            t.map(|t| (t, next))
+        let load = Curve {
+            modes: [shell, Mode::default()],
+            weight: [net.air_shell_w_k, 0.0],
+            base: air_w - lost_w,
+            slope: air_w_s,
         };
-        let event = earlier(
-            passes(1.0, capacity_w + HAIR_W, Running::Full),
-            passes(-1.0, self.rule.floor * capacity_w - HAIR_W, Running::Floor),
-        );
+        let event = self.held_event(&load, capacity_w, left_s, &phi);
         let run_s = event.map_or(left_s, |(t, _)| t);
         let phi = event.map_or(phi, |_| Phi::at(self.held_lambda * run_s));
         let shell_c_s = shell.integral(run_s, &phi);
@@ -201,6 +196,30 @@ impl Stepper {
         leg.shell_c = shell.after(run_s, &phi);
         leg.at_s += run_s;
         self.handed_over(leg, event)
+    }
+
+    /// The next event while the air is held: a load beyond what the unit can do.
+    fn held_event(
+        &self,
+        load: &Curve,
+        capacity_w: f64,
+        left_s: f64,
+        phi: &Phi,
+    ) -> Option<(f64, Running)> {
+        let passes = |sign: f64, level_w: f64, next: Running| {
+            let beyond = Curve {
+                weight: load.weight.map(|weight| sign * weight),
+                base: sign * (load.base - level_w),
+                slope: sign * load.slope,
+                ..*load
+            };
+            let t = beyond.first_rise(left_s, &[*phi, Phi::at(0.0)]);
+            t.map(|t| (t, next))
+        };
+        earlier(
+            passes(1.0, capacity_w + HAIR_W, Running::Full),
+            passes(-1.0, self.rule.floor * capacity_w - HAIR_W, Running::Floor),
+        )
     }
 
     /// Takes the unit over to what an event asks for.

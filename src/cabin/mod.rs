@@ -5,7 +5,8 @@
 //! - [`stores`]: the two stores of heat and the paths between them.
 //! - [`sun`], [`people`], [`moisture`]: what comes in besides conduction.
 //! - [`thermostat`]: on and off with a dead band, or modulating with a floor.
-//! - [`step`]: exact stepping, events located. [`books`]: where the heat went.
+//! - [`state`], [`step`]: exact stepping, events located. [`books`]: where the
+//!   heat went.
 //!
 //! Nothing here knows the unit's curves or the weather: capacity and outdoor
 //! air are numbers handed in step by step.
@@ -49,12 +50,14 @@
 
 pub mod body;
 pub mod books;
+mod curve;
 mod error;
 mod exact;
 pub mod figures;
 mod leg;
 pub mod moisture;
 pub mod people;
+pub mod state;
 pub mod step;
 pub mod stores;
 pub mod sun;
@@ -66,7 +69,8 @@ pub use error::{CabinError, CabinInput};
 pub use figures::{Figures, SunGain};
 pub use moisture::{MoistStore, WetCoil};
 pub use people::{Build, Doing, Gains, Occupant, gains};
-pub use step::{Cooling, Drive, State, Step, Stepper, Switch};
+pub use state::{Cooling, Drive, State, Step, Switch};
+pub use step::Stepper;
 pub use stores::Stores;
 pub use sun::{Face, sol_air, sun_excess};
 pub use thermostat::{Running, Thermostat};

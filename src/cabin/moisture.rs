@@ -6,8 +6,9 @@
 //! balance is linear and solved exactly.
 
 use super::books::WaterBook;
+use super::curve::Curve;
 use super::error::{CabinError, CabinInput, within};
-use super::exact::{Curve, Mode, Phi};
+use super::exact::{Mode, Phi};
 use crate::quantity::{Mass, MassRate, in_kilograms, in_kilograms_per_second};
 
 /// Heat to evaporate water near room temperature, J/kg (ASHRAE Handbook of

@@ -121,7 +121,7 @@ pub fn gains(aboard: &[Occupant], air: ThermodynamicTemperature) -> Result<Gains
     let air_c = within(
         CabinInput::Temperature,
         in_celsius(air),
-        super::step::RANGE_C,
+        super::state::RANGE_C,
     )?;
     let dry_share = (1.0 - 0.2 * (air_c - 24.0).max(0.0) / 3.0).max(0.0);
     let (mut sensible_w, mut latent_w) = (0.0, 0.0);

@@ -2,7 +2,7 @@
 
 use super::error::{CabinError, CabinInput, within};
 use super::exact::Mode;
-use super::step::Drive;
+use super::state::Drive;
 use crate::quantity::{
     HeatCapacity, MassRate, Power, ThermalConductance, ThermodynamicTemperature, in_celsius,
     in_joules_per_kelvin, in_kilograms_per_second, in_watts_per_kelvin, watts,
@@ -89,7 +89,7 @@ impl Stores {
         let hold_c = within(
             CabinInput::Temperature,
             in_celsius(hold),
-            super::step::RANGE_C,
+            super::state::RANGE_C,
         )?;
         drive.check()?;
         let through = net.air_shell_w_k + net.shell_out_w_k;

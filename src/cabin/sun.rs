@@ -71,7 +71,7 @@ pub fn sol_air(
     let outdoor_c = within(
         CabinInput::Temperature,
         in_celsius(outdoor),
-        super::step::RANGE_C,
+        super::state::RANGE_C,
     )?;
     let excess = sun_excess(irradiance, absorptance, face)?;
     Ok(celsius(
