@@ -2,8 +2,10 @@
 
 #![forbid(unsafe_code)]
 
+pub mod air;
 pub mod answer;
 pub mod bank;
+pub mod cabin;
 pub mod chart;
 pub mod circuit;
 pub mod draw;

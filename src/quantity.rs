@@ -12,6 +12,11 @@ pub use uom::si::f64::{
     Area, ElectricCharge, ElectricCurrent, ElectricPotential, ElectricalResistance, Energy, Length,
     Power, TemperatureInterval, ThermodynamicTemperature, Time,
 };
+// Heat and air.
+pub use uom::si::f64::{
+    AvailableEnergy as SpecificEnergy, HeatCapacity, HeatFluxDensity, HeatTransfer, Mass, MassRate,
+    Pressure, SpecificVolume, ThermalConductance, Velocity, Volume, VolumeRate,
+};
 
 use uom::si::{
     area::{square_inch, square_meter, square_millimeter},
@@ -110,3 +115,154 @@ unit!(
     in_kelvin_steps,
     "kelvins of difference"
 );
+
+// Heat and air.
+unit!(
+    Pressure,
+    uom::si::pressure::pascal,
+    pascals,
+    in_pascals,
+    "pascals"
+);
+unit!(
+    MassRate,
+    uom::si::mass_rate::kilogram_per_second,
+    kilograms_per_second,
+    in_kilograms_per_second,
+    "kilograms a second"
+);
+unit!(
+    MassRate,
+    uom::si::mass_rate::kilogram_per_hour,
+    kilograms_per_hour,
+    in_kilograms_per_hour,
+    "kilograms an hour"
+);
+unit!(
+    Mass,
+    uom::si::mass::kilogram,
+    kilograms,
+    in_kilograms,
+    "kilograms"
+);
+unit!(
+    VolumeRate,
+    uom::si::volume_rate::cubic_meter_per_second,
+    cubic_meters_per_second,
+    in_cubic_meters_per_second,
+    "cubic metres a second"
+);
+unit!(
+    VolumeRate,
+    uom::si::volume_rate::cubic_meter_per_hour,
+    cubic_meters_per_hour,
+    in_cubic_meters_per_hour,
+    "cubic metres an hour"
+);
+unit!(
+    Volume,
+    uom::si::volume::cubic_meter,
+    cubic_meters,
+    in_cubic_meters,
+    "cubic metres"
+);
+unit!(
+    Velocity,
+    uom::si::velocity::meter_per_second,
+    meters_per_second,
+    in_meters_per_second,
+    "metres a second"
+);
+unit!(
+    Velocity,
+    uom::si::velocity::foot_per_minute,
+    feet_per_minute,
+    in_feet_per_minute,
+    "feet a minute"
+);
+unit!(
+    SpecificVolume,
+    uom::si::specific_volume::cubic_meter_per_kilogram,
+    cubic_meters_per_kilogram,
+    in_cubic_meters_per_kilogram,
+    "cubic metres a kilogram"
+);
+unit!(
+    SpecificEnergy,
+    uom::si::available_energy::joule_per_kilogram,
+    joules_per_kilogram,
+    in_joules_per_kilogram,
+    "joules a kilogram"
+);
+unit!(
+    ThermalConductance,
+    uom::si::thermal_conductance::watt_per_kelvin,
+    watts_per_kelvin,
+    in_watts_per_kelvin,
+    "watts a kelvin"
+);
+unit!(
+    HeatCapacity,
+    uom::si::heat_capacity::joule_per_kelvin,
+    joules_per_kelvin,
+    in_joules_per_kelvin,
+    "joules a kelvin"
+);
+unit!(
+    HeatTransfer,
+    uom::si::heat_transfer::watt_per_square_meter_kelvin,
+    watts_per_square_meter_kelvin,
+    in_watts_per_square_meter_kelvin,
+    "watts a square metre and kelvin"
+);
+unit!(
+    HeatFluxDensity,
+    uom::si::heat_flux_density::watt_per_square_meter,
+    watts_per_square_meter,
+    in_watts_per_square_meter,
+    "watts a square metre"
+);
+
+/// One Btu (International Table) in joules, exact by definition.
+const BTU_J: f64 = 1_055.055_852_62;
+/// One cubic foot a minute in cubic metres a second, exact: 0.3048^3 / 60.
+/// `uom` rounds its own to seven digits.
+const CFM_M3_S: f64 = 0.028_316_846_592 / 60.0;
+/// One ton of refrigeration, by definition 12 000 Btu/h (3 516.85 W).
+const TON_BTU_H: f64 = 12_000.0;
+
+/// A power of so many Btu (International Table) an hour.
+#[must_use]
+pub fn btu_per_hour(number: f64) -> Power {
+    watts(number * BTU_J / 3_600.0)
+}
+
+/// The number of Btu (International Table) an hour.
+#[must_use]
+pub fn in_btu_per_hour(power: Power) -> f64 {
+    in_watts(power) * 3_600.0 / BTU_J
+}
+
+/// A power of so many tons of refrigeration, 12 000 Btu/h each.
+#[must_use]
+pub fn tons_of_refrigeration(number: f64) -> Power {
+    btu_per_hour(number * TON_BTU_H)
+}
+
+/// The number of tons of refrigeration, 12 000 Btu/h each.
+#[must_use]
+pub fn in_tons_of_refrigeration(power: Power) -> f64 {
+    in_btu_per_hour(power) / TON_BTU_H
+}
+
+/// A flow of so many cubic feet a minute.
+#[must_use]
+pub fn cubic_feet_per_minute(number: f64) -> VolumeRate {
+    cubic_meters_per_second(number * CFM_M3_S)
+}
+
+/// The number of cubic feet a minute.
+#[must_use]
+pub fn in_cubic_feet_per_minute(flow: VolumeRate) -> f64 {
+    in_cubic_meters_per_second(flow) / CFM_M3_S
+}
