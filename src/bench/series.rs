@@ -17,7 +17,7 @@ const GAP_STEPS: f64 = 2.5;
 
 /// So many steps before and after a long one tell what is usual there: a logger
 /// that slows down at rest leaves no gaps.
-const NEIGHBOURS: usize = 5;
+const NEIGHBOURS: usize = 3;
 
 impl Series {
     /// A series with its gaps found: steps longer than `gap_after_s`, or than

@@ -67,12 +67,6 @@ impl RowReader {
         }
     }
 
-    /// The columns as they are read.
-    #[must_use]
-    pub fn columns(&self) -> &[Column] {
-        &self.columns
-    }
-
     /// Cells on the line last read.
     #[must_use]
     pub fn width(&self) -> usize {
