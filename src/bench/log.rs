@@ -56,6 +56,28 @@ pub struct CounterChange {
     pub first: Option<f64>,
     /// Last reading.
     pub last: Option<f64>,
+    /// It went up at some row.
+    pub rose: bool,
+    /// It went down at some row.
+    pub fell: bool,
+}
+
+impl CounterChange {
+    /// How far it counted; `None` where it went both ways.
+    #[must_use]
+    pub fn size(&self) -> Option<f64> {
+        let change = (self.last? - self.first?).abs();
+        (!(self.rose && self.fell)).then_some(change)
+    }
+
+    /// Takes in the next reading.
+    pub fn count(&mut self, reading: f64) {
+        let before = self.last.unwrap_or(reading);
+        self.rose |= reading > before;
+        self.fell |= reading < before;
+        self.first.get_or_insert(reading);
+        self.last = Some(reading);
+    }
 }
 
 /// What was done to the rows on the way in; nothing is done in silence.

@@ -7,7 +7,7 @@ use super::series::Series;
 use super::student::coverage_factor;
 use super::totals::{Flow, Sampling, Totals};
 use crate::quantity::{Time, in_amp_hours, in_hours, in_seconds, in_watt_hours};
-use crate::quantity::{in_amps, in_volts, in_watts};
+use crate::quantity::{in_volts, in_watts};
 
 /// Where a part of the uncertainty comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -260,13 +260,4 @@ fn means_of_parts(series: &Series) -> Vec<f64> {
         .chunks_exact(size)
         .map(|part| part.iter().sum::<f64>() / part.len() as f64)
         .collect()
-}
-
-/// The mean amperes of a log's offset while nothing was drawn, times the length
-/// of the run: what a meter that does not rest at zero adds to the charge.
-///
-/// A tenth of an ampere over twelve hours is 1.2 Ah.
-#[must_use]
-pub fn offset_effect_ah(offset: crate::quantity::ElectricCurrent, over: Time) -> f64 {
-    in_amps(offset) * in_hours(over)
 }

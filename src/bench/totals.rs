@@ -2,6 +2,7 @@
 
 use std::ops::Range;
 
+use super::counters::disagreement;
 use super::log::{Log, Sample};
 use super::series::Series;
 use crate::quantity::{
@@ -58,6 +59,12 @@ pub enum Sampling {
         /// Share of the gross total.
         scatter: f64,
     },
+    /// The logger's own counters disagree with the rows, though these look
+    /// smooth: no accuracy is claimed.
+    CountersDisagree {
+        /// Share of all that flowed.
+        share: f64,
+    },
     /// Too few rows to tell.
     TooFewRows,
 }
@@ -101,7 +108,12 @@ const FEWEST_STEPS: usize = 4;
 /// The figures of the whole log.
 #[must_use]
 pub fn totals(log: &Log) -> Totals {
-    totals_in(log, 0..log.samples.len())
+    let mut totals = totals_in(log, 0..log.samples.len());
+    let apart = disagreement(log, &totals).filter(|share| *share > MOST_SCATTER);
+    if let (Sampling::Resolved, Some(share)) = (totals.sampling, apart) {
+        totals.sampling = Sampling::CountersDisagree { share };
+    }
+    totals
 }
 
 /// The figures of the samples in `range`; a range past the log is cut.
@@ -224,7 +236,7 @@ fn drawn_and_returned(series: &Series) -> (f64, f64) {
 /// step; Richardson 1911). Where it jumps, the differences of the pairs of
 /// steps have no common sign and add as a random walk: the root of their
 /// summed squares. A pulse shorter than the step that no row meets leaves no
-/// trace, here or anywhere.
+/// trace here; see [`counters`](super::counters).
 fn sampling(series: &Series) -> (Sampling, f64) {
     let (mut sum, mut squares, mut count) = (0.0, 0.0, 0);
     for piece in series.pieces() {

@@ -52,6 +52,8 @@ impl RowReader {
                 is_energy: c.role == Role::WattHours,
                 first: None,
                 last: None,
+                rose: false,
+                fell: false,
             })
             .collect();
         Self {
@@ -153,8 +155,7 @@ impl RowReader {
     fn count(&mut self, at: usize, value: Option<f64>) {
         let counter = self.counters.iter_mut().find(|c| c.column == at);
         if let (Some(counter), Some(value)) = (counter, value) {
-            counter.first.get_or_insert(value);
-            counter.last = Some(value);
+            counter.count(value);
         }
     }
 
