@@ -142,11 +142,11 @@ pub fn propagate(
     })
 }
 
-/// The change of the model per unit of input `k`. The step is a hundredth of
+/// The change of the model per unit of input `k`. The step is a thousandth of
 /// the uncertainty: small against the curvature, large against rounding.
 fn slope(model: impl Fn(&[f64]) -> f64, at: &mut [f64], k: usize, standard: f64) -> f64 {
     let middle = at[k];
-    let step = (standard / 100.0).max(middle.abs() * 1e-9);
+    let step = (standard / 1000.0).max(middle.abs() * 1e-9);
     if standard == 0.0 {
         return 0.0;
     }
