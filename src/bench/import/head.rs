@@ -234,6 +234,33 @@ fn heading_above(above: &[Row], data_width: usize) -> (Vec<String>, Option<usize
                 Some(names.line),
             )
         }
-        _ => (last.cells.clone(), Some(last.line)),
+        _ => (rejoin(&last.cells, data_width), Some(last.line)),
     }
+}
+
+/// Headings such as `Current, mA` that a comma cut in two, put together again.
+///
+/// Only where the heading has more cells than the data, and only for a unit
+/// behind a name that has none: else every column after it would shift.
+fn rejoin(cells: &[String], data_width: usize) -> Vec<String> {
+    let mut excess = cells.len().saturating_sub(data_width);
+    let mut joined: Vec<String> = Vec::with_capacity(cells.len());
+    for cell in cells {
+        let is_unit = super::unit::spelled(cell).is_some() || super::unit::is_foreign(cell);
+        let named = |name: &&mut String| {
+            super::heading::read(name).is_some_and(|guess| guess.unit.is_none())
+        };
+        match joined
+            .last_mut()
+            .filter(named)
+            .filter(|_| excess > 0 && is_unit)
+        {
+            Some(name) => {
+                *name = format!("{name} ({cell})");
+                excess -= 1;
+            }
+            None => joined.push(cell.clone()),
+        }
+    }
+    joined
 }

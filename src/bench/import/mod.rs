@@ -249,6 +249,10 @@ impl Importer {
             .position(|c| c.role == Role::Time);
         self.notes.missing_cells = self.reader.missing_cells;
         self.notes.counters = self.reader.counters.clone();
+        let flows = |s: &&Sample| s.amps.is_some() || s.watts.is_some();
+        if self.samples.iter().filter(flows).nth(1).is_none() {
+            return Err(Refusal::at(last_line, 1, Fault::TooFewRows));
+        }
         let samples = order::put_in_order(
             self.samples,
             &self.headings_again,
