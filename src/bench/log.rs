@@ -139,7 +139,7 @@ impl Log {
         sense: Sense,
         mut notes: Notes,
     ) -> Option<Self> {
-        samples.retain(|s| is_usable(s));
+        samples.retain(is_usable);
         let mut last = f64::NEG_INFINITY;
         samples.retain(|s| {
             s.time_s > last && {

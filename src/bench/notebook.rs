@@ -133,3 +133,88 @@ fn times(volts: &Measured, amps: &Measured) -> Measured {
         .extend(scaled(volts, amps.value, Source::VoltMeter).parts);
     product
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::{amps, hours, minutes, volts, watts};
+
+    fn meters() -> Meters {
+        let good = Instrument::of_reading(0.01);
+        Meters {
+            volts: good,
+            amps: good,
+            watts: good,
+        }
+    }
+
+    fn entry() -> Entry {
+        Entry {
+            lasted: hours(2.0),
+            lasted_limit: minutes(0.0),
+            volts: Noted {
+                start: Some(volts(13.3)),
+                end: Some(volts(12.7)),
+                average: None,
+            },
+            amps: Noted {
+                average: Some(amps(20.0)),
+                ..Noted::default()
+            },
+            watts: Noted::default(),
+        }
+    }
+
+    #[test]
+    fn volts_amperes_and_hours_make_energy() {
+        let out = figures(&entry(), &meters()).unwrap();
+        assert_eq!(out.charge_ah.as_ref().unwrap().value, 40.0);
+        let energy = out.energy_wh.unwrap();
+        assert!((energy.value - 520.0).abs() < 1e-9);
+        // 1 % of volts and of amperes within root 3, and 0.3 V of drift.
+        let want = 520.0 * (2.0 * 1e-4 + (0.3f64 / 13.0).powi(2)).sqrt() / 3f64.sqrt();
+        assert!((energy.standard() - want).abs() < 1e-9);
+    }
+
+    #[test]
+    fn noted_watts_outrank_the_product_and_time_has_its_part() {
+        let noted = Entry {
+            watts: Noted {
+                average: Some(watts(250.0)),
+                ..Noted::default()
+            },
+            lasted_limit: minutes(6.0),
+            ..entry()
+        };
+        let energy = figures(&noted, &meters()).unwrap().energy_wh.unwrap();
+        assert_eq!(energy.value, 500.0);
+        let want = 500.0 * (1e-4 + 0.05f64.powi(2)).sqrt() / 3f64.sqrt();
+        assert!((energy.standard() - want).abs() < 1e-9);
+    }
+
+    #[test]
+    fn half_a_note_gives_half_the_figures() {
+        let no_amps = Entry {
+            amps: Noted {
+                start: Some(amps(20.0)),
+                ..Noted::default()
+            },
+            ..entry()
+        };
+        let out = figures(&no_amps, &meters()).unwrap();
+        assert!(out.volts.is_some() && out.charge_ah.is_none() && out.energy_wh.is_none());
+        let never = Entry {
+            lasted: hours(0.0),
+            ..entry()
+        };
+        assert_eq!(figures(&never, &meters()), None);
+        let odd = Entry {
+            amps: Noted {
+                average: Some(amps(f64::NAN)),
+                ..Noted::default()
+            },
+            ..entry()
+        };
+        assert_eq!(figures(&odd, &meters()).unwrap().amps, None);
+    }
+}

@@ -60,3 +60,38 @@ pub fn remove(log: &Log, offset: ElectricCurrent) -> Option<(Log, ElectricCharge
 pub fn effect(offset: ElectricCurrent, over: Time) -> ElectricCharge {
     amp_hours(in_amps(offset) * in_hours(over))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::bench::log::{Notes, Sample, Sense};
+    use crate::bench::totals::totals;
+    use crate::quantity::{in_amp_hours, in_watt_hours, minutes};
+
+    #[test]
+    fn the_offset_at_rest_comes_off_the_whole_run() {
+        // Half an hour at rest, then 11.5 h at 10 A; the meter adds 0.1 A.
+        let sample = |k: usize| Sample {
+            time_s: 60.0 * k as f64,
+            volts: Some(12.5),
+            amps: Some(if k < 30 { 0.1 } else { 10.1 }),
+            ..Sample::default()
+        };
+        let samples = (0..=720).map(sample).collect();
+        let log = Log::new(samples, None, Sense::Positive, Notes::default()).unwrap();
+        let offset = at_rest(&log, minutes(0.0), minutes(29.0)).unwrap();
+        assert_eq!(offset.readings, 30);
+        assert!((in_amps(offset.current) - 0.1).abs() < 1e-12);
+        let (clean, effect) = remove(&log, offset.current).unwrap();
+        assert!((in_amp_hours(effect) - 1.2).abs() < 1e-9);
+        let of = |log: &Log| totals(log);
+        let (before, after) = (of(&log), of(&clean));
+        let charge = in_amp_hours(before.charge.unwrap().net - after.charge.unwrap().net);
+        assert!((charge - 1.2).abs() < 1e-9);
+        // Watts made of volts and amperes follow.
+        let energy = in_watt_hours(before.energy.unwrap().net - after.energy.unwrap().net);
+        assert!((energy - 15.0).abs() < 1e-9);
+        assert_eq!(remove(&log, amps(f64::NAN)), None);
+        assert_eq!(at_rest(&log, minutes(1.0), minutes(1.5)), None);
+    }
+}

@@ -31,7 +31,9 @@ impl Sums {
 /// A start that may still begin the last piece, until it is ruled out.
 struct Start {
     at: usize,
-    ruled_out_from: Option<usize>,
+    /// Best cost up to it, and of one piece from there to the value in hand.
+    total: f64,
+    ruled_out_from: usize,
 }
 
 /// The places where the mean changes: the cut that makes the squared deviation
@@ -59,19 +61,21 @@ pub fn change_points(values: &[f64], penalty: f64, least_size: usize) -> Vec<usi
         if newest == 0 || newest >= size {
             starts.push(Start {
                 at: newest,
-                ruled_out_from: None,
+                total: 0.0,
+                ruled_out_from: usize::MAX,
             });
         }
-        starts.retain(|s| s.ruled_out_from.is_none_or(|from| end < from));
-        for start in &starts {
-            let total = best[start.at] + sums.cost(start.at, end) + penalty;
-            if total < best[end] {
-                (best[end], came_from[end]) = (total, start.at);
+        starts.retain(|s| end < s.ruled_out_from);
+        for start in &mut starts {
+            start.total = best[start.at] + sums.cost(start.at, end);
+            if start.total + penalty < best[end] {
+                (best[end], came_from[end]) = (start.total + penalty, start.at);
             }
         }
-        for start in starts.iter_mut().filter(|s| s.ruled_out_from.is_none()) {
-            if best[start.at] + sums.cost(start.at, end) > best[end] {
-                start.ruled_out_from = Some(end + size);
+        let beaten = best[end];
+        for start in &mut starts {
+            if start.total > beaten && start.ruled_out_from > end + size {
+                start.ruled_out_from = end + size;
             }
         }
     }

@@ -164,3 +164,77 @@ fn cause(
         Cause::UnitCutOff
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::bench::log::{Notes, Sense};
+    use crate::quantity::{in_minutes, in_volts, minutes};
+
+    /// An hour at 20 A, volts sinking from 13.2 to `low`, then the given rows,
+    /// volts and amperes, a minute apart. Shapes are common practice, no source.
+    fn ended(low: f64, after: &[(Option<f64>, f64)]) -> RunEnd {
+        let run = (0..=60).map(|k| {
+            let late = (f64::from(k) / 60.0).powi(8);
+            (Some(13.2 - (13.2 - low) * late), 20.0)
+        });
+        let samples = run
+            .chain(after.iter().copied())
+            .enumerate()
+            .map(|(k, (volts, a))| Sample {
+                time_s: 60.0 * k as f64,
+                volts,
+                amps: Some(a),
+                ..Sample::default()
+            })
+            .collect();
+        let log = Log::new(samples, None, Sense::Positive, Notes::default()).unwrap();
+        let end = run_end(&log, None).unwrap();
+        assert_eq!(in_minutes(end.ran), 60.0);
+        assert_eq!(in_volts(end.last_volts.unwrap()), low);
+        end
+    }
+
+    #[test]
+    fn each_end_has_its_look() {
+        let rest = |v: f64, a: f64| [(Some(v), a), (Some(v), a)];
+        assert_eq!(ended(10.8, &[]).cause, Cause::FloorOrUnknown);
+        assert_eq!(ended(10.8, &rest(0.2, 0.0)).cause, Cause::BatteryCutOff);
+        assert_eq!(ended(10.8, &[(None, 0.0)]).cause, Cause::BatteryCutOff);
+        assert_eq!(ended(10.8, &rest(11.9, 0.0)).cause, Cause::BatteryCutOff);
+        assert_eq!(ended(11.6, &rest(11.9, 0.3)).cause, Cause::UnitCutOff);
+        assert_eq!(ended(13.0, &rest(13.2, 0.0)).cause, Cause::StoppedByHand);
+        let faded = ended(11.6, &rest(11.7, 0.0));
+        assert_eq!((faded.cause, faded.restarts), (Cause::UnitCutOff, 0));
+    }
+
+    #[test]
+    fn a_pause_ends_the_run_when_asked() {
+        let load = |k: usize| if (10..20).contains(&k) { 0.0 } else { 20.0 };
+        let sample = |k: usize| Sample {
+            time_s: 60.0 * k as f64,
+            amps: Some(load(k)),
+            ..Sample::default()
+        };
+        let samples = (0..30).map(sample).collect();
+        let log = Log::new(samples, None, Sense::Positive, Notes::default()).unwrap();
+        let through = run_end(&log, None).unwrap();
+        assert_eq!((in_minutes(through.ran), through.restarts), (29.0, 1));
+        let first = run_end(&log, Some(minutes(5.0))).unwrap();
+        assert_eq!((in_minutes(first.ran), first.restarts), (9.0, 0));
+        // Nothing runs where nothing is drawn.
+        let idle = vec![
+            Sample {
+                volts: Some(13.0),
+                ..Sample::default()
+            },
+            Sample {
+                time_s: 9.0,
+                volts: Some(13.0),
+                ..Sample::default()
+            },
+        ];
+        let idle = Log::new(idle, None, Sense::Positive, Notes::default()).unwrap();
+        assert_eq!(run_end(&idle, None), None);
+    }
+}

@@ -29,17 +29,30 @@ impl Series {
             x,
             gaps: Vec::new(),
         };
-        let usual = series.usual_step_s();
-        series.gaps = (1..series.t_s.len())
-            .filter(|&k| {
-                let step = series.step(k);
-                match gap_after_s {
-                    Some(most) => step > most,
-                    None => step > GAP_STEPS * usual && step > GAP_STEPS * series.local_step(k),
-                }
-            })
-            .collect();
+        series.gaps = match gap_after_s {
+            Some(most) => series.steps_over(most, |_| 0.0),
+            None if series.is_even() => Vec::new(),
+            None => {
+                let least = GAP_STEPS * series.usual_step_s();
+                series.steps_over(least, |k| GAP_STEPS * series.local_step(k))
+            }
+        };
         series
+    }
+
+    /// Steps longer than `least` and than what `local` gives for them.
+    fn steps_over(&self, least: f64, local: impl Fn(usize) -> f64) -> Vec<usize> {
+        (1..self.t_s.len())
+            .filter(|&k| self.step(k) > least && self.step(k) > local(k))
+            .collect()
+    }
+
+    /// Whether no step can be a gap beside any other: spares most logs the
+    /// search for a middle step.
+    fn is_even(&self) -> bool {
+        let steps = (1..self.t_s.len()).map(|k| self.step(k));
+        let (least, most) = steps.fold((f64::MAX, 0.0), |(l, m), s| (s.min(l), s.max(m)));
+        most <= GAP_STEPS * least
     }
 
     fn step(&self, k: usize) -> f64 {

@@ -1,7 +1,7 @@
 //! Steady stretches of a log: each one a mode of the unit.
 //!
 //! Change points come from [`pelt`](super::pelt) on the watts (on the amperes,
-//! where there are no watts), averaged down to a few thousand values and
+//! where there are no watts), averaged down to a thousand values or so and
 //! sharpened on the rows after; then stretches that differ too little or last
 //! too short are joined to the neighbour they are most like.
 
@@ -35,7 +35,7 @@ impl Default for Fineness {
             strictness: 3.0,
             least_change: 0.05,
             shortest: minutes(2.0),
-            most_points: 2000,
+            most_points: 1000,
         }
     }
 }

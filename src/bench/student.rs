@@ -12,7 +12,7 @@ pub fn probability_within(t: f64, freedom: u32) -> f64 {
     let theta = (t / f64::from(n).sqrt()).atan();
     let (sin, cos) = theta.sin_cos();
     let squared = cos * cos;
-    if n % 2 == 0 {
+    if n.is_multiple_of(2) {
         // sin (1 + 1/2 cos^2 + (1*3)/(2*4) cos^4 + ...)
         let (mut term, mut sum) = (1.0, 1.0);
         for k in (2..n).step_by(2) {
@@ -42,7 +42,8 @@ pub fn quantile(probability: f64, freedom: f64) -> f64 {
     } else {
         probability.clamp(0.0, 0.9999)
     };
-    let whole = freedom.max(1.0).min(AS_GOOD_AS_NORMAL) as u32;
+    // What is no number becomes nought, and then one degree.
+    let whole = (freedom.min(AS_GOOD_AS_NORMAL) as u32).max(1);
     let (mut low, mut high) = (0.0, 1.0);
     // tan reaches any t: with one degree, 0.9999 needs 6366.
     while probability_within(high, whole) < wanted && high < 1e5 {

@@ -46,8 +46,8 @@ pub struct Head {
 /// Finds the table.
 ///
 /// Each separator is tried on the first lines; the one under which the most
-/// rows look like data wins. Data start where two rows below each other, of
-/// two cells or more, are mostly numbers and times.
+/// rows look like data wins. Data start at a row of two cells or more that
+/// are mostly numbers and times, with another such row soon below it.
 ///
 /// # Errors
 ///
@@ -195,11 +195,22 @@ pub fn is_time_like(cell: &str) -> bool {
 
 fn data_start(rows: &[Row], after_line: usize) -> Option<usize> {
     (0..rows.len()).find(|&at| {
-        let next_fits = rows
-            .get(at + 1)
-            .is_none_or(|next| is_data(&next.cells) && next.cells.len() >= 2);
-        rows[at].line > after_line && is_data(&rows[at].cells) && next_fits
+        rows[at].line > after_line && is_data(&rows[at].cells) && goes_on(&rows[at + 1..])
     })
+}
+
+/// Whether data go on below: at once, or after a remark or a row with holes,
+/// but not after a heading. The end of the file will do.
+fn goes_on(below: &[Row]) -> bool {
+    const FEW: usize = 3;
+    let names = |cell: &String| !is_number_like(cell) && super::heading::read(cell).is_some();
+    let heading = |row: &Row| row.cells.iter().any(names);
+    below
+        .iter()
+        .take(FEW)
+        .take_while(|row| !heading(row))
+        .any(|row| is_data(&row.cells))
+        || below.is_empty()
 }
 
 /// The row of names above the data, a row of units below it joined in.
@@ -241,20 +252,18 @@ fn heading_above(above: &[Row], data_width: usize) -> (Vec<String>, Option<usize
 /// Headings such as `Current, mA` that a comma cut in two, put together again.
 ///
 /// Only where the heading has more cells than the data, and only for a unit
-/// behind a name that has none: else every column after it would shift.
+/// behind a name that lacks just this one: else every column after it would shift.
 fn rejoin(cells: &[String], data_width: usize) -> Vec<String> {
     let mut excess = cells.len().saturating_sub(data_width);
     let mut joined: Vec<String> = Vec::with_capacity(cells.len());
     for cell in cells {
-        let is_unit = super::unit::spelled(cell).is_some() || super::unit::is_foreign(cell);
-        let named = |name: &&mut String| {
-            super::heading::read(name).is_some_and(|guess| guess.unit.is_none())
+        let unit_of = super::unit::spelled(cell).map(|(role, _)| role);
+        let foreign = super::unit::is_foreign(cell);
+        let lacks_it = |name: &&mut String| {
+            super::heading::read(name)
+                .is_some_and(|g| g.unit.is_none() && (foreign || unit_of == Some(g.role)))
         };
-        match joined
-            .last_mut()
-            .filter(named)
-            .filter(|_| excess > 0 && is_unit)
-        {
+        match joined.last_mut().filter(lacks_it).filter(|_| excess > 0) {
             Some(name) => {
                 *name = format!("{name} ({cell})");
                 excess -= 1;

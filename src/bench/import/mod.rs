@@ -28,6 +28,8 @@ mod order;
 mod refusal;
 mod row;
 mod stamp;
+#[cfg(test)]
+mod tests;
 mod unit;
 
 pub use columns::{Column, Given};

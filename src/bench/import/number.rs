@@ -84,7 +84,7 @@ impl NumberStyle {
         let led = (1..=3).contains(&lead.len());
         let rest: Vec<&str> = groups.collect();
         let even = |g: &&str| g.len() == 3 && g.bytes().all(|b| b.is_ascii_digit());
-        (led && rest.iter().all(|g| even(&g))).then(|| format!("{first}{}", rest.concat()))
+        (led && rest.iter().all(even)).then(|| format!("{first}{}", rest.concat()))
     }
 }
 
