@@ -98,8 +98,8 @@ pub struct Totals {
 ///
 /// Real logs that a cycler's own counters vouch for set it: 1 s pulses logged
 /// each second scatter by 1.2 % and total within 1.5 %; the same rows halved
-/// scatter by 2.8 %, and a script of pulses that the rows miss by 8 %, where
-/// the total is off by a quarter.
+/// scatter by 2.8 %, and a script of pulses that the rows miss by 3.4 %, where
+/// the net is off by 4 %.
 const MOST_SCATTER: f64 = 0.02;
 
 /// Fewer steps than this tell nothing about sampling.
