@@ -90,6 +90,16 @@ pub fn interval(measured: &Measured) -> Option<(f64, f64)> {
 ///   has one. A figure 3 % low does not fall short of a claim of plus or minus
 ///   5 %. Where neither way is better, either side is the worse;
 /// - else *too close to call*.
+///
+/// ```
+/// use till_morning::bench::claim::{Better, Claim, Verdict, judge};
+/// use till_morning::bench::measured::Measured;
+/// let claim = Claim { value: 4096.0, tolerance: None, better: Better::Higher };
+/// // 4319 Wh, good to 60 Wh at k = 2, for a claimed 4096.
+/// assert_eq!(judge(&Measured::known(4319.0, 30.0), &claim).verdict, Verdict::BeatsIt);
+/// // Good to 300 Wh only, the same figure decides nothing.
+/// assert_eq!(judge(&Measured::known(4319.0, 150.0), &claim).verdict, Verdict::TooCloseToCall);
+/// ```
 #[must_use]
 pub fn judge(measured: &Measured, claim: &Claim) -> Judged<Verdict> {
     let tolerance = claim.tolerance.filter(|t| t.is_finite()).map(f64::abs);
@@ -204,6 +214,10 @@ pub fn decisive_range(measured: &Measured, ends: (f64, f64)) -> Option<Decisive>
     remedy(measured, distance)
 }
 
+/// What would bring the expanded uncertainty under `distance`.
+/// The meter is changed alone, or the time is: each is a remedy by itself. The
+/// coverage factor is kept as it is, which is a little strict where more time
+/// would also bring more degrees of freedom.
 fn remedy(measured: &Measured, distance: f64) -> Option<Decisive> {
     let known = measured.expanded().is_some();
     if !(known && distance > 0.0 && distance.is_finite()) {

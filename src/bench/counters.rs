@@ -35,6 +35,8 @@ fn in_numbers<Q: Copy>(flow: &Flow<Q>, number: fn(Q) -> f64) -> (f64, f64) {
     (number(flow.drawn), number(flow.returned))
 }
 
+/// The share by which the counters of one kind disagree with a flow.
+/// `None` where they are none or more than two, or one of them cannot be told.
 fn of_kind(counters: &[CounterChange], is_energy: bool, flow: (f64, f64)) -> Option<f64> {
     let changes: Vec<f64> = counters
         .iter()

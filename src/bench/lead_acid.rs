@@ -43,7 +43,9 @@ pub struct Corrected {
 /// The tests named are 20 h and 10 h, and 3 h and 1 h; the line between is
 /// drawn at 3 h.
 const SLOW_PER_KELVIN: f64 = 0.006;
+/// The same for fast tests.
 const FAST_PER_KELVIN: f64 = 0.010;
+/// Tests of this length and shorter are fast.
 const FAST_HOURS: f64 = 3.0;
 
 /// Corrects a measured lead-acid capacity, temperature first, then rate.
@@ -58,6 +60,16 @@ const FAST_HOURS: f64 = 3.0;
 /// - exponent: from 1 to 1.6
 ///
 /// `None` outside these.
+///
+/// ```
+/// use till_morning::bench::lead_acid::{Conditions, Rating, correct};
+/// use till_morning::quantity::{amp_hours, amps, celsius, hours, in_amp_hours};
+/// // 84.1 Ah at 10 A from a battery rated over 20 h: its 100 Ah, at k = 1.25.
+/// let rating = Rating { over: hours(20.0), at: celsius(25.0), peukert: 1.25 };
+/// let under = Conditions { current: amps(10.0), temperature: celsius(25.0) };
+/// let out = correct(amp_hours(84.09), &under, &rating).unwrap();
+/// assert!((in_amp_hours(out.charge) - 100.0).abs() < 0.01);
+/// ```
 #[must_use]
 pub fn correct(measured: ElectricCharge, under: &Conditions, rating: &Rating) -> Option<Corrected> {
     let (ah, amps) = (in_amp_hours(measured), in_amps(under.current));

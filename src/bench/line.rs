@@ -34,6 +34,9 @@ impl Line {
 /// Fits a line by least squares (JCGM 100:2008, H.3.2, H.13a to f), sums taken
 /// about the mean so that digits survive.
 ///
+/// The uncertainty is that of scatter about the line alone; limits of the
+/// reference meter come on top (see [`instrument`](super::instrument)).
+///
 /// `None` of fewer than three points, of points above each other, or where a
 /// number is not finite.
 #[must_use]

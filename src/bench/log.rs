@@ -209,6 +209,7 @@ impl Log {
     }
 }
 
+/// A time, a reading, and nothing that is not finite.
 fn is_usable(s: &Sample) -> bool {
     let finite = |x: Option<f64>| x.is_none_or(f64::is_finite);
     let has = s.volts.is_some() || s.amps.is_some() || s.watts.is_some();
@@ -219,6 +220,8 @@ fn is_usable(s: &Sample) -> bool {
             .all(finite)
 }
 
+/// One quantity over some samples. Rows without it are left out, so that a few of
+/// them make a gap in this quantity and in no other.
 fn series(
     samples: &[Sample],
     part: fn(&Sample) -> Option<f64>,
@@ -231,10 +234,15 @@ fn series(
     Series::new(t, x, gap_after_s)
 }
 
+/// Both or neither.
 fn product(a: Option<f64>, b: Option<f64>) -> Option<f64> {
     Some(a? * b?)
 }
 
+/// Turns the readings so that the draw is positive, and fills in watts or amperes.
+/// The sign that prevails is the draw because a bank is put on the bench to be
+/// run down; a log of charging is turned the same way, and its total is what
+/// went in. Amperes and watts are turned apart, for some loggers sign only one.
 fn fill(samples: &mut [Sample], sense: Sense, notes: &mut Notes, gap_after_s: Option<f64>) {
     let has = |part: fn(&Sample) -> Option<f64>| samples.iter().any(|s| part(s).is_some());
     let (has_amps, has_watts) = (has(|s| s.amps), has(|s| s.watts));
@@ -265,6 +273,7 @@ fn fill(samples: &mut [Sample], sense: Sense, notes: &mut Notes, gap_after_s: Op
     }
 }
 
+/// One sample by the notes that were taken of the whole log.
 fn fill_one(sample: &mut Sample, notes: &Notes, has_amps: bool) {
     let turn = |x: f64, turned: bool| if turned { -x } else { x };
     sample.amps = sample.amps.map(|a| turn(a, notes.amps_turned));
@@ -283,6 +292,8 @@ fn fill_one(sample: &mut Sample, notes: &Notes, has_amps: bool) {
     }
 }
 
+/// Mean volts times amperes over mean watts, signs left out; `None` where no row
+/// has all three.
 fn volt_amps_per_watt(samples: &[Sample]) -> Option<f64> {
     let sums = samples
         .iter()

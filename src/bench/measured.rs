@@ -92,6 +92,7 @@ impl Measured {
         Self::from_parts(value, vec![Part::fixed(Source::Meter, standard)])
     }
 
+    /// A figure without gaps and of unknown length.
     fn from_parts(value: f64, parts: Vec<Part>) -> Self {
         Self {
             value,
@@ -185,12 +186,15 @@ pub fn charge(totals: &Totals, meter: &Instrument) -> Option<Measured> {
     Some(figure(totals, &charge, [(Source::Meter, of_amps)]))
 }
 
+/// The meter's part of a total: its standard uncertainty at the mean reading,
+/// over the whole time, since the same meter errs the same way all along.
 fn of_flow(totals: &Totals, flow: &Flow<f64>, meter: &Instrument) -> Option<f64> {
     let hours = in_hours(totals.covered);
     let mean = (flow.drawn + flow.returned) / hours;
     (hours > 0.0).then(|| hours * meter.standard(mean))
 }
 
+/// A flow as plain numbers in one unit.
 fn in_flow<Q: Copy>(flow: &Flow<Q>, number: fn(Q) -> f64) -> Flow<f64> {
     Flow {
         drawn: number(flow.drawn),
@@ -201,6 +205,7 @@ fn in_flow<Q: Copy>(flow: &Flow<Q>, number: fn(Q) -> f64) -> Flow<f64> {
     }
 }
 
+/// The net of a flow with its meters' parts and that of sampling.
 fn figure<const N: usize>(
     totals: &Totals,
     flow: &Flow<f64>,
@@ -252,7 +257,10 @@ pub fn mean_draw(log: &Log, range: std::ops::Range<usize>, meter: &Instrument) -
     Some(figure)
 }
 
+/// Means of ten equal parts, one or more readings each; what is left at the end
+/// is not used.
 fn means_of_parts(series: &Series) -> Vec<f64> {
+    /// Ten leave nine degrees of freedom: k = 2.32 rather than 2.
     const PARTS: usize = 10;
     let size = (series.x.len() / PARTS).max(1);
     series

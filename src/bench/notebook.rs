@@ -102,6 +102,7 @@ pub fn figures(entry: &Entry, meters: &Meters) -> Option<Figures> {
     })
 }
 
+/// The average as noted, else the middle of start and end with its limit.
 fn mean<Q: Copy>(noted: &Noted<Q>, number: fn(Q) -> f64, meter: &Instrument) -> Option<Measured> {
     if let Some(average) = noted.average.map(number) {
         return Some(Measured::read_once(average, meter)).filter(|m| m.value.is_finite());
@@ -113,6 +114,7 @@ fn mean<Q: Copy>(noted: &Noted<Q>, number: fn(Q) -> f64, meter: &Instrument) -> 
     (start.is_finite() && end.is_finite()).then_some(middle)
 }
 
+/// A figure times an exact factor, its meter's part renamed.
 fn scaled(measured: &Measured, factor: f64, meter: Source) -> Measured {
     let mut scaled = measured.clone();
     scaled.value *= factor;

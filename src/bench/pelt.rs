@@ -43,6 +43,14 @@ struct Start {
 /// values or more (at least 1). Exact, not a heuristic. Empty where nothing
 /// changes, where values are too few, or where one is not finite.
 ///
+/// ```
+/// use till_morning::bench::pelt::change_points;
+/// let watts = [640.0, 641.0, 639.0, 350.0, 348.0, 349.0];
+/// assert_eq!(change_points(&watts, 100.0, 2), [3]);
+/// // A penalty above the whole deviation cuts nothing.
+/// assert!(change_points(&watts, 1e6, 2).is_empty());
+/// ```
+///
 /// With a least size above 1 a start that a later one beats is kept until that
 /// later one is allowed, else the optimum could be lost.
 #[must_use]
@@ -82,6 +90,7 @@ pub fn change_points(values: &[f64], penalty: f64, least_size: usize) -> Vec<usi
     trace_back(&came_from, count)
 }
 
+/// The cuts of the best way to the end, first to last.
 fn trace_back(came_from: &[usize], count: usize) -> Vec<usize> {
     let mut places = Vec::new();
     let mut at = came_from[count];

@@ -158,6 +158,7 @@ fn slope(model: impl Fn(&[f64]) -> f64, at: &mut [f64], k: usize, standard: f64)
     (above - below) / (2.0 * step)
 }
 
+/// Whether inputs and correlations can be worked with.
 pub(super) fn check(inputs: &[Input], correlation: &[f64]) -> Result<(), Unsound> {
     let bad = |i: &Input| {
         let freedom = i.freedom.is_none_or(|f| f >= 1.0);

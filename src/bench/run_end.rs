@@ -109,6 +109,8 @@ fn usual_load(log: &Log, load: fn(&Sample) -> Option<f64>) -> Option<f64> {
     Some(median(loads.filter(|x| *x > RUNNING * greatest).collect()))
 }
 
+/// Whether the current was wholly gone between two samples under load: a stop, not
+/// a mere dip.
 fn stopped_between(
     log: &Log,
     load: fn(&Sample) -> Option<f64>,
@@ -122,6 +124,9 @@ fn stopped_between(
         .any(|s| load(s).is_some_and(|x| x.abs() < NONE_AT_ALL * usual))
 }
 
+/// What the rows after the last load tell. Order counts: a log that ends and a
+/// load that fades tell nothing; volts that vanish tell of the battery whatever
+/// else; only then is it asked whether they were low.
 fn cause(
     log: &Log,
     load: fn(&Sample) -> Option<f64>,

@@ -104,6 +104,7 @@ pub fn sample(
     summarise(results)
 }
 
+/// One correlation; none given means one with itself and none else.
 fn factor_of(correlation: &[f64], count: usize, i: usize, j: usize) -> f64 {
     correlation
         .get(i * count + j)
@@ -132,6 +133,8 @@ fn cholesky(correlation: &[f64], count: usize) -> Option<Vec<f64>> {
     Some(l)
 }
 
+/// Mean, spread and ends of what is finite. The mean is summed in shares, so that
+/// large values do not run past the largest number.
 fn summarise(mut results: Vec<f64>) -> Result<Sampled, Unsound> {
     let all = results.len();
     results.retain(|r| r.is_finite());

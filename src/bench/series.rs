@@ -55,6 +55,7 @@ impl Series {
         most <= GAP_STEPS * least
     }
 
+    /// Seconds from the reading before.
     fn step(&self, k: usize) -> f64 {
         self.t_s[k] - self.t_s[k - 1]
     }

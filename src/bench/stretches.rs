@@ -68,6 +68,12 @@ impl Stretch {
 }
 
 /// Cuts a log into steady stretches. Gaps are always between stretches.
+///
+/// A stretch runs from its first row to its last: the step to the next stretch,
+/// where the mode was changed, belongs to neither. A part of the log without
+/// readings gives none. A compressor that starts and stops is many stretches
+/// until `shortest` is longer than its cycle; the mean of the joined stretch is
+/// then the draw with its duty in it.
 #[must_use]
 pub fn stretches(log: &Log, fineness: &Fineness) -> Vec<Stretch> {
     let has_watts = log.samples.iter().any(|s| s.watts.is_some());
@@ -95,6 +101,7 @@ pub fn stretches(log: &Log, fineness: &Fineness) -> Vec<Stretch> {
         .collect()
 }
 
+/// Means of so many values each; the last may be of fewer.
 fn averages(values: &[f64], group: usize) -> Vec<f64> {
     values
         .chunks(group)
@@ -140,6 +147,7 @@ fn cut(values: &[f64], group: usize, sigma: f64, strictness: f64) -> Vec<usize> 
     sharp
 }
 
+/// The parts of a piece between its cuts.
 fn ranges(cuts: &[usize], piece: Range<usize>) -> Vec<Range<usize>> {
     let mut starts = vec![piece.start];
     starts.extend(cuts.iter().map(|cut| piece.start + cut));
@@ -152,6 +160,7 @@ fn ranges(cuts: &[usize], piece: Range<usize>) -> Vec<Range<usize>> {
         .collect()
 }
 
+/// The plain mean of the readings of a part.
 fn mean(series: &Series, range: &Range<usize>) -> f64 {
     series.x[range.clone()].iter().sum::<f64>() / range.len().max(1) as f64
 }
@@ -190,6 +199,8 @@ fn join(parts: &mut Vec<Range<usize>>, series: &Series, least_change: f64, short
     }
 }
 
+/// A part of the series as a stretch of the log. Its means are taken over time, so
+/// that slow rows count for as long as they stand.
 fn describe(log: &Log, series: &Series, places: &[usize], range: Range<usize>) -> Stretch {
     let samples = places[range.start]..places[range.end - 1] + 1;
     let start_s = log.samples[0].time_s;

@@ -117,6 +117,11 @@ pub fn totals(log: &Log) -> Totals {
 }
 
 /// The figures of the samples in `range`; a range past the log is cut.
+///
+/// Charge is the integral of the amperes, energy that of the watts, each by the
+/// trapezoidal rule over the rows that have it. Parts that share their border
+/// row add up to the whole. The logger's counters, which count the whole run,
+/// are not held against a part.
 #[must_use]
 pub fn totals_in(log: &Log, range: Range<usize>) -> Totals {
     let range = range.start.min(log.samples.len())..range.end.min(log.samples.len());
@@ -159,6 +164,9 @@ pub fn totals_in(log: &Log, range: Range<usize>) -> Totals {
     }
 }
 
+/// A total by direction, from a series whose integral over seconds `quantity` turns
+/// into the unit wanted. `None` of fewer than two readings. The bounds of the
+/// gaps take in nought, for the load may have been off.
 fn flow<Q>(series: &Series, span_s: f64, quantity: fn(f64) -> Q) -> Option<Flow<Q>> {
     let (least, most) = series.extremes().filter(|_| series.x.len() >= 2)?;
     let (drawn, returned) = drawn_and_returned(series);
@@ -176,6 +184,8 @@ fn flow<Q>(series: &Series, span_s: f64, quantity: fn(f64) -> Q) -> Option<Flow<
     })
 }
 
+/// Mean and extremes of a series. The mean is over time, or plain where no time is
+/// covered, and kept within the extremes against rounding.
 fn spread<Q>(series: &Series, quantity: fn(f64) -> Q) -> Option<Spread<Q>> {
     let (least, most) = series.extremes()?;
     let covered_s = series.covered_s();

@@ -76,6 +76,7 @@ pub fn guess(
     Ok(columns)
 }
 
+/// A column nobody has spoken for yet.
 fn blank(head: &Head, at: usize) -> Column {
     Column {
         heading: head.headings.get(at).cloned().unwrap_or_default(),
@@ -95,6 +96,9 @@ pub fn probe_cells(head: &Head, at: usize) -> impl Iterator<Item = &str> {
         .filter(|cell| !cell.is_empty())
 }
 
+/// What the heading says of a column, or else its cells: a unit behind the
+/// numbers, or a form that only times have. Bare numbers under a heading that
+/// says nothing stay unread; to guess them would be to invent.
 fn guess_one(head: &Head, at: usize, style: NumberStyle, order: DateOrder) -> Option<(Guess, Why)> {
     let from_heading = head.headings.get(at).and_then(|h| heading::read(h));
     if let Some(guess) = from_heading {
@@ -156,6 +160,8 @@ fn settle(columns: &mut [Column], guesses: &[Option<(Guess, Why)>]) {
     }
 }
 
+/// The unit that is assumed where a heading names only the quantity. The reason
+/// given is then [`Why::NameOnly`], for the page to ask about.
 fn plain(role: Role) -> Unit {
     match role {
         Role::Temperature => Unit::Celsius,

@@ -46,6 +46,8 @@ pub fn decode(bytes: &[u8]) -> Result<(String, Encoding), Refusal> {
     Ok((text, encoding))
 }
 
+/// UTF-8 if it is that; else every byte a character, which cannot fail and keeps
+/// all digits and separators as they are.
 fn eight_bit(bytes: &[u8]) -> (String, Encoding) {
     match std::str::from_utf8(bytes) {
         Ok(text) => (text.to_owned(), Encoding::Utf8),
@@ -56,6 +58,8 @@ fn eight_bit(bytes: &[u8]) -> (String, Encoding) {
     }
 }
 
+/// Pairs of bytes to text. A half pair at the end is dropped, and what is no
+/// character becomes the replacement sign, which no number cell accepts.
 fn utf16(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> String {
     let units = bytes.chunks_exact(2).map(|pair| unit([pair[0], pair[1]]));
     char::decode_utf16(units)

@@ -8,7 +8,9 @@ use super::stamp;
 
 /// Lines looked at before the columns are guessed.
 const HEAD_LINES: usize = 400;
+/// The last lines of the data are looked at too.
 const TAIL_LINES: usize = 40;
+/// They are sought in so many bytes at the end.
 const TAIL_BYTES: usize = 16_384;
 /// A heading may be cut over a few lines inside quotation marks.
 const MOST_JOINED: usize = 5;
@@ -107,6 +109,9 @@ where
     }
 }
 
+/// The first lines cut by one separator, blank ones left out. A line whose
+/// quotation mark stays open is joined to those after it, as spreadsheets cut a
+/// heading; in the data the same is refused later.
 fn first_rows(text: &str, separator: u8) -> Vec<Row> {
     let mut splitter = Splitter::new(separator);
     let mut rows = Vec::new();
@@ -137,12 +142,14 @@ fn first_rows(text: &str, separator: u8) -> Vec<Row> {
     rows
 }
 
+/// Where the line that starts at `from` ends, its line feed left out.
 fn line_end(text: &str, from: usize) -> usize {
     text.get(from..)
         .and_then(|rest| rest.find('\n'))
         .map_or(text.len(), |at| from + at)
 }
 
+/// Cuts a line and keeps it, unless all its cells are empty.
 fn push_row(rows: &mut Vec<Row>, splitter: &mut Splitter, text: &str, line: usize, at: usize) {
     splitter.split(text.trim_end_matches('\r'));
     let cells: Vec<String> = splitter.all().map(str::to_owned).collect();
@@ -193,6 +200,7 @@ pub fn is_time_like(cell: &str) -> bool {
             .any(|order| stamp::date(cell, order).is_some() || stamp::moment(cell, order).is_some())
 }
 
+/// The first row of data below a line, if there is one.
 fn data_start(rows: &[Row], after_line: usize) -> Option<usize> {
     (0..rows.len()).find(|&at| {
         rows[at].line > after_line && is_data(&rows[at].cells) && goes_on(&rows[at + 1..])

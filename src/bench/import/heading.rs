@@ -28,6 +28,8 @@ pub struct Guess {
     pub weight: i32,
 }
 
+/// Names of the quantities, also in the languages that write decimal commas.
+/// Order counts where a heading names two: the flow goes before its count.
 const WORDS: [(Role, &[&str]); 8] = [
     (
         Role::Volts,
@@ -95,11 +97,14 @@ const LETTERS: [(&str, Role); 5] = [
     ("t", Role::Time),
 ];
 
+/// Words that speak for a column: it is about the battery, or what leaves it.
 const NEAR: [&str; 13] = [
     "battery", "batt", "bat", "bank", "bus", "dc", "load", "out", "output", "total", "main",
     "shunt", "elapsed",
 ];
 
+/// Words that speak against a column: another circuit, a setting, or an extreme
+/// rather than a reading.
 const FAR: [&str; 24] = [
     "pv",
     "solar",
@@ -128,6 +133,10 @@ const FAR: [&str; 24] = [
 ];
 
 /// Reads a heading; `None` when it names nothing that is read here.
+///
+/// The order of trust: a unit in brackets or behind a stroke, a unit as the last
+/// word that agrees with the name, the name alone. A unit alone, such as `V`, is
+/// a heading too.
 ///
 /// Good: `Bank current (mA)` is amperes in milli. Bad: `Charge level [%]` is
 /// nothing, for the bracket outranks the word.
@@ -189,6 +198,7 @@ fn marked_unit(heading: &str) -> Option<&str> {
     (spelled(behind).is_some() || is_foreign(behind)).then_some(behind)
 }
 
+/// The last word of a heading with its capitals, which tell `mW` from `MW`.
 fn last_as_written(heading: &str) -> &str {
     heading
         .split(|c: char| !c.is_alphanumeric() && c != '°')
@@ -214,6 +224,8 @@ fn named(tokens: &[&str]) -> Option<Role> {
     word.or_else(letter)
 }
 
+/// How well a heading suits among others of its role: words that speak for it
+/// count once, words against it twice each.
 fn leaning(tokens: &[&str]) -> i32 {
     let count = |list: &[&str]| tokens.iter().filter(|t| list.contains(t)).count() as i32;
     count(&NEAR).min(1) - 2 * count(&FAR)

@@ -21,6 +21,7 @@ pub enum Reading<'a> {
     Other,
 }
 
+/// What loggers and spreadsheets write for no reading.
 const NOTHING: [&str; 12] = [
     "", "-", "--", "---", "n/a", "na", "nan", "null", "none", "#n/a", "?", ".",
 ];
@@ -28,7 +29,7 @@ const NOTHING: [&str; 12] = [
 impl NumberStyle {
     /// Reads one cell.
     ///
-    /// A mark that does not fit the style makes the cell [`Reading::Other`]:
+    /// A mark that does not fit the style makes the cell `Reading::Other`:
     /// better refused than read a thousand times too large.
     #[must_use]
     pub fn read<'a>(&self, cell: &'a str) -> Reading<'a> {
@@ -88,6 +89,7 @@ impl NumberStyle {
     }
 }
 
+/// The blanks that group digits: plain, unbroken, thin and narrow.
 fn is_blank(c: char) -> bool {
     matches!(c, ' ' | '\u{a0}' | '\u{2009}' | '\u{202f}')
 }

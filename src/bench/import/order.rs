@@ -59,6 +59,7 @@ pub fn put_in_order(
     Ok(samples)
 }
 
+/// The same readings at the same time.
 fn is_repeat(a: &Sample, b: &Sample) -> bool {
     a.time_s == b.time_s
         && (a.volts, a.amps, a.watts, a.celsius) == (b.volts, b.amps, b.watts, b.celsius)
@@ -84,6 +85,8 @@ fn drop_repeated(samples: &mut Vec<Sample>, notes: &mut Notes) {
     *samples = joined;
 }
 
+/// One row for several of one time: the mean of what each holds. The first keeps
+/// its line, so that a later refusal can name it.
 fn average(group: &[Sample]) -> Sample {
     let mean = |part: fn(&Sample) -> Option<f64>| {
         let (sum, count) = group

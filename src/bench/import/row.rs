@@ -109,6 +109,8 @@ impl RowReader {
         })
     }
 
+    /// Whether no used cell holds a digit: an end mark, a unit row, a note. There is
+    /// then nothing in the row to lose.
     fn is_remark(&self) -> bool {
         let mut used = self
             .columns
@@ -118,6 +120,8 @@ impl RowReader {
         !used.any(|(at, _)| self.splitter.cell(at).bytes().any(|b| b.is_ascii_digit()))
     }
 
+    /// Refuses cells past the last column: they mean that a separator stands inside
+    /// a number, and every column after it would be misread.
     fn check_width(&self, line: usize) -> Result<(), Refusal> {
         let most = self.columns.len();
         let past = self
@@ -132,6 +136,7 @@ impl RowReader {
         }
     }
 
+    /// The readings of the row last split; its time is seen to apart.
     fn readings(&mut self, line: usize) -> Result<Sample, Refusal> {
         let mut sample = Sample::default();
         for at in 0..self.columns.len() {
@@ -152,6 +157,7 @@ impl RowReader {
         Ok(sample)
     }
 
+    /// Takes a reading of a counter column into its change.
     fn count(&mut self, at: usize, value: Option<f64>) {
         let counter = self.counters.iter_mut().find(|c| c.column == at);
         if let (Some(counter), Some(value)) = (counter, value) {
@@ -159,6 +165,9 @@ impl RowReader {
         }
     }
 
+    /// One cell in the base unit of its role, `None` where it is empty.
+    /// Refused: what is no number, a unit of another quantity, a value past all
+    /// reason.
     fn number(&self, line: usize, at: usize) -> Result<Option<f64>, Refusal> {
         let Column { role, unit, .. } = self.columns[at];
         let refuse = |fault| Err(Refusal::at(line, at + 1, fault));
@@ -215,6 +224,7 @@ impl RowReader {
         Ok(Some(seconds))
     }
 
+    /// Seconds from a time that is a plain number, its own unit first.
     fn counted(&self, cell: &str, unit: Unit) -> Option<f64> {
         let Reading::Number(number, behind) = self.style.read(cell) else {
             return None;

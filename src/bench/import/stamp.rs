@@ -71,6 +71,7 @@ pub fn clock(text: &str) -> Option<Clock> {
     })
 }
 
+/// Takes AM or PM from the end; true is the afternoon.
 fn split_half_day(text: &str) -> (&str, Option<bool>) {
     for (mark, afternoon) in [("am", false), ("pm", true), ("a.m.", false), ("p.m.", true)] {
         let at = text.len().wrapping_sub(mark.len());
@@ -84,11 +85,13 @@ fn split_half_day(text: &str) -> (&str, Option<bool>) {
     (text, None)
 }
 
+/// Digits alone, at most so many.
 fn whole(text: &str, most: usize) -> Option<f64> {
     let good = (1..=most).contains(&text.len()) && text.bytes().all(|b| b.is_ascii_digit());
     good.then(|| text.parse().ok()).flatten()
 }
 
+/// Two digits at most and a fraction behind point or comma.
 fn fraction(text: &str) -> Option<f64> {
     let (int, part) = text.split_once(['.', ',']).unwrap_or((text, "0"));
     let good = (1..=9).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());

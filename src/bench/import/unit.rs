@@ -143,6 +143,7 @@ pub fn spelled(text: &str) -> Option<(Role, Unit)> {
 /// Whether a piece of text is a unit of something that is not read here.
 #[must_use]
 pub fn is_foreign(text: &str) -> bool {
+    /// Per cent, ohms, turns: what would be misread as something else.
     const FOREIGN: [&str; 20] = [
         "%", "pct", "percent", "hz", "ohm", "ohms", "mohm", "ω", "mω", "rpm", "va", "kva", "var",
         "pf", "rh", "%rh", "pa", "hpa", "bar", "cfm",
@@ -166,8 +167,10 @@ const ELECTRIC: [(Role, &[&str]); 5] = [
     (Role::WattHours, &["wh", "watthour", "watthours"]),
 ];
 
+/// Spellings of one unit, in small letters.
 type Spelling = (&'static [&'static str], Role, Unit);
 
+/// Units that take no prefix here.
 const PLAIN: [Spelling; 7] = [
     (
         &["ms", "msec", "millis", "millisecond", "milliseconds"],
@@ -202,6 +205,7 @@ const PLAIN: [Spelling; 7] = [
     ),
 ];
 
+/// A unit with milli or kilo before it, written out or short.
 fn scaled(word: &str, names: &[&str]) -> Option<Unit> {
     if names.contains(&word) {
         return Some(Unit::Plain);
