@@ -5,6 +5,7 @@
 pub mod air;
 pub mod answer;
 pub mod bank;
+pub mod bench;
 pub mod cabin;
 pub mod chart;
 pub mod circuit;
