@@ -11,14 +11,14 @@ use super::{
 };
 use crate::range::{self, Range, Unit};
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 /// A plan and the texts that are not settled into it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Draft {
     pub plan: Plan,
-    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
-    typed: BTreeMap<Path, String>,
+    /// A handful: a list weighs less in the page than a map does.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    typed: Vec<(Path, String)>,
 }
 
 /// Why a typed text is not in the plan.
@@ -52,7 +52,7 @@ impl Draft {
     pub fn of(plan: Plan) -> Self {
         Self {
             plan,
-            typed: BTreeMap::new(),
+            typed: Vec::new(),
         }
     }
 
@@ -60,7 +60,7 @@ impl Draft {
     /// Empty for a number left to its default.
     #[must_use]
     pub fn text(&self, path: Path) -> String {
-        self.typed.get(&path).cloned().unwrap_or_else(|| {
+        self.typed_at(path).map(str::to_owned).unwrap_or_else(|| {
             self.plan
                 .stated(path)
                 .map_or_else(String::new, |figure| self.written(path, figure.value))
@@ -77,7 +77,10 @@ impl Draft {
 
     /// Takes what stands in a field now.
     pub fn type_text(&mut self, path: Path, text: &str) {
-        self.typed.insert(path, text.to_owned());
+        match self.typed.iter_mut().find(|(at, _)| *at == path) {
+            Some((_, typed)) => text.clone_into(typed),
+            None => self.typed.push((path, text.to_owned())),
+        }
         match self.effect(path, text) {
             Ok(Effect::Clear) => {
                 self.plan.clear(path);
@@ -90,7 +93,7 @@ impl Draft {
                 if let Path::Bank(bank, _) = path {
                     self.plan
                         .set_number(Path::Bank(bank, B::ParallelCount), f64::from(count));
-                    self.typed.remove(&Path::Bank(bank, B::ParallelCount));
+                    self.untype(Path::Bank(bank, B::ParallelCount));
                 }
             }
             Err(_) => {}
@@ -101,32 +104,31 @@ impl Draft {
     /// one that was not stays for mending.
     pub fn settle(&mut self, path: Path) {
         let taken = self
-            .typed
-            .get(&path)
+            .typed_at(path)
             .is_some_and(|text| self.effect(path, text).is_ok());
         if taken {
-            self.typed.remove(&path);
+            self.untype(path);
         }
     }
 
     /// Whether the field shows a text that is not settled.
     #[must_use]
     pub fn is_typing(&self, path: Path) -> bool {
-        self.typed.contains_key(&path)
+        self.typed_at(path).is_some()
     }
 
     /// Why the field's text is not in the plan, if it is not.
     #[must_use]
     pub fn trouble(&self, path: Path) -> Option<Trouble> {
-        self.effect(path, self.typed.get(&path)?).err()
+        self.effect(path, self.typed_at(path)?).err()
     }
 
-    /// Fields whose text is not in the plan, in the order of the page.
+    /// Fields whose text is not in the plan, in the order they were typed into.
     #[must_use]
     pub fn troubled(&self) -> Vec<Path> {
         self.typed
-            .keys()
-            .copied()
+            .iter()
+            .map(|(path, _)| *path)
             .filter(|&path| self.trouble(path).is_some())
             .collect()
     }
@@ -134,7 +136,7 @@ impl Draft {
     /// How the field's text was understood, where that is not plain to see.
     #[must_use]
     pub fn echo(&self, path: Path) -> Option<Echo> {
-        let (text, unit) = (self.typed.get(&path)?, path.range()?.unit);
+        let (text, unit) = (self.typed_at(path)?, path.range()?.unit);
         let entry = read(text, unit, self.shown(unit)).ok()?;
         match self.effect(path, text).ok()? {
             Effect::Clear => None,
@@ -157,7 +159,7 @@ impl Draft {
     #[inline(never)]
     fn drop_outdated(&mut self, before: &Plan) {
         let plan = &self.plan;
-        self.typed.retain(|&path, _| {
+        self.typed.retain(|&(path, _)| {
             let place = |plan: &Plan| plan.stated(path).map(|figure| figure.value);
             place(before) == place(plan) && (place(plan).is_some() || plan.is_optional(path))
         });
@@ -171,6 +173,15 @@ impl Draft {
             .into_iter()
             .filter_map(|(path, text)| Some((moved_up(path, list, row)?, text)))
             .collect();
+    }
+
+    fn typed_at(&self, path: Path) -> Option<&str> {
+        let typed = self.typed.iter().find(|(at, _)| *at == path);
+        typed.map(|(_, text)| text.as_str())
+    }
+
+    fn untype(&mut self, path: Path) {
+        self.typed.retain(|(at, _)| *at != path);
     }
 
     fn shown(&self, unit: Unit) -> Shown {
