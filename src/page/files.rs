@@ -13,6 +13,7 @@ use crate::{
 use wasm_bindgen::{JsCast, JsValue};
 
 /// Hands the plan to the browser as a download.
+#[inline(never)]
 pub fn save(plan: &Plan) {
     let _ = download(
         "till-morning-plan.json",

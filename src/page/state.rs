@@ -94,6 +94,7 @@ impl State {
     }
 
     /// What stands in a field now.
+    #[inline(never)]
     pub fn type_text(self, path: Path, text: &str) {
         if self.last.get_value() != Some(path) {
             self.remember();
@@ -103,6 +104,7 @@ impl State {
     }
 
     /// A field is left.
+    #[inline(never)]
     pub fn settle(self, path: Path) {
         if self.draft.with_untracked(|draft| draft.is_typing(path)) {
             self.draft.update(|draft| draft.settle(path));
@@ -143,6 +145,7 @@ impl State {
     }
 
     /// Another plan altogether, with a word about where it came from.
+    #[inline(never)]
     pub fn replace(self, draft: Draft, notice: Notice) {
         self.change(|present| *present = draft);
         self.notice.set(Some(notice));
@@ -152,6 +155,7 @@ impl State {
         self.past.with(|past| !past.is_empty())
     }
 
+    #[inline(never)]
     pub fn undo(self) {
         if let Some(before) = self.past.try_update(Vec::pop).flatten() {
             self.draft.set(before);
@@ -166,6 +170,7 @@ impl State {
         self.past.update(|past| past.push(draft));
     }
 
+    #[inline(never)]
     fn remember(self) {
         let present = self.draft.get_untracked();
         self.past.update(|past| {
