@@ -150,13 +150,14 @@ fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Loo
     let span = held_span(&plan, bank)?;
     let hours = |strings: f64| hours_on(&one_string.times(strings), &job, span);
     let wanted_h = plan.night.wanted_h;
-    let strings = match search(
-        |log: f64| hours(log.exp()),
-        SCALES.0.ln(),
-        SCALES.1.ln(),
-        wanted_h,
-    ) {
-        Search::Found(log) => log.exp(),
+    // Doubled until it is enough: the sizes in question span seven decades.
+    let mut enough = SCALES.0;
+    while enough < SCALES.1 && hours(enough) < wanted_h {
+        enough *= 2.0;
+    }
+    let least = (enough / 2.0).max(SCALES.0);
+    let strings = match search(hours, least, enough, wanted_h) {
+        Search::Found(strings) => strings,
         Search::Outside { .. } => {
             let path = Path::Bank(bank, BankField::BlockRatedAh);
             return Some((Found::None, Some((path, range::BLOCK_RATED_AH))));

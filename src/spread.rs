@@ -93,9 +93,11 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
         let (Some(range), true) = (path.range(), spread > 0.0) else {
             continue;
         };
+        // Not `clamp`, here and in `chart`: what it says in a panic that cannot be
+        // brings the printing of floats into the page, 6 kB.
         let mut change = |value: f64| {
             let stated = plan.stated(path);
-            moved.set_figure(path, figure.with(value.clamp(range.min, range.max)));
+            moved.set_figure(path, figure.with(value.max(range.min).min(range.max)));
             let changed = hours(&moved) - likely;
             match stated {
                 Some(stated) => moved.set_figure(path, stated),

@@ -35,7 +35,14 @@ impl ClockTick {
 pub fn minute_of_day(minute: f64) -> f64 {
     if minute.is_finite() {
         // rem_euclid may round up to the divisor itself for tiny negatives.
-        minute.rem_euclid(DAY_MIN) % DAY_MIN
+        // Not `rem_euclid`: its long division is 1 kB in the page. Rounding may
+        // leave a whole day where a breath before midnight went in.
+        let rest = minute - DAY_MIN * (minute / DAY_MIN).floor();
+        if (0.0..DAY_MIN).contains(&rest) {
+            rest
+        } else {
+            0.0
+        }
     } else {
         0.0
     }
@@ -73,7 +80,7 @@ pub fn clock_ticks(start_min: f64, hours: Domain, intervals: usize) -> Vec<Clock
 fn tick(clock_min: f64, start_min: f64, shown: Domain) -> ClockTick {
     let hours = (clock_min - start_min) / 60.0;
     ClockTick {
-        hours: hours.clamp(shown.low(), shown.high()),
+        hours: hours.max(shown.low()).min(shown.high()),
         minute: minute_of_day(clock_min) as u16,
         day: (clock_min / DAY_MIN).floor() as i32,
     }

@@ -108,7 +108,7 @@ impl Frame {
             if size.is_nan() {
                 usual
             } else {
-                size.clamp(least, most)
+                size.max(least).min(most)
             }
         };
         Self {

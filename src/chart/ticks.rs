@@ -95,7 +95,8 @@ impl NiceStep {
         (0..count)
             .map(|i| {
                 self.times(first + i as f64)
-                    .clamp(domain.low(), domain.high())
+                    .max(domain.low())
+                    .min(domain.high())
             })
             // The clamp may leave a negative zero, which would be written "-0".
             .map(|value| if value == 0.0 { 0.0 } else { value })

@@ -29,7 +29,10 @@ use reactive::Owner;
 
 /// Starts the page in place of its static shell.
 pub fn start() {
-    console_error_panic_hook::set_once();
+    // The page is written not to panic; if it does, the console says where.
+    std::panic::set_hook(Box::new(|panic| {
+        web_sys::console::error_1(&panic.to_string().into());
+    }));
     // Effects run after the event that caused them; the browser's queue drives them.
     let _ = any_spawner::Executor::init_wasm_bindgen();
     let owner = Owner::new();

@@ -42,7 +42,9 @@ impl State {
         Self {
             draft,
             plan,
-            answer: Memo::new(move |_| plan.with(answer)),
+            // Another plan is another answer: comparing two whole ones would cost
+            // more than it saves.
+            answer: Memo::new_with_compare(move |_| plan.with(answer), |_, _| true),
             stale: Memo::new(move |_| draft.with(|draft| !draft.troubled().is_empty())),
             notice: RwSignal::new(notice),
             update: RwSignal::new(false),

@@ -182,20 +182,24 @@ fn plain_number(text: &str) -> Option<(f64, bool)> {
         (comma, point) => comma.or(point),
     };
     let Some(mark) = mark else {
-        return Some((sign * decimal(&grouped(digits, "' ")?, "")?, false));
+        return Some((sign * decimal(&grouped(digits, &['\'', ' '])?, "")?, false));
     };
-    let sort = &digits[mark..=mark];
+    let sort = if digits[mark..].starts_with(',') {
+        ','
+    } else {
+        '.'
+    };
     let (before, after) = (&digits[..mark], &digits[mark + 1..]);
-    let other = if sort == "," { "." } else { "," };
+    let other = if sort == ',' { '.' } else { ',' };
     let figures = after.bytes().all(|byte| byte.is_ascii_digit());
     // "1,000" is a thousand; "0,125" and "12,5" are not.
     let three = after.len() == 3 && figures;
-    let parts = sort == ","
+    let parts = sort == ','
         && three
         && !before.contains(other)
         && !before.trim_start_matches('0').is_empty();
     if before.contains(sort) || parts {
-        let whole = (three && !before.contains(other)).then(|| grouped(digits, sort))??;
+        let whole = (three && !before.contains(other)).then(|| grouped(digits, &[sort]))??;
         return Some((sign * decimal(&whole, "")?, true));
     }
     if !figures {
@@ -204,14 +208,14 @@ fn plain_number(text: &str) -> Option<(f64, bool)> {
     let whole = if before.is_empty() {
         String::new()
     } else {
-        grouped(before, &format!("{other}' "))?
+        grouped(before, &[other, '\'', ' '])?
     };
     Some((sign * decimal(&whole, after)?, false))
 }
 
 /// Digits in one run, or in groups of three after the first, made one run.
-fn grouped(text: &str, separators: &str) -> Option<String> {
-    let groups: Vec<&str> = text.split(|c| separators.contains(c)).collect();
+fn grouped(text: &str, separators: &[char]) -> Option<String> {
+    let groups: Vec<&str> = text.split(separators).collect();
     let digits = |group: &&str| !group.is_empty() && group.bytes().all(|b| b.is_ascii_digit());
     let threes = groups.len() == 1
         || (groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3));
@@ -281,7 +285,11 @@ fn read_clock(text: &str) -> Option<f64> {
         if !(1.0..=12.0).contains(&hour) {
             return None;
         }
-        hour = hour % 12.0 + half_day;
+        hour = if hour == 12.0 {
+            half_day
+        } else {
+            hour + half_day
+        };
     }
     (hour < 24.0 && minute < 60.0).then_some(hour * 60.0 + minute)
 }

@@ -67,7 +67,63 @@ pub fn plan_from_json(text: &str) -> Result<Plan, NotAPlan> {
 /// The plan as a file, for people to read: indented JSON.
 #[must_use]
 pub fn plan_to_json(plan: &Plan) -> String {
-    let mut text = serde_json::to_string_pretty(plan).unwrap_or_default();
+    let mut text = indented(&serde_json::to_string(plan).unwrap_or_default());
     text.push('\n');
     text
+}
+
+/// Compact JSON with a line for each value.
+///
+/// The library's own indenting writer would be compiled for every type of the
+/// plan a second time; the text alone says all that is needed.
+fn indented(json: &str) -> String {
+    let mut text = String::with_capacity(2 * json.len());
+    let (mut depth, mut quoted, mut escaped) = (0_usize, false, false);
+    let line = |text: &mut String, depth: usize| {
+        text.push('\n');
+        (0..depth).for_each(|_| text.push_str("  "));
+    };
+    let mut before = ' ';
+    for c in json.chars() {
+        if quoted {
+            text.push(c);
+            quoted = escaped || c != '"';
+            escaped = c == '\\' && !escaped;
+            before = c;
+            continue;
+        }
+        let (opens, closes) = ("[{".contains(c), "]}".contains(c));
+        depth -= usize::from(closes && depth > 0);
+        let empty = closes && "[{".contains(before);
+        if (closes && !empty) || ("[{,".contains(before) && !closes) {
+            line(&mut text, depth);
+        }
+        text.push(c);
+        if c == ':' {
+            text.push(' ');
+        }
+        depth += usize::from(opens);
+        quoted = c == '"';
+        before = c;
+    }
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn indents_as_the_library_does() {
+        let mut plan = Plan::demo();
+        plan.title = "a \"b\" [c, {d}: \\".into();
+        for value in [
+            serde_json::json!({"a": [], "b": {}, "c": [1, "x\\\"", null]}),
+            serde_json::to_value(&plan).unwrap(),
+        ] {
+            let theirs = serde_json::to_string_pretty(&value).unwrap();
+            assert_eq!(indented(&value.to_string()), theirs);
+        }
+        assert_eq!(plan_from_json(&plan_to_json(&plan)), Ok(plan));
+    }
 }

@@ -205,7 +205,8 @@ fn parse(text: &str) -> Option<Path> {
 
 /// Splits `3].rest` into the number and the rest.
 fn index(text: &str) -> Option<(usize, &str)> {
-    let (number, rest) = text.split_once("].")?;
+    let (number, rest) = text.split_once(']')?;
+    let rest = rest.strip_prefix('.')?;
     // Written one way only, so that text and address answer each other.
     let plain = number == "0" || !number.starts_with(['0', '+']);
     plain

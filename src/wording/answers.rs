@@ -204,15 +204,19 @@ pub fn bank_sentence(facts: &BankFacts) -> String {
         (None, Some(wh)) => format!(" Measured: {} of the labelled energy.", percent(wh)),
         (None, None) => String::new(),
     };
+    let blocks = if facts.blocks_count == 1 {
+        "block"
+    } else {
+        "blocks"
+    };
     format!(
-        "{} blocks, {}, {} by the label; {} and {} of it to use.{measured}",
+        "{} {blocks}, {}, {} by the label; {} and {} of it to use.{measured}",
         facts.blocks_count,
         with_unit(facts.nominal_v, "V"),
         with_unit(facts.rated_wh, "Wh"),
         with_unit(facts.usable_ah, "Ah"),
         with_unit(facts.usable_wh, "Wh")
     )
-    .replacen("1 blocks", "1 block", usize::from(facts.blocks_count == 1))
 }
 
 fn percent(value: f64) -> String {

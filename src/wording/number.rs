@@ -132,7 +132,8 @@ pub fn clock_after(start_min: u32, hours: f64) -> String {
 /// A clock time from minutes after midnight, of any day: `06:50`.
 #[must_use]
 pub fn clock(minutes: f64) -> String {
-    let minute = minutes.rem_euclid(1440.0).floor() as u32 % 1440;
+    // Not `rem_euclid`: its long division is 1 kB.
+    let minute = (minutes - 1440.0 * (minutes / 1440.0).floor()).floor() as u32 % 1440;
     format!("{:02}:{:02}", minute / 60, minute % 60)
 }
 
