@@ -32,9 +32,10 @@ fn main() -> ExitCode {
         Err(NotAPlan::UnknownVersion { version }) => {
             refuse(&format!("version {version} is not known here"))
         }
-        Err(NotAPlan::Malformed { detail, .. } | NotAPlan::OtherShape { detail }) => {
-            refuse(&detail)
+        Err(NotAPlan::Malformed { line, column }) => {
+            refuse(&format!("no JSON from line {line}, column {column} on"))
         }
+        Err(NotAPlan::OtherShape { detail }) => refuse(&detail),
     }
 }
 

@@ -35,14 +35,7 @@ impl ClockTick {
 pub fn minute_of_day(minute: f64) -> f64 {
     if minute.is_finite() {
         // rem_euclid may round up to the divisor itself for tiny negatives.
-        // Not `rem_euclid`: its long division is 1 kB in the page. Rounding may
-        // leave a whole day where a breath before midnight went in.
-        let rest = minute - DAY_MIN * (minute / DAY_MIN).floor();
-        if (0.0..DAY_MIN).contains(&rest) {
-            rest
-        } else {
-            0.0
-        }
+        minute.rem_euclid(DAY_MIN) % DAY_MIN
     } else {
         0.0
     }
@@ -92,8 +85,11 @@ fn step_min(span_min: f64, intervals: usize) -> f64 {
     let short = (span_min < 180.0).then_some(SHORT_MIN);
     let mut steps = short.into_iter().flatten().chain(LONG_MIN);
     steps.find(fits).unwrap_or_else(|| {
-        let days = span_min / (DAY_MIN * intervals as f64);
-        DAY_MIN * 2f64.powi(days.log2().ceil() as i32)
+        let doubled = |step: &f64| Some(step * 2.0);
+        // A span is finite and held, so this ends.
+        std::iter::successors(Some(DAY_MIN), doubled)
+            .find(fits)
+            .unwrap_or(DAY_MIN)
     })
 }
 

@@ -21,11 +21,10 @@ pub enum NotAPlan {
     OtherShape {
         detail: String,
     },
-    /// Not JSON; the reader's own words, for a detail line.
+    /// Not JSON from this place on, counted from 1.
     Malformed {
         line: usize,
         column: usize,
-        detail: String,
     },
 }
 
@@ -53,7 +52,6 @@ pub fn plan_from_json(text: &str) -> Result<Plan, NotAPlan> {
     let value: Value = serde_json::from_str(text).map_err(|error| NotAPlan::Malformed {
         line: error.line(),
         column: error.column(),
-        detail: error.to_string(),
     })?;
     // The version first: what else a later one holds is not ours to judge.
     match value.get("version").and_then(Value::as_u64) {
