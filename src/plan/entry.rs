@@ -347,6 +347,9 @@ pub fn show(value: f64, unit: Unit, shown: Shown) -> String {
 mod tests {
     use super::*;
 
+    // How people write numbers, units and clock times: common practice, no
+    // source. The foot is 0.3048 m and 77 °F is 25 °C by definition (NIST SP 811,
+    // from memory).
     #[track_caller]
     fn check(text: &str, unit: Unit, value: f64) {
         let entry =

@@ -13,12 +13,11 @@ use crate::{
         Bank, Cable, Draw, Feed, Mode, Plan, Unit,
         path::{BankField as B, ModeField, Path, UnitField},
     },
+    wiring,
 };
 
-/// Resistivity of annealed copper at 20 °C, ohm mm²/m, and its rise with
-/// temperature (IEC 60028).
-const COPPER_OHM_MM2_PER_M: f64 = 0.017_241;
-const COPPER_PER_K: f64 = 0.00393;
+/// The wiring room's copper, in ohm mm²/m.
+const COPPER_OHM_MM2_PER_M: f64 = wiring::RESISTIVITY_20C_OHM_M * 1e6;
 
 /// A pack, and what there is to say about it.
 #[derive(Clone, Debug, PartialEq)]
@@ -79,7 +78,7 @@ fn block_curve(bank: &Bank) -> Option<Curve> {
 /// Loop resistance of a cable: there and back, warm, with its connections.
 #[must_use]
 pub fn cable_ohm(cable: &Cable) -> f64 {
-    let hot = 1.0 + COPPER_PER_K * (cable.temperature_c - 20.0);
+    let hot = 1.0 + wiring::GROWTH_PER_K * (cable.temperature_c - 20.0);
     let copper = COPPER_OHM_MM2_PER_M * 2.0 * cable.length_m / cable.area_mm2 * hot;
     copper + cable.connections_mohm / 1000.0
 }
