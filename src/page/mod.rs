@@ -15,6 +15,7 @@ mod field;
 mod files;
 mod keep;
 mod keeping;
+mod later;
 mod margin;
 mod modes;
 mod needed;

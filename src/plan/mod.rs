@@ -9,6 +9,7 @@ pub mod check;
 pub mod demo;
 pub mod draft;
 pub mod entry;
+mod fields;
 pub mod figure;
 pub mod open;
 pub mod path;

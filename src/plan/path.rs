@@ -4,39 +4,13 @@
 //! them reads and writes plan numbers through [`Plan::number`] and
 //! [`Plan::set_number`] and needs to know nothing else of a field.
 
+use super::fields::fields;
 use crate::range::{self, Range};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::{fmt, str::FromStr};
 
 #[cfg(doc)]
 use super::Plan;
-
-/// Declares an enum of fields with, for each, its JSON key and accepted range.
-macro_rules! fields {
-    ($(#[$doc:meta])* $name:ident { $($field:ident = $key:literal, $range:ident;)+ }) => {
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-        pub enum $name { $($field,)+ }
-
-        impl $name {
-            pub const ALL: &[Self] = &[$(Self::$field,)+];
-
-            /// The JSON key, which ends in the unit.
-            #[must_use]
-            pub const fn key(self) -> &'static str {
-                match self { $(Self::$field => $key,)+ }
-            }
-            /// The values that may be used.
-            #[must_use]
-            pub const fn range(self) -> Range {
-                match self { $(Self::$field => range::$range,)+ }
-            }
-            pub(super) fn of_key(key: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|field| field.key() == key)
-            }
-        }
-    };
-}
 
 fields! {
     /// The numbers of a bank.

@@ -5,6 +5,10 @@ pub const STRAP: &str =
     "How long a cooling unit runs on a battery bank, worked out here, without a signal.";
 pub const QUESTION_RUN: &str = "How long will it run?";
 pub const QUESTION_BANK: &str = "How big a bank?";
+pub const QUESTION_DAY: &str = "Will it last a hot day?";
+pub const QUESTION_CARRY: &str = "Can the wiring carry it?";
+pub const QUESTION_CLAIMS: &str = "Does it do what it claims?";
+pub const QUESTION_HAND_ON: &str = "Pass it on";
 pub const ASSUMED: &str = "What was assumed";
 pub const ASSUMED_HINT: &str = "A field left empty takes the number shown in it. Each number is marked as from a label, measured, or a guess: the mark sets how far it may be off.";
 pub const ASSUMED_MARK: &str = "assumed";

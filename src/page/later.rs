@@ -1,0 +1,62 @@
+//! The questions that are folded at first: built when one is opened.
+//!
+//! All of them are reached through [`inside`] alone, so that what only they
+//! need can come after the first answer stands.
+
+use super::{
+    dom::{El, fold, h},
+    state::State,
+};
+use crate::wording::words;
+
+/// A question that is built when it is opened.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Question {
+    /// Will it last a hot day?
+    Day,
+    /// Can the wiring carry it, and can it be filled again?
+    Carry,
+    /// Does it do what it claims?
+    Claims,
+    /// What is handed on to others.
+    HandOn,
+}
+
+impl Question {
+    pub const ALL: [Self; 4] = [Self::Day, Self::Carry, Self::Claims, Self::HandOn];
+
+    const fn id(self) -> &'static str {
+        match self {
+            Self::Day => "question-3",
+            Self::Carry => "question-4",
+            Self::Claims => "question-5",
+            Self::HandOn => "question-6",
+        }
+    }
+
+    const fn title(self) -> &'static str {
+        match self {
+            Self::Day => words::QUESTION_DAY,
+            Self::Carry => words::QUESTION_CARRY,
+            Self::Claims => words::QUESTION_CLAIMS,
+            Self::HandOn => words::QUESTION_HAND_ON,
+        }
+    }
+}
+
+/// A folded question, its title always in sight.
+pub fn later(state: State, question: Question) -> El {
+    let title = h("h2", "").attr("id", question.id()).text(question.title());
+    let summary = h("summary", "").child(title);
+    h("section", "question")
+        .attr("aria-labelledby", question.id())
+        .child(fold("later", summary, move || inside(state, question)))
+}
+
+/// What stands under a question's title.
+#[inline(never)]
+fn inside(_state: State, question: Question) -> Vec<El> {
+    match question {
+        Question::Day | Question::Carry | Question::Claims | Question::HandOn => Vec::new(),
+    }
+}
