@@ -10,6 +10,7 @@ pub mod cabin;
 pub mod chart;
 pub mod circuit;
 pub mod draw;
+pub mod drawing;
 pub mod finding;
 #[cfg(feature = "page")]
 pub mod page;

@@ -15,6 +15,8 @@
 //! | [`path`] | points to an SVG `d` string |
 //! | [`labels`] | labels at line ends, moved apart |
 //! | [`ends`] | those labels beside the plot or inside it |
+//! | [`marks`] | events along x, and stretches of it darkened |
+//! | [`stack`] | series that stand on one another |
 //! | [`frame`] | what the page asks for, and the margins that follow |
 //! | [`figure`] | all of the above put together |
 //! | [`scrub`] | reading values under a pointer or by keys |
@@ -32,11 +34,13 @@ pub mod ends;
 pub mod figure;
 pub mod frame;
 pub mod labels;
+pub mod marks;
 pub mod path;
 pub mod ribbon;
 pub mod scale;
 pub mod scrub;
 pub mod series;
+pub mod stack;
 pub mod svg;
 pub mod thin;
 pub mod ticks;

@@ -86,6 +86,15 @@ impl Svg {
         );
     }
 
+    /// Opens a group under a transform.
+    pub fn open_group(&mut self, transform: &str) {
+        let _ = write!(self.markup, r#"<g transform="{transform}">"#);
+    }
+
+    pub fn close_group(&mut self) {
+        self.markup.push_str("</g>");
+    }
+
     /// The whole drawing, with attributes of its root (already escaped).
     #[must_use]
     pub fn finish(self, (width, height): (f64, f64), attributes: &str) -> String {
