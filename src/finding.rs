@@ -107,6 +107,17 @@ pub enum Matter {
     DeepLeadAcid {
         depth_percent: f64,
     },
+    /// The night's low is above the day's high: they are taken the other way round.
+    LowAboveHigh {
+        high_c: f64,
+        low_c: f64,
+    },
+    /// A row of the mode plan names a unit or mode that is not there.
+    NoSuchMode,
+    /// Imported hours out of range, or lists of unlike length.
+    BadImport {
+        row: usize,
+    },
     /// The search found no value within the accepted range that does it.
     Unreachable {
         min: f64,

@@ -25,6 +25,22 @@ pub enum Unit {
     Meter,
     SquareMillimeter,
     Celsius,
+    /// A difference of temperatures.
+    Kelvin,
+    Kilogram,
+    Degree,
+    Minute,
+    SquareMeter,
+    CubicMeter,
+    CubicMeterPerHour,
+    MeterPerSecond,
+    PerHour,
+    PercentPerKelvin,
+    WattPerSquareMeter,
+    WattPerSquareMeterKelvin,
+    KilojoulePerKelvin,
+    Liter,
+    LiterPerKilowattHour,
     /// How many of a thing.
     Count,
     /// A bare number, such as an exponent.
@@ -107,6 +123,62 @@ ranges! {
     /// Share of its capacity that the bank is to have left when it is replaced.
     AGEING_PERCENT = 40.0..=100.0, Percent;
     MARGIN_PERCENT = 0.0..=100.0, Percent;
+    // The hot day.
+    DAYS_COUNT = 1.0..=7.0, Count;
+    YEAR = 1901.0..=2099.0, Count;
+    MONTH = 1.0..=12.0, Count;
+    DAY_OF_MONTH = 1.0..=31.0, Count;
+    UTC_OFFSET_MIN = -720.0..=840.0, Minute;
+    LATITUDE_DEG = -90.0..=90.0, Degree;
+    LONGITUDE_DEG = -180.0..=180.0, Degree;
+    ALTITUDE_M = -450.0..=6000.0, Meter;
+    OUTDOOR_C = -50.0..=60.0, Celsius;
+    DEW_POINT_C = -60.0..=35.0, Celsius;
+    HUMIDITY_PERCENT = 1.0..=100.0, Percent;
+    SHARE_PERCENT = 0.0..=100.0, Percent;
+    LINKE_TURBIDITY = 1.0..=10.0, Number;
+    WIND_M_S = 0.0..=40.0, MeterPerSecond;
+    SAMPLES_COUNT = 0.0..=2000.0, Count;
+    SEED_NUMBER = 0.0..=4_294_967_295.0, Count;
+    GLOBAL_W_M2 = 0.0..=1500.0, WattPerSquareMeter;
+    CLOCK_MIN = 0.0..=1439.0, ClockMinute;
+    CHECK_IN_DAY = 0.0..=6.0, Count;
+    CHARGE_PERCENT = 0.0..=100.0, Percent;
+    INDOOR_C = -30.0..=80.0, Celsius;
+    // The cabin.
+    INSIDE_LENGTH_M = 1.0..=20.0, Meter;
+    PEOPLE_COUNT = 0.0..=20.0, Count;
+    ANIMAL_KG = 0.1..=120.0, Kilogram;
+    AIR_CHANGES_PER_H = 0.0..=200.0, PerHour;
+    SET_POINT_C = 10.0..=45.0, Celsius;
+    DEAD_BAND_K = 0.1..=10.0, Kelvin;
+    AREA_M2 = 0.0..=300.0, SquareMeter;
+    VOLUME_M3 = 0.5..=1000.0, CubicMeter;
+    SHELL_W_M2_K = 0.05..=7.0, WattPerSquareMeterKelvin;
+    GLASS_W_M2_K = 0.1..=10.0, WattPerSquareMeterKelvin;
+    CAPACITY_KJ_K = 5.0..=100_000.0, KilojoulePerKelvin;
+    MOISTURE_BUFFER = 1.0..=100.0, Number;
+    // What a unit gives.
+    COOLING_W = 10.0..=50_000.0, Watt;
+    COP = 0.3..=10.0, Number;
+    WET_BULB_C = 5.0..=35.0, Celsius;
+    FLOOR_PERCENT = 0.0..=99.0, Percent;
+    AIRFLOW_M3_H = 5.0..=20_000.0, CubicMeterPerHour;
+    SENSIBLE_PERCENT = 30.0..=100.0, Percent;
+    INTAKE_RISE_K = 0.0..=20.0, Kelvin;
+    // What feeds the bank.
+    ARRAY_W = 0.0..=20_000.0, Watt;
+    TILT_DEG = 0.0..=90.0, Degree;
+    AZIMUTH_DEG = 0.0..=360.0, Degree;
+    PANELS_COUNT = 1.0..=40.0, Count;
+    PANEL_V = 1.0..=200.0, Volt;
+    PANEL_A = 0.01..=50.0, Amp;
+    CHARGER_A = 0.1..=1000.0, Amp;
+    CONTROLLER_V = 5.0..=1000.0, Volt;
+    PERCENT_PER_K = -1.0..=0.0, PercentPerKelvin;
+    BANK_C = -30.0..=60.0, Celsius;
+    FUEL_L = 0.0..=1000.0, Liter;
+    FUEL_L_PER_KWH = 0.1..=5.0, LiterPerKilowattHour;
     /// Half-width of a stated spread, as a share of the value.
     SPREAD_PERCENT = 0.0..=90.0, Percent;
 }

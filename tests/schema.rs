@@ -144,7 +144,7 @@ fn schema_and_engine_refuse_the_same() {
 }
 
 /// Units that a key of a number ends in.
-const UNITS: [&str; 16] = [
+const UNITS: [&str; 29] = [
     "_ah",
     "_wh",
     "_w",
@@ -153,6 +153,19 @@ const UNITS: [&str; 16] = [
     "_h",
     "_m",
     "_mm2",
+    "_m2",
+    "_m3",
+    "_m3_h",
+    "_m_s",
+    "_k",
+    "_kg",
+    "_deg",
+    "_l",
+    "_l_per_kwh",
+    "_kj_k",
+    "_w_m2_k",
+    "_w_m2",
+    "_percent_per_k",
     "_mohm",
     "_c",
     "_min",
@@ -164,7 +177,16 @@ const UNITS: [&str; 16] = [
 ];
 
 /// Numbers whose key names no unit, and why.
-const WITHOUT: [&str; 16] = [
+const WITHOUT: [&str; 23] = [
+    // A date, and the number that a row of chances starts from.
+    "year",
+    "month",
+    "day_of_month",
+    "seed_number",
+    // Ratios.
+    "cop",
+    "linke_turbidity",
+    "moisture_buffer",
     // The document's own.
     "version",
     // In a figure: its unit is in the key that holds the figure.

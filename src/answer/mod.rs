@@ -69,6 +69,7 @@ pub fn answer(plan: &Plan) -> Answer {
     // Lists too long are refused whole: the work is bounded.
     let too_long = errors
         .iter()
+        .filter(|error| !Plan::blocks_day_only(error))
         .any(|error| matches!(error.matter, crate::finding::Matter::TooMany { .. }));
     for bank in 0..if too_long { 0 } else { plan.banks.len() } {
         let blocks = |unit, mode| errors.iter().any(|e| Plan::blocks(e, bank, unit, mode));

@@ -4,8 +4,10 @@
 //! can list them all under *What was assumed*.
 
 use super::{
-    Bank, Figure, Plan,
+    Bank, CheckIn, Figure, Plan, Supply,
+    cabin::CabinField,
     path::{BankField as B, ModeField as M, Path, UnitField as U},
+    supply::Array,
 };
 use crate::bank::nominal::Reading;
 
@@ -25,6 +27,25 @@ impl Plan {
             // Left out they are no guess: a mode's watts are then its mean.
             Path::Mode(_, _, M::DutyPercent) => Some(Figure::exact(100.0)),
             Path::Mode(_, _, M::StandbyW) => Some(Figure::exact(0.0)),
+            Path::Mode(unit, mode, M::CoolingW) => self
+                .units
+                .get(unit)?
+                .assumed_mode_cooling_w(mode)
+                .map(Figure::guess),
+            Path::Day(field) => self.day.assumed(field),
+            Path::Cabin(CabinField::GainsW) => Some(Figure::guess(
+                self.loads.iter().map(|load| load.power_w.value).sum(),
+            )),
+            Path::Cabin(field) => self.cabin.assumed(field),
+            Path::Cooling(unit, field) => self.units.get(unit)?.assumed_cooling(field),
+            Path::Supply(field) => Supply::assumed(field),
+            Path::Array(at, field) => {
+                self.supply.arrays.get(at)?;
+                Array::assumed(field)
+            }
+            Path::Charger(at, field) => self.supply.chargers.get(at)?.assumed(field),
+            Path::CheckIn(_, field) => CheckIn::assumed(field),
+            Path::ModeRow(..) => Some(Figure::exact(f64::from(self.night.start_clock_min))),
             Path::Unit(unit, U::SupplyV) => {
                 self.units.get(unit)?;
                 self.banks

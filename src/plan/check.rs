@@ -2,7 +2,11 @@
 
 use super::{
     Draw, Feed, Plan,
+    cabin::CabinField,
+    cooling::CoolingField,
+    day::{CheckInField, DayField, ModeRowField},
     path::{BankField, ModeField, NightField, Path, UnitField},
+    supply::{ArrayField, ChargerField, SupplyField},
 };
 use crate::{
     bank::curve::Curve,
@@ -17,6 +21,13 @@ pub const MOST_MODES: usize = 12;
 pub const MOST_LOADS: usize = 24;
 /// Rows of an own open-circuit table.
 pub const MOST_ROWS: usize = 201;
+/// Groups of panels, chargers, rows of the mode plan, readings in the night.
+pub const MOST_ARRAYS: usize = crate::supply::solar::MOST_GROUPS;
+pub const MOST_CHARGERS: usize = 4;
+pub const MOST_MODE_ROWS: usize = 24;
+pub const MOST_CHECK_INS: usize = 24;
+/// Hours imported: a week.
+pub const MOST_IMPORTED: usize = 168;
 
 impl Plan {
     /// Every address that holds a number in this plan, in the order of the page.
@@ -28,6 +39,11 @@ impl Plan {
         }
         for (index, unit) in self.units.iter().enumerate() {
             all.extend(UnitField::ALL.iter().map(|&field| Path::Unit(index, field)));
+            all.extend(
+                CoolingField::ALL
+                    .iter()
+                    .map(|&field| Path::Cooling(index, field)),
+            );
             for mode in 0..unit.modes.len() {
                 all.extend(
                     ModeField::ALL
@@ -38,7 +54,30 @@ impl Plan {
         }
         all.extend((0..self.loads.len()).map(Path::Load));
         all.extend(NightField::ALL.iter().map(|&field| Path::Night(field)));
+        self.day_paths(&mut all);
         all
+    }
+
+    /// The addresses of the third question's parts.
+    fn day_paths(&self, all: &mut Vec<Path>) {
+        fn rows<F: Copy>(
+            all: &mut Vec<Path>,
+            count: usize,
+            fields: &[F],
+            path: fn(usize, F) -> Path,
+        ) {
+            for at in 0..count {
+                all.extend(fields.iter().map(|&field| path(at, field)));
+            }
+        }
+        all.extend(DayField::ALL.iter().map(|&field| Path::Day(field)));
+        all.extend(CabinField::ALL.iter().map(|&field| Path::Cabin(field)));
+        all.extend(SupplyField::ALL.iter().map(|&field| Path::Supply(field)));
+        let supply = &self.supply;
+        rows(all, supply.arrays.len(), ArrayField::ALL, Path::Array);
+        rows(all, supply.chargers.len(), ChargerField::ALL, Path::Charger);
+        rows(all, self.mode_plan.len(), ModeRowField::ALL, Path::ModeRow);
+        rows(all, self.check_ins.len(), CheckInField::ALL, Path::CheckIn);
     }
 
     /// Everything in the plan that cannot be answered as it stands.
@@ -56,6 +95,7 @@ impl Plan {
             let spread = figure.spread_percent.unwrap_or(0.0);
             errors.extend(Finding::of_value(path, spread, range::SPREAD_PERCENT));
         }
+        errors.extend(self.day_errors());
         for (index, bank) in self.banks.iter().enumerate() {
             let rows = &bank.block_open_circuit;
             if rows.is_empty() {
@@ -86,6 +126,16 @@ impl Plan {
             (Path::Banks, self.banks.len(), 1, MOST_BANKS),
             (Path::Units, self.units.len(), 1, MOST_UNITS),
             (Path::Loads, self.loads.len(), 0, MOST_LOADS),
+            (Path::Arrays, self.supply.arrays.len(), 0, MOST_ARRAYS),
+            (Path::Chargers, self.supply.chargers.len(), 0, MOST_CHARGERS),
+            (Path::ModePlan, self.mode_plan.len(), 0, MOST_MODE_ROWS),
+            (Path::CheckIns, self.check_ins.len(), 0, MOST_CHECK_INS),
+            (
+                Path::Imported,
+                self.day.imported.outdoor_c.len(),
+                0,
+                MOST_IMPORTED,
+            ),
         ];
         for (index, unit) in self.units.iter().enumerate() {
             lists.push((Path::Modes(index), unit.modes.len(), 1, MOST_MODES));
@@ -110,9 +160,11 @@ impl Plan {
             Some(Path::Bank(at, _) | Path::OpenCircuit(at)) => at == bank,
             Some(Path::Unit(at, _) | Path::Modes(at)) => at == unit,
             Some(Path::Mode(at, row, _)) => at == unit && row == mode,
-            // The night asks; it changes no run.
-            Some(Path::Night(_)) => false,
-            Some(Path::Banks | Path::Units | Path::Loads | Path::Load(_)) | None => true,
+            // The night asks; it changes no run. The day's parts are the day's.
+            Some(path) if path == Path::Banks || path == Path::Units => true,
+            Some(Path::Loads | Path::Load(_)) => true,
+            Some(_) => false,
+            None => true,
         }
     }
 
@@ -153,5 +205,70 @@ impl Plan {
         self.units
             .get(unit)
             .is_some_and(|unit| matches!(unit.feed, Feed::Direct))
+    }
+}
+
+/// What only the third question minds.
+impl Plan {
+    /// Whether an error is one of the day's own parts, which leave the rest
+    /// answerable.
+    #[must_use]
+    pub fn blocks_day_only(error: &Finding) -> bool {
+        matches!(
+            error.field,
+            Some(
+                Path::Day(_)
+                    | Path::Imported
+                    | Path::Cabin(_)
+                    | Path::Cooling(..)
+                    | Path::Supply(_)
+                    | Path::Arrays
+                    | Path::Array(..)
+                    | Path::Chargers
+                    | Path::Charger(..)
+                    | Path::ModePlan
+                    | Path::ModeRow(..)
+                    | Path::CheckIns
+                    | Path::CheckIn(..)
+            )
+        )
+    }
+
+    /// What the ranges alone do not see.
+    fn day_errors(&self) -> Vec<Finding> {
+        let mut errors = Vec::new();
+        for at in 0..self.mode_plan.len() {
+            let row = &self.mode_plan[at];
+            let known = row
+                .mode
+                .is_none_or(|mode| self.mode(row.unit, mode).is_some());
+            if !known || row.unit >= self.units.len() {
+                let path = Path::ModeRow(at, ModeRowField::FromClockMin);
+                errors.push(Finding::error(Some(path), Matter::NoSuchMode));
+            }
+        }
+        errors.extend(self.imported_error());
+        errors
+    }
+
+    fn imported_error(&self) -> Option<Finding> {
+        let imported = &self.day.imported;
+        let hours = imported.outdoor_c.len();
+        let lengths = [imported.global_w_m2.len(), imported.dew_point_c.len()];
+        let even = lengths[0] == hours && (lengths[1] == hours || lengths[1] == 0);
+        let fits = |values: &[f64], range: range::Range| {
+            values.iter().position(|&value| !range.accepts(value))
+        };
+        let row = if even {
+            fits(&imported.outdoor_c, range::OUTDOOR_C)
+                .or_else(|| fits(&imported.global_w_m2, range::GLOBAL_W_M2))
+                .or_else(|| fits(&imported.dew_point_c, range::DEW_POINT_C))?
+        } else {
+            hours.min(lengths[0])
+        };
+        Some(Finding::error(
+            Some(Path::Imported),
+            Matter::BadImport { row },
+        ))
     }
 }

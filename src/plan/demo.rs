@@ -1,7 +1,8 @@
 //! The demonstration plan. People, gear and figures are invented.
 
 use super::{
-    Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, Night, Plan, Show, Unit, VERSION,
+    Bank, Cabin, Cable, Day, Draw, Feed, Figure, Load, Measured, Mode, Night, Plan, Show, Supply,
+    Unit, UnitCooling, VERSION, supply::Array,
 };
 use crate::bank::Chemistry;
 
@@ -28,6 +29,7 @@ impl Plan {
                     area_mm2: 16.0,
                     ..Cable::default()
                 },
+                cooling: UnitCooling::default(),
                 modes: vec![
                     Mode::of_power("Plunge", Figure::measured(690.0)),
                     Mode::of_power("Hold", Figure::measured(430.0)),
@@ -42,6 +44,44 @@ impl Plan {
                 asked_mode: 1,
                 ..Night::default()
             },
+            ..Self::demo_day()
+        }
+    }
+
+    /// The demonstration's week: invented like the rest.
+    fn demo_day() -> Self {
+        Self {
+            day: Day {
+                days_count: Some(7),
+                high_c: Some(Figure::label(36.0)),
+                low_c: Some(Figure::label(22.0)),
+                ..Day::default()
+            },
+            supply: Supply {
+                arrays: vec![Array {
+                    rated_w: Some(Figure::label(240.0)),
+                    ..Array::default()
+                }],
+                ..Supply::default()
+            },
+            ..Self::blank()
+        }
+    }
+
+    /// Nothing in it.
+    pub(super) fn blank() -> Self {
+        Self {
+            version: VERSION,
+            title: String::new(),
+            banks: Vec::new(),
+            units: Vec::new(),
+            loads: Vec::new(),
+            night: Night::default(),
+            day: Day::default(),
+            cabin: Cabin::default(),
+            supply: Supply::default(),
+            mode_plan: Vec::new(),
+            check_ins: Vec::new(),
             show: Show::default(),
         }
     }
@@ -58,13 +98,9 @@ impl Plan {
     #[must_use]
     pub fn of(bank: Bank, mode: Mode) -> Self {
         Self {
-            version: VERSION,
-            title: String::new(),
             banks: vec![bank],
             units: vec![Unit::of(vec![mode])],
-            loads: Vec::new(),
-            night: Night::default(),
-            show: Show::default(),
+            ..Self::blank()
         }
     }
 }
@@ -105,6 +141,7 @@ impl Unit {
             supply_v: None,
             cutoff_v: None,
             cable: Cable::default(),
+            cooling: UnitCooling::default(),
             modes,
         }
     }
@@ -119,6 +156,7 @@ impl Mode {
             draw: Draw::Power { power_w },
             duty_percent: None,
             standby_w: None,
+            cooling_w: None,
         }
     }
 }

@@ -241,6 +241,10 @@ fn remove_row(plan: &mut Plan, list: Path, row: usize) {
         Path::Banks => take(&mut plan.banks, row),
         Path::Units => take(&mut plan.units, row),
         Path::Loads => take(&mut plan.loads, row),
+        Path::Arrays => take(&mut plan.supply.arrays, row),
+        Path::Chargers => take(&mut plan.supply.chargers, row),
+        Path::ModePlan => take(&mut plan.mode_plan, row),
+        Path::CheckIns => take(&mut plan.check_ins, row),
         Path::Modes(unit) => {
             if let Some(unit) = plan.units.get_mut(unit) {
                 take(&mut unit.modes, row);
@@ -265,6 +269,11 @@ fn moved_up(path: Path, list: Path, row: usize) -> Option<Path> {
         (Path::Units, Path::Unit(at, field)) => Path::Unit(up(at)?, field),
         (Path::Units, Path::Mode(at, mode, field)) => Path::Mode(up(at)?, mode, field),
         (Path::Loads, Path::Load(at)) => Path::Load(up(at)?),
+        (Path::Units, Path::Cooling(at, field)) => Path::Cooling(up(at)?, field),
+        (Path::Arrays, Path::Array(at, field)) => Path::Array(up(at)?, field),
+        (Path::Chargers, Path::Charger(at, field)) => Path::Charger(up(at)?, field),
+        (Path::ModePlan, Path::ModeRow(at, field)) => Path::ModeRow(up(at)?, field),
+        (Path::CheckIns, Path::CheckIn(at, field)) => Path::CheckIn(up(at)?, field),
         (Path::Modes(unit), Path::Mode(at, mode, field)) if at == unit => {
             Path::Mode(at, up(mode)?, field)
         }

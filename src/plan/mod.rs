@@ -5,20 +5,29 @@
 //! under *What was assumed*.
 
 pub mod assumed;
+pub mod cabin;
 pub mod check;
+pub mod cooling;
+pub mod day;
 pub mod demo;
 pub mod draft;
 pub mod entry;
 mod fields;
 pub mod figure;
 pub mod open;
+pub mod part;
 pub mod path;
 pub mod read;
 mod slot;
+pub mod supply;
 mod units;
 
+pub use cabin::Cabin;
+pub use cooling::UnitCooling;
+pub use day::{CheckIn, Day, ModeRow};
 pub use figure::{Figure, Origin};
 pub use path::Path;
+pub use supply::Supply;
 
 use crate::bank::Chemistry;
 use serde::Serialize;
@@ -43,6 +52,19 @@ pub struct Plan {
     pub loads: Vec<Load>,
     #[serde(default)]
     pub night: Night,
+    /// The hot day, for the third question.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub day: Day,
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub cabin: Cabin,
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub supply: Supply,
+    /// By clock, every day alike. Left out: the asked mode for the hours wanted.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub mode_plan: Vec<ModeRow>,
+    /// What was read off in the night so far.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub check_ins: Vec<CheckIn>,
     #[serde(default, skip_serializing_if = "is_default")]
     pub show: Show,
 }
@@ -138,6 +160,9 @@ pub struct Unit {
     pub cutoff_v: Option<Figure>,
     #[serde(default, skip_serializing_if = "is_default")]
     pub cable: Cable,
+    /// What it gives, for the hot day.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub cooling: UnitCooling,
     pub modes: Vec<Mode>,
 }
 
@@ -207,6 +232,9 @@ pub struct Mode {
     /// What still runs in the off-time: fan and electronics.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub standby_w: Option<Figure>,
+    /// Cooling while on, at the unit's rating.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cooling_w: Option<Figure>,
 }
 
 /// What the unit takes while it is on.

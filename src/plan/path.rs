@@ -4,7 +4,13 @@
 //! them reads and writes plan numbers through [`Plan::number`] and
 //! [`Plan::set_number`] and needs to know nothing else of a field.
 
-use super::fields::fields;
+use super::{
+    cabin::CabinField,
+    cooling::CoolingField,
+    day::{CheckInField, DayField, ModeRowField},
+    fields::fields,
+    supply::{ArrayField, ChargerField, SupplyField},
+};
 use crate::range::{self, Range};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::{fmt, str::FromStr};
@@ -63,6 +69,7 @@ fields! {
         MeasuredAtV = "measured_at_v", SUPPLY_V;
         DutyPercent = "duty_percent", DUTY_PERCENT;
         StandbyW = "standby_w", STANDBY_W;
+        CoolingW = "cooling_w", COOLING_W;
     }
 }
 
@@ -91,6 +98,21 @@ pub enum Path {
     /// The watts of another load.
     Load(usize),
     Night(NightField),
+    Day(DayField),
+    /// The hours imported from a weather file.
+    Imported,
+    Cabin(CabinField),
+    /// What a unit gives.
+    Cooling(usize, CoolingField),
+    Supply(SupplyField),
+    Arrays,
+    Array(usize, ArrayField),
+    Chargers,
+    Charger(usize, ChargerField),
+    ModePlan,
+    ModeRow(usize, ModeRowField),
+    CheckIns,
+    CheckIn(usize, CheckInField),
 }
 
 impl Path {
@@ -103,7 +125,24 @@ impl Path {
             Self::Mode(_, _, field) => Some(field.range()),
             Self::Load(_) => Some(range::LOAD_W),
             Self::Night(field) => Some(field.range()),
-            Self::Banks | Self::OpenCircuit(_) | Self::Units | Self::Modes(_) | Self::Loads => None,
+            Self::Day(field) => Some(field.range()),
+            Self::Cabin(field) => Some(field.range()),
+            Self::Cooling(_, field) => Some(field.range()),
+            Self::Supply(field) => Some(field.range()),
+            Self::Array(_, field) => Some(field.range()),
+            Self::Charger(_, field) => Some(field.range()),
+            Self::ModeRow(_, field) => Some(field.range()),
+            Self::CheckIn(_, field) => Some(field.range()),
+            Self::Banks
+            | Self::OpenCircuit(_)
+            | Self::Units
+            | Self::Modes(_)
+            | Self::Loads
+            | Self::Imported
+            | Self::Arrays
+            | Self::Chargers
+            | Self::ModePlan
+            | Self::CheckIns => None,
         }
     }
 }
@@ -123,6 +162,19 @@ impl fmt::Display for Path {
             Self::Loads => to.write_str("loads"),
             Self::Load(load) => write!(to, "loads[{load}].power_w"),
             Self::Night(field) => write!(to, "night.{}", field.key()),
+            Self::Day(field) => write!(to, "day.{}", field.key()),
+            Self::Imported => to.write_str("day.imported"),
+            Self::Cabin(field) => write!(to, "cabin.{}", field.key()),
+            Self::Cooling(unit, field) => write!(to, "units[{unit}].cooling.{}", field.key()),
+            Self::Supply(field) => write!(to, "supply.{}", field.key()),
+            Self::Arrays => to.write_str("supply.arrays"),
+            Self::Array(at, field) => write!(to, "supply.arrays[{at}].{}", field.key()),
+            Self::Chargers => to.write_str("supply.chargers"),
+            Self::Charger(at, field) => write!(to, "supply.chargers[{at}].{}", field.key()),
+            Self::ModePlan => to.write_str("mode_plan"),
+            Self::ModeRow(at, field) => write!(to, "mode_plan[{at}].{}", field.key()),
+            Self::CheckIns => to.write_str("check_ins"),
+            Self::CheckIn(at, field) => write!(to, "check_ins[{at}].{}", field.key()),
         }
     }
 }
@@ -150,10 +202,40 @@ fn parse(text: &str) -> Option<Path> {
         "banks" => return Some(Path::Banks),
         "units" => return Some(Path::Units),
         "loads" => return Some(Path::Loads),
+        "day.imported" => return Some(Path::Imported),
+        "supply.arrays" => return Some(Path::Arrays),
+        "supply.chargers" => return Some(Path::Chargers),
+        "mode_plan" => return Some(Path::ModePlan),
+        "check_ins" => return Some(Path::CheckIns),
         _ => {}
     }
     if let Some(key) = text.strip_prefix("night.") {
         return NightField::of_key(key).map(Path::Night);
+    }
+    if let Some(key) = text.strip_prefix("day.") {
+        return DayField::of_key(key).map(Path::Day);
+    }
+    if let Some(key) = text.strip_prefix("cabin.") {
+        return CabinField::of_key(key).map(Path::Cabin);
+    }
+    if let Some(rest) = text.strip_prefix("supply.arrays[") {
+        let (at, key) = index(rest)?;
+        return ArrayField::of_key(key).map(|field| Path::Array(at, field));
+    }
+    if let Some(rest) = text.strip_prefix("supply.chargers[") {
+        let (at, key) = index(rest)?;
+        return ChargerField::of_key(key).map(|field| Path::Charger(at, field));
+    }
+    if let Some(key) = text.strip_prefix("supply.") {
+        return SupplyField::of_key(key).map(Path::Supply);
+    }
+    if let Some(rest) = text.strip_prefix("mode_plan[") {
+        let (at, key) = index(rest)?;
+        return ModeRowField::of_key(key).map(|field| Path::ModeRow(at, field));
+    }
+    if let Some(rest) = text.strip_prefix("check_ins[") {
+        let (at, key) = index(rest)?;
+        return CheckInField::of_key(key).map(|field| Path::CheckIn(at, field));
     }
     if let Some(rest) = text.strip_prefix("banks[") {
         let (bank, key) = index(rest)?;
@@ -169,6 +251,9 @@ fn parse(text: &str) -> Option<Path> {
     let (unit, key) = index(text.strip_prefix("units[")?)?;
     if key == "modes" {
         return Some(Path::Modes(unit));
+    }
+    if let Some(key) = key.strip_prefix("cooling.") {
+        return CoolingField::of_key(key).map(|field| Path::Cooling(unit, field));
     }
     if let Some(rest) = key.strip_prefix("modes[") {
         let (mode, key) = index(rest)?;
@@ -240,6 +325,12 @@ mod tests {
             Path::Mode(2, 13, ModeField::PowerW),
         );
         check("units[0].modes", Path::Modes(0));
+        check("day.high_c", Path::Day(DayField::HighC));
+        check("units[1].cooling.cop", Path::Cooling(1, CoolingField::Cop));
+        check(
+            "supply.arrays[1].tilt_deg",
+            Path::Array(1, ArrayField::TiltDeg),
+        );
         check("loads[4].power_w", Path::Load(4));
         check("night.wanted_h", Path::Night(NightField::WantedH));
     }

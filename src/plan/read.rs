@@ -6,14 +6,15 @@
 //! the page.
 
 use super::{
-    Bank, Cable, Draw, Feed, Figure, Load, Mode, Night, OpenCircuitPoint, Origin, Plan, Show, Unit,
-    Unknown,
+    Bank, Cable, Draw, Feed, Figure, Load, Mode, OpenCircuitPoint, Origin, Plan, Unit, Unknown,
     path::{BankField, ModeField, NightField, Path, UnitField},
 };
 use crate::{bank::Chemistry, range};
 use serde::{Deserialize, Deserializer, de::Error};
 use serde_json::{Map, Value};
 use std::fmt;
+
+mod parts;
 
 type Object = Map<String, Value>;
 
@@ -60,15 +61,8 @@ fn wrong<T>(at: impl fmt::Display, expected: &'static str) -> Result<T, Wrong> {
 /// The first value that is not of its kind, and its address.
 pub fn plan(value: &Value) -> Result<Plan, Wrong> {
     let object = object(value, "")?;
-    let mut plan = Plan {
-        version: 0,
-        title: String::new(),
-        banks: Vec::new(),
-        units: Vec::new(),
-        loads: Vec::new(),
-        night: Night::default(),
-        show: Show::default(),
-    };
+    let mut plan = Plan::blank();
+    plan.version = 0;
     for required in ["version", "banks", "units"] {
         if !object.contains_key(required) {
             return wrong(required, REQUIRED);
@@ -83,6 +77,15 @@ pub fn plan(value: &Value) -> Result<Plan, Wrong> {
             "loads" => each(value, key, |index, value| load(&mut plan, index, value))?,
             "night" => night(&mut plan, value)?,
             "show" => show(&mut plan, value)?,
+            "day" => parts::day(&mut plan, value)?,
+            "cabin" => parts::cabin(&mut plan, value)?,
+            "supply" => parts::supply(&mut plan, value)?,
+            "mode_plan" => each(value, key, |at, value| {
+                parts::mode_row(&mut plan, at, value)
+            })?,
+            "check_ins" => each(value, key, |at, value| {
+                parts::check_in(&mut plan, at, value)
+            })?,
             _ => return wrong(key, NO_SUCH),
         }
     }
@@ -176,6 +179,7 @@ fn unit(plan: &mut Plan, at: usize, value: &Value) -> Result<(), Wrong> {
                 )?;
             }
             "modes" => each(value, &here, |index, value| mode(plan, at, index, value))?,
+            "cooling" => parts::cooling(plan, at, value, &here)?,
             key => number(plan, unit_path(at, key), value, &here)?,
         }
     }

@@ -6,21 +6,23 @@ use super::{
 };
 
 /// A place that holds a number, as it is stored.
-enum Place<'a> {
+pub(super) enum Place<'a> {
     Figure(&'a Figure),
     MaybeFigure(&'a Option<Figure>),
     Number(&'a f64),
     MaybeNumber(&'a Option<f64>),
     Count(&'a u32),
+    MaybeCount(&'a Option<u32>),
 }
 
 /// The same, to write to.
-enum PlaceMut<'a> {
+pub(super) enum PlaceMut<'a> {
     Figure(&'a mut Figure),
     MaybeFigure(&'a mut Option<Figure>),
     Number(&'a mut f64),
     MaybeNumber(&'a mut Option<f64>),
     Count(&'a mut u32),
+    MaybeCount(&'a mut Option<u32>),
 }
 
 // Each table serves reading and writing: `$at` is `&` or `&mut`.
@@ -83,6 +85,7 @@ macro_rules! mode_place {
             (M::MeasuredAtV, Draw::Current { measured_at_v, .. }) => $place::Number(measured_at_v),
             (M::DutyPercent, _) => $place::MaybeFigure($($at)+ $mode.duty_percent),
             (M::StandbyW, _) => $place::MaybeFigure($($at)+ $mode.standby_w),
+            (M::CoolingW, _) => $place::MaybeFigure($($at)+ $mode.cooling_w),
             _ => return None,
         }
     };
@@ -119,6 +122,14 @@ impl Plan {
                 let night: &Night = &self.night;
                 night_place!(Place, night, field, &)
             }
+            Path::Day(field) => self.day.place(field),
+            Path::Cabin(field) => self.cabin.place(field),
+            Path::Cooling(unit, field) => self.units.get(unit)?.cooling.place(field),
+            Path::Supply(field) => self.supply.place(field),
+            Path::Array(at, field) => self.supply.arrays.get(at)?.place(field),
+            Path::Charger(at, field) => self.supply.chargers.get(at)?.place(field),
+            Path::ModeRow(at, field) => self.mode_plan.get(at)?.place(field),
+            Path::CheckIn(at, field) => self.check_ins.get(at)?.place(field),
             _ => return None,
         })
     }
@@ -142,6 +153,14 @@ impl Plan {
                 let night: &mut Night = &mut self.night;
                 night_place!(PlaceMut, night, field, &mut)
             }
+            Path::Day(field) => self.day.place_mut(field),
+            Path::Cabin(field) => self.cabin.place_mut(field),
+            Path::Cooling(unit, field) => self.units.get_mut(unit)?.cooling.place_mut(field),
+            Path::Supply(field) => self.supply.place_mut(field),
+            Path::Array(at, field) => self.supply.arrays.get_mut(at)?.place_mut(field),
+            Path::Charger(at, field) => self.supply.chargers.get_mut(at)?.place_mut(field),
+            Path::ModeRow(at, field) => self.mode_plan.get_mut(at)?.place_mut(field),
+            Path::CheckIn(at, field) => self.check_ins.get_mut(at)?.place_mut(field),
             _ => return None,
         })
     }
@@ -156,6 +175,7 @@ impl Plan {
             Place::Number(number) => Some(Figure::label(*number)),
             Place::MaybeNumber(number) => number.map(Figure::label),
             Place::Count(count) => Some(Figure::label(f64::from(*count))),
+            Place::MaybeCount(count) => count.map(|count| Figure::label(f64::from(count))),
         }
     }
 
@@ -179,7 +199,7 @@ impl Plan {
     pub fn is_optional(&self, path: Path) -> bool {
         matches!(
             self.place(path),
-            Some(Place::MaybeFigure(_) | Place::MaybeNumber(_))
+            Some(Place::MaybeFigure(_) | Place::MaybeNumber(_) | Place::MaybeCount(_))
         )
     }
 
@@ -195,6 +215,7 @@ impl Plan {
             Some(PlaceMut::MaybeNumber(number)) => *number = Some(value),
             // The cast saturates, and takes NaN to 0.
             Some(PlaceMut::Count(count)) => *count = value.round() as u32,
+            Some(PlaceMut::MaybeCount(count)) => *count = Some(value.round() as u32),
             None => return false,
         }
         true
@@ -215,6 +236,7 @@ impl Plan {
         match self.place_mut(path) {
             Some(PlaceMut::MaybeFigure(place)) => *place = None,
             Some(PlaceMut::MaybeNumber(place)) => *place = None,
+            Some(PlaceMut::MaybeCount(place)) => *place = None,
             _ => return false,
         }
         true

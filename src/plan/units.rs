@@ -74,6 +74,7 @@ pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
             Unit::Percent
         }),
         "h" | "hr" | "hrs" | "hour" | "hours" => same(Unit::Hour),
+        "min" if wanted == Unit::Minute => same(wanted),
         "min" | "minutes" => times(Unit::Hour, in_hours(minutes(1.0))),
         "d" | "day" | "days" => times(Unit::Hour, 24.0),
         "m" if wanted == Unit::Meter => same(Unit::Meter),
@@ -84,6 +85,12 @@ pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
         "mm2" | "mm²" | "mm^2" | "sqmm" => same(Unit::SquareMillimeter),
         "c" | "°c" => same(Unit::Celsius),
         "f" | "°f" => Some((Unit::Celsius, from_fahrenheit())),
+        "k" => same(Unit::Kelvin),
+        "kg" => same(Unit::Kilogram),
+        "°" | "deg" => same(Unit::Degree),
+        "m2" | "m²" => same(Unit::SquareMeter),
+        "m3" | "m³" => same(Unit::CubicMeter),
+        "l" => same(Unit::Liter),
         "blocks" | "block" | "strings" | "string" => same(Unit::Count),
         _ => None,
     }

@@ -74,6 +74,16 @@ pub fn finding_sentence(finding: &Finding) -> String {
             "Lead-acid taken {} down wears out early: half is usual.",
             with_unit(*depth_percent, "%")
         ),
+        Matter::LowAboveHigh { high_c, low_c } => format!(
+            "The low, {}, is above the high, {}: they are taken the other way round.",
+            with_unit(*low_c, "°C"),
+            with_unit(*high_c, "°C")
+        ),
+        Matter::NoSuchMode => format!("{name}: this row of the mode plan names a mode that is not listed."),
+        Matter::BadImport { row } => format!(
+            "{name}: hour {} is out of range, or the lists are of unlike length. Each hour needs a temperature from −50 to 60\u{202f}°C and an irradiance from 0 to 1500\u{202f}W/m².",
+            row + 1
+        ),
         Matter::Unreachable { min, max, unit } => {
             format!("{name}: nothing {} gives those hours.", interval(*min, *max, *unit))
         }

@@ -29,6 +29,21 @@ pub const fn unit_sign(unit: Unit, us_units: bool) -> &'static str {
         Unit::SquareMillimeter => "mm²",
         Unit::Celsius if us_units => "°F",
         Unit::Celsius => "°C",
+        Unit::Kelvin => "K",
+        Unit::Kilogram => "kg",
+        Unit::Degree => "°",
+        Unit::Minute => "min",
+        Unit::SquareMeter => "m²",
+        Unit::CubicMeter => "m³",
+        Unit::CubicMeterPerHour => "m³/h",
+        Unit::MeterPerSecond => "m/s",
+        Unit::PerHour => "per h",
+        Unit::PercentPerKelvin => "% per K",
+        Unit::WattPerSquareMeter => "W/m²",
+        Unit::WattPerSquareMeterKelvin => "W/(m²\u{202f}K)",
+        Unit::KilojoulePerKelvin => "kJ/K",
+        Unit::Liter => "l",
+        Unit::LiterPerKilowattHour => "l/kWh",
     }
 }
 
@@ -44,6 +59,7 @@ pub const fn field_label(path: Path) -> &'static str {
             M::MeasuredAtV => "Measured at",
             M::DutyPercent => "Share of time on",
             M::StandbyW => "Standby draw when off",
+            M::CoolingW => "Cooling while on",
         },
         Path::Night(field) => match field {
             N::StartClockMin => "Starts at",
@@ -57,6 +73,7 @@ pub const fn field_label(path: Path) -> &'static str {
         Path::Units => "Cooling units",
         Path::Modes(_) => "Modes",
         Path::Loads => "Other loads",
+        _ => super::day_labels::label(path),
     }
 }
 

@@ -6,6 +6,7 @@
 mod answers;
 mod cautions;
 mod charts;
+mod day_labels;
 mod findings;
 mod labels;
 mod notices;

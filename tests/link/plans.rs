@@ -4,9 +4,12 @@ use proptest::prelude::*;
 use till_morning::{
     bank::Chemistry,
     plan::{
-        Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, Night, OpenCircuitPoint, Origin,
-        Plan, Show, Unit, Unknown, VERSION,
+        Bank, Cable, CheckIn, Draw, Feed, Figure, Load, Measured, Mode, ModeRow, Night,
+        OpenCircuitPoint, Origin, Path, Plan, Show, Unit, UnitCooling, Unknown, VERSION,
+        cabin::Covers,
+        supply::{Array, Charger},
     },
+    weather::place::Climate,
 };
 
 /// Four banks, four units of six modes, eight loads, most of it stated. Invented.
@@ -75,9 +78,11 @@ fn full_unit(at: usize) -> Unit {
     let mode = |(row, name): (usize, &&str)| Mode {
         duty_percent: Some(Figure::measured(varied(row, 41.0))),
         standby_w: Some(Figure::guess(varied(at, 9.0))),
+        cooling_w: None,
         ..Mode::of_power(name, Figure::measured(varied(row + 6 * at, 163.0)))
     };
     Unit {
+        cooling: UnitCooling::default(),
         name: ["Split cooler", "Roof unit", "Window unit", "Floor unit"][at].into(),
         feed,
         supply_v: Some(24.0),
@@ -226,6 +231,7 @@ fn mode() -> impl Strategy<Value = Mode> {
             draw,
             duty_percent,
             standby_w,
+            cooling_w: None,
         },
     )
 }
@@ -249,6 +255,7 @@ fn unit() -> impl Strategy<Value = Unit> {
         modes,
     )
         .prop_map(|(name, feed, supply_v, cutoff_v, cable, modes)| Unit {
+            cooling: UnitCooling::default(),
             name,
             feed,
             supply_v,
@@ -298,15 +305,16 @@ fn night() -> impl Strategy<Value = Night> {
 /// Any plan of this version, sane or not, its numbers finite.
 pub fn any_plan() -> impl Strategy<Value = Plan> {
     let load = (name(), figure()).prop_map(|(name, power_w)| Load { name, power_w });
-    (
+    let night = (
         name(),
         prop::collection::vec(bank(), 0..3),
         prop::collection::vec(unit(), 0..3),
         prop::collection::vec(load, 0..3),
         night(),
         any::<bool>(),
-    )
-        .prop_map(|(title, banks, units, loads, night, us_units)| Plan {
+    );
+    (night, day()).prop_map(
+        |((title, banks, units, loads, night, us_units), day)| Plan {
             version: VERSION,
             title,
             banks,
@@ -314,5 +322,44 @@ pub fn any_plan() -> impl Strategy<Value = Plan> {
             loads,
             night,
             show: Show { us_units },
-        })
+            ..day
+        },
+    )
+}
+
+/// A plan whose hot-day parts hold any number in any of their places.
+fn day() -> impl Strategy<Value = Plan> {
+    let rows = (0..3usize, 0..3usize, 0..3usize, 0..3usize);
+    let touches = prop::collection::vec(prop::option::of(figure()), 90);
+    (rows, touches).prop_map(|((arrays, chargers, rows, looks), touches)| {
+        let mut plan = Plan::demo();
+        plan.supply.arrays = vec![Array::default(); arrays];
+        plan.supply.chargers = vec![Charger::default(); chargers];
+        plan.mode_plan = vec![ModeRow::default(); rows];
+        plan.check_ins = vec![CheckIn::default(); looks];
+        plan.day.climate = (looks == 1).then_some(Climate::GulfCoast);
+        plan.cabin.covers = (rows == 1).then_some(Covers::Curtains);
+        plan.day.imported.outdoor_c = vec![31.5; rows];
+        let paths: Vec<_> = plan.paths().into_iter().filter(is_of_the_day).collect();
+        for (path, touch) in paths.into_iter().zip(touches) {
+            match touch {
+                Some(figure) => plan.set_figure(path, figure),
+                None => plan.clear(path),
+            };
+        }
+        plan
+    })
+}
+
+fn is_of_the_day(path: &Path) -> bool {
+    matches!(
+        path,
+        Path::Day(_)
+            | Path::Cabin(_)
+            | Path::Supply(_)
+            | Path::Array(..)
+            | Path::Charger(..)
+            | Path::ModeRow(..)
+            | Path::CheckIn(..)
+    )
 }

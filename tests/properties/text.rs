@@ -7,8 +7,12 @@ use till_morning::{
     answer::answer,
     plan::{
         Figure, Plan,
+        cabin::CabinField,
+        cooling::CoolingField,
+        day::{CheckInField, DayField, ModeRowField},
         open::{plan_from_json, plan_to_json},
         path::{BankField, ModeField, NightField, Path, UnitField},
+        supply::{ArrayField, ChargerField, SupplyField},
     },
 };
 
@@ -24,6 +28,21 @@ fn any_path() -> impl Strategy<Value = Path> {
         (index(), index(), select(ModeField::ALL))
             .prop_map(|(unit, mode, field)| Path::Mode(unit, mode, field)),
         select(NightField::ALL).prop_map(Path::Night),
+        select(vec![
+            Path::Imported,
+            Path::Arrays,
+            Path::Chargers,
+            Path::ModePlan,
+            Path::CheckIns
+        ]),
+        select(DayField::ALL).prop_map(Path::Day),
+        select(CabinField::ALL).prop_map(Path::Cabin),
+        select(SupplyField::ALL).prop_map(Path::Supply),
+        (index(), select(CoolingField::ALL)).prop_map(|(at, field)| Path::Cooling(at, field)),
+        (index(), select(ArrayField::ALL)).prop_map(|(at, field)| Path::Array(at, field)),
+        (index(), select(ChargerField::ALL)).prop_map(|(at, field)| Path::Charger(at, field)),
+        (index(), select(ModeRowField::ALL)).prop_map(|(at, field)| Path::ModeRow(at, field)),
+        (index(), select(CheckInField::ALL)).prop_map(|(at, field)| Path::CheckIn(at, field)),
     ]
 }
 

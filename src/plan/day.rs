@@ -1,0 +1,205 @@
+//! The hot day: where, when and how hot; and what happened so far.
+
+use super::{
+    Figure, Plan,
+    part::{Choice, part},
+};
+use crate::{
+    range,
+    weather::place::{Climate, Typical},
+};
+
+part! {
+    /// Place, date and weather of the first day. All of it may be left out: then
+    /// it is the climate's, and the climate is the first of [`Day::climate_taken`].
+    Day, DayField {
+        /// Days that the answer covers, from the night's start on.
+        days_count: MaybeCount = DaysCount, DAYS_COUNT;
+        year: MaybeCount = Year, YEAR;
+        month: MaybeCount = Month, MONTH;
+        day_of_month: MaybeCount = DayOfMonth, DAY_OF_MONTH;
+        /// The clock that the night's times are on, less universal time.
+        utc_offset_min: MaybeNumber = UtcOffsetMin, UTC_OFFSET_MIN;
+        /// North positive.
+        latitude_deg: MaybeNumber = LatitudeDeg, LATITUDE_DEG;
+        /// East positive.
+        longitude_deg: MaybeNumber = LongitudeDeg, LONGITUDE_DEG;
+        altitude_m: MaybeNumber = AltitudeM, ALTITUDE_M;
+        high_c: MaybeFigure = HighC, OUTDOOR_C;
+        low_c: MaybeFigure = LowC, OUTDOOR_C;
+        /// Constant through the day. Absent: from the humidity, or the climate's.
+        dew_point_c: MaybeFigure = DewPointC, DEW_POINT_C;
+        /// Relative humidity at the day's high, where no dew point is stated.
+        humidity_percent: MaybeFigure = HumidityPercent, HUMIDITY_PERCENT;
+        /// Share of the sky under cloud.
+        cloud_percent: MaybeFigure = CloudPercent, SHARE_PERCENT;
+        /// How many clean dry atmospheres would dim the sun as much.
+        linke_turbidity: MaybeFigure = LinkeTurbidity, LINKE_TURBIDITY;
+        wind_m_s: MaybeFigure = WindMS, WIND_M_S;
+        /// Light that the ground throws back.
+        ground_albedo_percent: MaybeNumber = GroundAlbedoPercent, SHARE_PERCENT;
+        /// Runs that the sampled band is made of; 0 for none.
+        samples_count: MaybeCount = SamplesCount, SAMPLES_COUNT;
+        /// Which row of chances the samples are drawn by.
+        seed_number: MaybeCount = SeedNumber, SEED_NUMBER;
+    } with {
+        /// A built-in type of country that fills what is left out.
+        #[serde(serialize_with = "by_key")]
+        #[cfg_attr(feature = "schema", schemars(with = "Option<String>"))]
+        climate: Option<Climate>,
+        /// Hours from a weather file, from midnight of the date on.
+        imported: Imported,
+    }
+}
+
+/// Hours of a weather file, a number each; empty if there is none.
+#[derive(Clone, Debug, Default, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields, default)]
+pub struct Imported {
+    /// Air temperature in the middle of each hour.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub outdoor_c: Vec<f64>,
+    /// Mean global irradiance over each hour.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub global_w_m2: Vec<f64>,
+    /// Dew point in the middle of each hour, if the file has it.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub dew_point_c: Vec<f64>,
+}
+
+impl Choice for Climate {
+    const ALL: &[Self] = &Self::ALL;
+    fn key(self) -> &'static str {
+        self.typical().key
+    }
+}
+
+fn by_key<S: serde::Serializer>(climate: &Option<Climate>, to: S) -> Result<S::Ok, S::Error> {
+    match climate {
+        Some(climate) => to.serialize_str(climate.key()),
+        None => to.serialize_none(),
+    }
+}
+
+/// Year taken where none is stated: the sun hardly cares.
+const USUAL_YEAR: f64 = 2026.0;
+/// Light thrown back by soil and grass (common practice, no source).
+const USUAL_ALBEDO_PERCENT: f64 = 20.0;
+
+impl Day {
+    /// The climate that fills what is left out.
+    #[must_use]
+    pub fn climate_taken(&self) -> Climate {
+        self.climate.unwrap_or(Climate::SaltLakePlain)
+    }
+
+    /// The default of one of the day's numbers.
+    #[must_use]
+    pub fn assumed(&self, field: DayField) -> Option<Figure> {
+        use DayField as D;
+        let typical = self.climate_taken().typical();
+        Some(match field {
+            D::DaysCount => Figure::exact(1.0),
+            D::Year => Figure::exact(USUAL_YEAR),
+            D::Month => Figure::exact(f64::from(typical.month)),
+            D::DayOfMonth => Figure::exact(15.0),
+            D::UtcOffsetMin => Figure::exact(60.0 * typical.utc_offset_h),
+            D::LatitudeDeg => Figure::exact(typical.latitude_deg),
+            D::LongitudeDeg => Figure::exact(typical.longitude_deg),
+            D::AltitudeM => Figure::exact(typical.altitude_m),
+            D::HighC | D::LowC => Figure::guess(self.high_and_low_c(&typical, field)),
+            D::DewPointC => Figure::guess(typical.dew_point_c.min(self.number_low_c(&typical))),
+            D::CloudPercent => Figure::guess(0.0),
+            D::LinkeTurbidity => Figure::guess(typical.linke_turbidity),
+            D::WindMS => Figure::guess(1.0),
+            D::GroundAlbedoPercent => Figure::exact(USUAL_ALBEDO_PERCENT),
+            D::SamplesCount => Figure::exact(200.0),
+            D::SeedNumber => Figure::exact(1.0),
+            D::HumidityPercent => return None,
+        })
+    }
+
+    /// One stated, the other follows at the climate's distance.
+    fn high_and_low_c(&self, typical: &Typical, field: DayField) -> f64 {
+        let apart_k = typical.high_c - typical.low_c;
+        let high = self.high_c.map(|high| high.value);
+        let low = self.low_c.map(|low| low.value);
+        let (high_c, low_c) = match (high, low) {
+            (Some(high), None) => (high, high - apart_k),
+            (None, Some(low)) => (low + apart_k, low),
+            _ => (typical.high_c, typical.low_c),
+        };
+        let value = if field == DayField::HighC {
+            high_c
+        } else {
+            low_c
+        };
+        if range::OUTDOOR_C.accepts(value) {
+            value
+        } else {
+            typical.high_c
+        }
+    }
+
+    fn number_low_c(&self, typical: &Typical) -> f64 {
+        self.low_c.map_or_else(
+            || self.high_and_low_c(typical, DayField::LowC),
+            |low| low.value,
+        )
+    }
+}
+
+part! {
+    /// What a look at monitor and thermometer said in the night.
+    CheckIn, CheckInField {
+        clock_min: MaybeCount = ClockMin, CLOCK_MIN;
+        /// Whole days after the first start: 0 in the first night.
+        day_count: MaybeCount = DayCount, CHECK_IN_DAY;
+        charge_percent: MaybeFigure = ChargePercent, CHARGE_PERCENT;
+        cabin_c: MaybeFigure = CabinC, INDOOR_C;
+    } with {}
+}
+
+part! {
+    /// From this clock time on, every day: a mode, or everything off.
+    ModeRow, ModeRowField {
+        from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN;
+    } with {
+        unit: usize,
+        /// The unit's mode; absent: the unit is off.
+        mode: Option<usize>,
+    }
+}
+
+impl CheckIn {
+    pub(super) fn assumed(field: CheckInField) -> Option<Figure> {
+        (field == CheckInField::DayCount).then_some(Figure::exact(0.0))
+    }
+}
+
+impl Plan {
+    /// The mode plan as it stands, or the asked mode for the hours wanted.
+    ///
+    /// Rows by clock time, in the order of the clock; at least one.
+    #[must_use]
+    pub fn mode_rows(&self) -> Vec<(u32, usize, Option<usize>)> {
+        let night = &self.night;
+        let start = night.start_clock_min;
+        let mut rows: Vec<_> = self
+            .mode_plan
+            .iter()
+            .map(|row| (row.from_clock_min.unwrap_or(start), row.unit, row.mode))
+            .collect();
+        if rows.is_empty() {
+            rows.push((start, night.asked_unit, Some(night.asked_mode)));
+            // The cast saturates; a night of a day or more never ends.
+            let minutes = (night.wanted_h * 60.0).round() as u32;
+            if minutes < 24 * 60 {
+                rows.push(((start + minutes) % (24 * 60), night.asked_unit, None));
+            }
+        }
+        rows.sort_by_key(|row| row.0);
+        rows
+    }
+}
