@@ -2,7 +2,7 @@
 # there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
 SHELL := /bin/bash
 .DEFAULT_GOAL := help
-.PHONY: help setup build serve test test-native test-page test-e2e check sizes icons
+.PHONY: help setup build serve test test-native test-page test-e2e check sizes measure icons
 run := .tools/run
 
 help: ## these lines
@@ -43,6 +43,10 @@ check: ## format, lints for both targets, house rules
 
 sizes: ## what a visitor transfers; fails over budget
 	@node .tools/sizes.mjs dist
+
+measure: ## what a visitor feels: paint, first answer, keys (a table, no test)
+	@.tools/setup.sh test
+	@node tests/browser/measure.mjs
 
 icons: ## draw style/icons/*.png anew from the SVGs
 	@.tools/setup.sh test

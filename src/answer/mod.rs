@@ -61,6 +61,14 @@ pub const METHOD: &str = env!("CARGO_PKG_VERSION");
 /// ```
 #[must_use]
 pub fn answer(plan: &Plan) -> Answer {
+    night(plan)
+}
+
+/// The first two questions alone: how long it runs at constant draw, and how big
+/// a bank. What a page shows first, and all it must wait for; the parts of
+/// [`answer`] that come later are left out.
+#[must_use]
+pub fn night(plan: &Plan) -> Answer {
     let errors = plan.errors();
     let mut findings = errors.clone();
     let mut banks = Vec::new();

@@ -2,7 +2,7 @@
 
 use super::reactive::*;
 use crate::{
-    answer::{Answer, answer},
+    answer::{self, Answer},
     plan::{Path, Plan, draft::Draft},
     wording::Notice,
 };
@@ -15,6 +15,7 @@ const MOST_STEPS: usize = 100;
 pub struct State {
     pub draft: RwSignal<Draft>,
     pub plan: Memo<Plan>,
+    /// The first two questions; folded ones make their own memos when opened.
     pub answer: Memo<Answer>,
     /// A field's text is not in the plan: the answer is of the last good numbers.
     pub stale: Memo<bool>,
@@ -44,7 +45,7 @@ impl State {
             plan,
             // Another plan is another answer: comparing two whole ones would cost
             // more than it saves.
-            answer: Memo::new_with_compare(move |_| plan.with(answer), |_, _| true),
+            answer: Memo::new_with_compare(move |_| plan.with(answer::night), |_, _| true),
             stale: Memo::new(move |_| draft.with(|draft| !draft.troubled().is_empty())),
             notice: RwSignal::new(notice),
             update: RwSignal::new(false),

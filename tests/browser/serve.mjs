@@ -1,9 +1,10 @@
 // A small static server, for `make serve` and for the browser tests.
 //   node tests/browser/serve.mjs dist [--port 8080] [--base /some/folder/] [--csp]
-import { createReadStream, statSync } from 'node:fs';
+import { createReadStream, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
 
 const TYPES = {
   '.html': 'text/html; charset=utf-8',
@@ -56,10 +57,12 @@ function listen(server, port, host) {
 /**
  * Serves `root` under `base`. `requests` fills with {path, status}; `root` may be
  * changed while it runs (a new release); `close` ends open connections too. With
- * `store: false` the browser's own cache keeps nothing, and only a service worker can.
+ * `store: false` the browser's own cache keeps nothing, and only a service worker can;
+ * with `compress` files go out by brotli, as a good host sends them.
  */
-export async function serve({ root, base = '/', csp, store = true, port = 0, host = '127.0.0.1' }) {
+export async function serve({ root, base = '/', csp, store = true, compress = false, port = 0, host = '127.0.0.1' }) {
   const site = { root: resolve(root), requests: [] };
+  const packed = new Map();
   const server = createServer((request, response) => {
     const found = /^(GET|HEAD)$/.test(request.method) && find(site.root, base, request.url);
     site.requests.push({ path: request.url, status: found ? 200 : 404 });
@@ -70,6 +73,11 @@ export async function serve({ root, base = '/', csp, store = true, port = 0, hos
       'Cache-Control': !store ? 'no-store' : HASHED.test(found.file) ? 'max-age=31536000, immutable' : 'no-cache',
     };
     if (csp) headers['Content-Security-Policy'] = csp;
+    if (compress && /\.(html|js|css|wasm|json|svg)$/.test(found.file)) {
+      const data = packed.get(found.file) ?? brotliCompressSync(readFileSync(found.file));
+      packed.set(found.file, data);
+      return response.writeHead(200, { ...headers, 'Content-Encoding': 'br', 'Content-Length': data.length }).end(data);
+    }
     response.writeHead(200, headers);
     return request.method === 'HEAD' ? response.end() : createReadStream(found.file).pipe(response);
   });

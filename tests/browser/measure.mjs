@@ -1,0 +1,76 @@
+// Measures what a visitor feels, on the built site; prints a table, judges nothing.
+//   node tests/browser/measure.mjs            (after `make build`)
+//
+// Lines are slowed in the server, the processor by the browser's own throttle
+// (4x). Each figure is the median of three fresh visits, unless it says worst.
+import { chromium } from 'playwright-core';
+import { chromiumOptions } from './chromium.mjs';
+import { DIST } from './harness.mjs';
+import { serve } from './serve.mjs';
+
+const VISITS = 3;
+const LINES = {
+  'slow 4G (1.6 Mbps, 150 ms)': { downloadThroughput: 1_600_000 / 8, uploadThroughput: 750_000 / 8, latency: 150 },
+  '400 kbps, 400 ms': { downloadThroughput: 400_000 / 8, uploadThroughput: 400_000 / 8, latency: 400 },
+};
+const median = (values) => values.sort((a, b) => a - b)[values.length >> 1];
+
+/** In the page: paint, long tasks, shifts and the delay of each key. */
+function watch() {
+  const seen = { tasks: [], shift: 0, keys: [] };
+  globalThis.seen = seen;
+  const on = (type, each, more = {}) => new PerformanceObserver((list) => list.getEntries().forEach(each)).observe({ type, buffered: true, ...more });
+  on('longtask', (entry) => seen.tasks.push(entry.duration));
+  on('layout-shift', (entry) => { if (!entry.hadRecentInput) seen.shift += entry.value; });
+  on('event', (entry) => { if (entry.name.startsWith('key') || entry.name === 'input') seen.keys.push(entry.duration); }, { durationThreshold: 16 });
+  new MutationObserver((_, me) => {
+    if (document.documentElement?.hasAttribute('data-ready')) { seen.ready = performance.now(); me.disconnect(); }
+  }).observe(document, { subtree: true, attributes: true, childList: true });
+}
+
+async function visit(browser, site, line, act = async () => {}) {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true });
+  const page = await context.newPage();
+  await page.addInitScript(watch);
+  const tools = await context.newCDPSession(page);
+  await tools.send('Network.enable');
+  if (line) await tools.send('Network.emulateNetworkConditions', { offline: false, ...line });
+  await tools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  await page.goto(site.url);
+  await page.waitForSelector('html[data-ready]', { state: 'attached', timeout: 60_000 });
+  const extra = await act(page);
+  const figures = await page.evaluate(() => ({
+    paint: performance.getEntriesByName('first-contentful-paint')[0]?.startTime,
+    ...globalThis.seen,
+  }));
+  await context.close();
+  return { ...figures, extra };
+}
+
+/** 400 keys into the first number fields, as a thumb does it: one after another. */
+async function type(page) {
+  await page.evaluate(() => { globalThis.seen.tasks = []; globalThis.seen.keys = []; });
+  const fields = await page.$$('input[inputmode=decimal]');
+  for (let key = 0; key < 400; key += 1) {
+    if (key % 40 === 0) await fields[(key / 40) % Math.min(fields.length, 5)].focus();
+    await page.keyboard.press(key % 8 < 4 ? String((key * 7) % 10) : 'Backspace');
+  }
+}
+
+const site = await serve({ root: DIST, compress: true });
+const browser = await chromium.launch(chromiumOptions);
+const row = (name, value) => console.log(`${name.padEnd(58)}${value}`);
+const ms = (value) => `${Math.round(value)} ms`;
+for (const [name, line] of Object.entries(LINES)) {
+  const visits = [];
+  for (let count = 0; count < VISITS; count += 1) visits.push(await visit(browser, site, line));
+  row(`first paint, ${name}, 4x`, ms(median(visits.map((v) => v.paint))));
+  row(`first answer, ${name}, 4x`, ms(median(visits.map((v) => v.ready))));
+}
+const typed = await visit(browser, site, undefined, type);
+const keys = typed.keys.sort((a, b) => a - b);
+row('key to paint, worst but 2 % of 400 keys, 4x', keys.length ? ms(keys[Math.floor(keys.length - 1 - 400 * 0.02)] ?? keys[0]) : 'under 16 ms');
+row('longest task while typing, 4x', typed.tasks.length ? ms(Math.max(...typed.tasks)) : 'under 50 ms (the browser reports none)');
+row('layout shift, whole visit', typed.shift.toFixed(4));
+await browser.close();
+await site.close();
