@@ -1,0 +1,266 @@
+//! What a run leaves: points to draw, events, and books that close.
+
+use crate::{cabin::{HeatBook, WaterBook}, simulate::Stop};
+use serde::{Deserialize, Serialize};
+
+/// What is on at a moment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ModeAt {
+    pub unit: usize,
+    pub mode: usize,
+}
+
+/// One moment. Charge, volts and outdoors are those of the moment; watts, and
+/// the cabin's air, are means over the step that ends here, so that a
+/// thermostat's sawtooth does not alias.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DayPoint {
+    pub hours_h: f64,
+    pub charge_percent: f64,
+    pub terminal_v: f64,
+    /// Out of the bank; negative while it is charged.
+    pub bank_a: f64,
+    pub cabin_c: f64,
+    pub outdoor_c: f64,
+    /// Relative humidity of the cabin air; 0 in samples, which leave it out.
+    pub humidity_percent: f64,
+    /// Panels, past the controller, as far as it was taken.
+    pub solar_w: f64,
+    pub charger_w: f64,
+    /// Everything electric but the unit.
+    pub loads_w: f64,
+    /// The unit with what feeds it.
+    pub unit_w: f64,
+    /// Sensible heat that the unit took out of the cabin.
+    pub cooling_w: f64,
+    /// Irradiance on the ground.
+    pub global_w_m2: f64,
+    /// The mode on; absent: none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mode: Option<ModeAt>,
+}
+
+/// Something that happened, and when.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DayEvent {
+    pub hours_h: f64,
+    #[serde(flatten)]
+    pub what: Happening,
+}
+
+/// What can happen on a day.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "what", rename_all = "snake_case")]
+pub enum Happening {
+    /// The bank gives no more: everything on it is off.
+    Empty { stop: Stop },
+    /// Charged far enough again: loads and unit come back.
+    BackOn,
+    /// As full as it gets.
+    Full,
+    /// The unit alone was stopped, by its own or its feed's limit.
+    UnitStopped { stop: Stop },
+    /// The cabin is warmer than the set point, a mode on or planned.
+    SetPointLost,
+    SetPointRegained,
+    /// The mode plan came to another mode, or to none.
+    ModeChanged {
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        mode: Option<ModeAt>,
+    },
+    /// The bank is too cold or too hot to be charged.
+    ChargingRefused { bank_c: f64 },
+    ChargingResumed,
+    /// A generator's fuel is used up.
+    FuelGone { charger: usize },
+}
+
+/// One day summed up.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DaySum {
+    pub solar_wh: f64,
+    pub charger_wh: f64,
+    pub loads_wh: f64,
+    pub unit_wh: f64,
+    pub least_charge_percent: f64,
+    /// At the end of the day.
+    pub end_charge_percent: f64,
+    /// Warmest cabin with a mode planned; the coldest number there is, if none was.
+    pub warmest_c: f64,
+    /// Time without the current that was asked for.
+    pub dark_h: f64,
+    /// Time above the set point's band, a mode planned.
+    pub lost_h: f64,
+}
+
+impl DaySum {
+    pub(super) const EMPTY: Self = Self {
+        solar_wh: 0.0,
+        charger_wh: 0.0,
+        loads_wh: 0.0,
+        unit_wh: 0.0,
+        least_charge_percent: 100.0,
+        end_charge_percent: 0.0,
+        warmest_c: COLDEST_C,
+        dark_h: 0.0,
+        lost_h: 0.0,
+    };
+}
+
+/// Below every cabin: what "the warmest so far" starts from.
+pub const COLDEST_C: f64 = -100.0;
+
+/// Where the energy went over the whole span. The book closes:
+/// solar + charger + out of the bank's store = loads + unit + lost.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct EnergySum {
+    pub solar_wh: f64,
+    /// What the panels offered and nothing took.
+    pub spilled_wh: f64,
+    pub charger_wh: f64,
+    pub loads_wh: f64,
+    /// The unit with its feed and cable.
+    pub unit_wh: f64,
+    /// Heat in the bank, and charge that did not go in.
+    pub lost_wh: f64,
+    /// By which the bank's store fell; negative if it rose.
+    pub from_store_wh: f64,
+    /// The same in charge.
+    pub from_store_ah: f64,
+    pub fuel_l: f64,
+    /// What the book is out by; rounding.
+    pub gap_wh: f64,
+}
+
+impl EnergySum {
+    pub(super) fn close(&mut self) {
+        self.gap_wh = self.solar_wh + self.charger_wh + self.from_store_wh
+            - self.loads_wh
+            - self.unit_wh
+            - self.lost_wh;
+    }
+
+    /// Everything that moved: the measure for the gap.
+    #[must_use]
+    pub fn throughput_wh(&self) -> f64 {
+        self.solar_wh
+            + self.charger_wh
+            + self.from_store_wh.abs()
+            + self.loads_wh
+            + self.unit_wh
+            + self.lost_wh.abs()
+    }
+}
+
+/// Where the cabin's sensible heat came from over the whole span; into the
+/// cabin is positive. The book closes: the ways in = the unit + stored.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct HeatSum {
+    pub glass_wh: f64,
+    pub shell_wh: f64,
+    pub air_change_wh: f64,
+    pub sun_glass_wh: f64,
+    pub sun_shell_wh: f64,
+    pub people_wh: f64,
+    pub gains_wh: f64,
+    /// Taken out by the unit.
+    pub unit_wh: f64,
+    /// Stayed in air, contents and shell.
+    pub stored_wh: f64,
+    /// Water that the unit shed, and its latent heat.
+    pub condensed_kg: f64,
+    pub latent_wh: f64,
+    pub gap_wh: f64,
+}
+
+impl HeatSum {
+    pub(super) fn of(heat: &HeatBook, water: &WaterBook) -> Self {
+        let wh = |joules: f64| joules / 3600.0;
+        Self {
+            glass_wh: wh(heat.glass_j),
+            shell_wh: wh(heat.shell_j),
+            air_change_wh: wh(heat.air_change_j),
+            sun_glass_wh: wh(heat.sun_glass_j),
+            sun_shell_wh: wh(heat.sun_shell_j),
+            people_wh: wh(heat.people_j),
+            gains_wh: wh(heat.gains_j),
+            unit_wh: wh(heat.unit_j),
+            stored_wh: wh(heat.stored_air_j + heat.stored_shell_j),
+            condensed_kg: water.condensed_kg,
+            latent_wh: wh(water.condensed_kg * crate::cabin::moisture::EVAPORATION_J_KG),
+            gap_wh: wh(heat.gap_j()),
+        }
+    }
+}
+
+/// Who listens to a run. Whoever wants nothing of it says `&mut ()`.
+pub trait Sink {
+    /// Whether points are to carry the humidity, which costs a little.
+    const WANTS_HUMIDITY: bool = false;
+    /// The end of a step or of a part of one, and the start of the run.
+    fn point(&mut self, _point: &DayPoint) {}
+    fn event(&mut self, _hours_h: f64, _what: Happening) {}
+}
+
+impl Sink for () {}
+
+/// All of it, to be drawn.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Record {
+    pub points: Vec<DayPoint>,
+    pub events: Vec<DayEvent>,
+}
+
+impl Sink for Record {
+    const WANTS_HUMIDITY: bool = true;
+
+    fn point(&mut self, point: &DayPoint) {
+        self.points.push(*point);
+    }
+    fn event(&mut self, hours_h: f64, what: Happening) {
+        self.events.push(DayEvent { hours_h, what });
+    }
+}
+
+/// What a run came to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// Until the bank was first empty, and by what.
+    pub empty: Option<(f64, Stop)>,
+    /// Until the set point was first lost.
+    pub lost_h: Option<f64>,
+    /// Warmest cabin until the wanted hour, a mode planned and once cooled down.
+    pub warmest_c: f64,
+    pub least_charge_percent: f64,
+    pub days: Vec<DaySum>,
+    pub energy: EnergySum,
+    pub heat: HeatSum,
+    /// Charge of the cells at the end.
+    pub end_charge: f64,
+    pub end_cabin: crate::cabin::State,
+}
+
+impl Outcome {
+    /// Hours until empty, or the whole of `span_h`.
+    #[must_use]
+    pub fn hours(&self, span_h: f64) -> f64 {
+        self.empty.map_or(span_h, |(hours_h, _)| hours_h)
+    }
+    /// Whether the bank was not empty before an hour.
+    #[must_use]
+    pub fn lasts_to(&self, wanted_h: f64) -> bool {
+        self.empty.is_none_or(|(hours_h, _)| hours_h >= wanted_h)
+    }
+    /// Whether, besides, the set point was held until then.
+    #[must_use]
+    pub fn holds_to(&self, wanted_h: f64) -> bool {
+        self.lasts_to(wanted_h) && self.lost_h.is_none_or(|lost_h| lost_h >= wanted_h)
+    }
+}

@@ -1,0 +1,360 @@
+//! Sun and weather over the days, step by step.
+//!
+//! Where the sun stands depends on place and date alone and is worked out once
+//! ([`Heavens`]); how strongly it shines and how warm the air is depends on
+//! figures that have a spread and is worked out for each run ([`Air`]).
+
+use crate::{
+    cabin::Figures,
+    quantity::{celsius, watts_per_square_meter},
+    supply::solar::{
+        self, Array,
+        plane::{Light, Plane, SkyModel, Sun},
+    },
+    weather::{
+        clear_sky::{Irradiance, Sky, extraterrestrial_w_m2, split},
+        date::{Date, Moment},
+        day::DayProfile,
+        site::Site,
+        sun::position,
+    },
+};
+
+/// Length of a step: the coefficients of cabin, unit and bank stay through it.
+pub const STEP_H: f64 = 1.0 / 6.0;
+/// Steps an hour.
+pub const STEPS_PER_HOUR: usize = 6;
+
+/// The sun at one moment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct SunRow {
+    /// Unit vector to the sun: east, north, up.
+    parts: [f64; 3],
+    apparent_elevation_deg: f64,
+    outside_w_m2: f64,
+}
+
+/// Imported hours, taken apart.
+#[derive(Clone, Debug, PartialEq)]
+struct Hours {
+    outdoor_c: Vec<f64>,
+    dew_point_c: Vec<f64>,
+    /// Mean beam and diffuse of each hour.
+    parts: Vec<Irradiance>,
+}
+
+/// Everything above that no figure changes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Heavens {
+    site: Site,
+    rows: Vec<SunRow>,
+    /// Clock hours at the first row.
+    start_h: f64,
+    /// Hours by which the clock is put forward.
+    forward_h: f64,
+    hours: Option<Hours>,
+    walls: [Plane; 4],
+}
+
+/// A clock that is further ahead of the sun than this is taken to be put
+/// forward by an hour, which the table of day temperatures does not know.
+const FORWARD_H: f64 = 0.75;
+
+/// What is asked of the heavens.
+pub struct Where<'a> {
+    pub site: Site,
+    pub date: Date,
+    pub utc_offset_h: f64,
+    /// Clock hours at which the days start.
+    pub start_h: f64,
+    pub span_h: f64,
+    /// Temperatures, dew points and global irradiance by the hour, if imported.
+    pub imported: Option<[&'a [f64]; 3]>,
+}
+
+impl Heavens {
+    /// The sun over a span; nothing where the date or place is out of range.
+    pub fn new(at: &Where) -> Option<Self> {
+        let midnight = Moment::from_local(at.date, 0.0, at.utc_offset_h).ok()?;
+        let steps = (at.span_h / STEP_H).round() as usize;
+        let rows = (0..=steps)
+            .map(|step| {
+                let after_h = at.start_h + step as f64 * STEP_H;
+                SunRow::at(&at.site, midnight.plus_hours(after_h).ok()?)
+            })
+            .collect::<Option<Vec<_>>>()?;
+        let ahead_h = at.utc_offset_h - at.site.longitude_deg() / 15.0;
+        let wall = |azimuth_deg| Plane::new(90.0, azimuth_deg).ok();
+        Some(Self {
+            site: at.site,
+            rows,
+            start_h: at.start_h,
+            forward_h: if ahead_h > FORWARD_H { 1.0 } else { 0.0 },
+            hours: at.imported.and_then(|lists| Hours::new(at, lists, midnight)),
+            walls: [wall(0.0)?, wall(90.0)?, wall(180.0)?, wall(270.0)?],
+        })
+    }
+
+    /// How many steps the span has.
+    #[must_use]
+    pub fn steps(&self) -> usize {
+        self.rows.len() - 1
+    }
+
+    /// The site's mean air pressure, Pa.
+    #[must_use]
+    pub fn pressure_pa(&self) -> f64 {
+        self.site.pressure_pa()
+    }
+
+    /// Irradiance on the ground at a row.
+    fn irradiance(&self, row: usize, sky: &Sky) -> Irradiance {
+        let sun = &self.rows[row];
+        let Some(hours) = &self.hours else {
+            return sky.irradiance(
+                sun.apparent_elevation_deg,
+                sun.outside_w_m2,
+                self.site.altitude_m(),
+                self.site.pressure_pa(),
+            );
+        };
+        let clock_h = self.start_h + row as f64 * STEP_H;
+        let mean = hours.parts[clock_h as usize % hours.parts.len()];
+        let dni_w_m2 = if sun.parts[2] > 0.0 {
+            mean.dni_w_m2
+        } else {
+            0.0
+        };
+        Irradiance {
+            ghi_w_m2: dni_w_m2 * sun.parts[2].max(0.0) + mean.dhi_w_m2,
+            dni_w_m2,
+            dhi_w_m2: mean.dhi_w_m2,
+        }
+    }
+
+    /// Air outdoors at a row: dry bulb and dew point.
+    fn outdoors_c(&self, row: usize, weather: &Weather) -> (f64, f64) {
+        let clock_h = self.start_h + row as f64 * STEP_H;
+        match &self.hours {
+            Some(hours) => {
+                let air_c = between_middles(&hours.outdoor_c, clock_h) + weather.warmer_k;
+                let dew_c = if hours.dew_point_c.is_empty() {
+                    weather.dew_point_c
+                } else {
+                    between_middles(&hours.dew_point_c, clock_h)
+                };
+                (air_c, dew_c.min(air_c))
+            }
+            None => {
+                let air_c = weather.profile.temperature_c(clock_h - self.forward_h);
+                (air_c, weather.dew_point_c.min(air_c))
+            }
+        }
+    }
+
+    /// Weather, and what panels and cabin get of it, at every step.
+    #[must_use]
+    pub fn air(&self, weather: &Weather, array: Option<&Array>, figures: &Figures) -> Vec<Air> {
+        let gains = SunShare::of(figures);
+        (0..self.rows.len())
+            .map(|row| self.air_at(row, weather, array, &gains))
+            .collect()
+    }
+
+    fn air_at(
+        &self,
+        row: usize,
+        weather: &Weather,
+        array: Option<&Array>,
+        gains: &SunShare,
+    ) -> Air {
+        let (outdoor_c, dew_c) = self.outdoors_c(row, weather);
+        let mut air = Air {
+            outdoor_c,
+            outdoor_ratio: weather.ratio(self.pressure_pa(), dew_c, outdoor_c),
+            global_w_m2: 0.0,
+            sun_glass_w: 0.0,
+            sun_shell_w: gains.dark_shell_w,
+            offer: solar::Offer {
+                power: crate::quantity::watts(0.0),
+                cell: celsius(outdoor_c),
+                warmth_factor: 1.0,
+            },
+        };
+        let shine = self.irradiance(row, &weather.sky);
+        let sun = &self.rows[row];
+        let lights = Light::new(
+            shine.ghi_w_m2,
+            shine.dni_w_m2,
+            shine.dhi_w_m2,
+            sun.outside_w_m2,
+        );
+        let (true, Ok(light), Ok(direction)) =
+            (shine.ghi_w_m2 > 0.0, lights, Sun::from_parts(sun.parts))
+        else {
+            return air;
+        };
+        let on_walls = self.walls.iter().map(|wall| {
+            wall.light(&direction, &light, weather.albedo, SkyModel::HayDavies)
+                .total_w_m2()
+        });
+        let wall_w_m2 = on_walls.sum::<f64>() / 4.0;
+        air.global_w_m2 = shine.ghi_w_m2;
+        air.sun_glass_w = gains.glass_w(shine.ghi_w_m2, wall_w_m2);
+        air.sun_shell_w = gains.shell_w(shine.ghi_w_m2, wall_w_m2);
+        if let (Some(array), Ok(over)) = (array, solar::Air::new(celsius(outdoor_c), weather.wind_m_s))
+        {
+            air.offer = array.offer(&direction, &light, &over);
+        }
+        air
+    }
+}
+
+impl SunRow {
+    fn at(site: &Site, moment: Moment) -> Option<Self> {
+        let sun = position(site, moment);
+        let elevation_deg = sun.apparent_elevation_deg(site);
+        let (up, level) = elevation_deg.to_radians().sin_cos();
+        let (east, north) = sun.azimuth_deg.to_radians().sin_cos();
+        Some(Self {
+            parts: [level * east, level * north, up],
+            apparent_elevation_deg: elevation_deg,
+            outside_w_m2: extraterrestrial_w_m2(sun.distance_au),
+        })
+    }
+}
+
+impl Hours {
+    fn new(at: &Where, [outdoor, dew, global]: [&[f64]; 3], midnight: Moment) -> Option<Self> {
+        let parts = global
+            .iter()
+            .enumerate()
+            .map(|(hour, &mean_w_m2)| {
+                let middle = midnight.plus_hours(hour as f64 + 0.5).ok()?;
+                let sun = SunRow::at(&at.site, middle)?;
+                Some(split(mean_w_m2, sun.parts[2], sun.outside_w_m2))
+            })
+            .collect::<Option<Vec<_>>>()?;
+        (!parts.is_empty() && outdoor.len() == parts.len()).then(|| Self {
+            outdoor_c: outdoor.to_vec(),
+            dew_point_c: dew.to_vec(),
+            parts,
+        })
+    }
+}
+
+/// Between values that stand in the middle of their hours; round to the start
+/// where they end.
+fn between_middles(values: &[f64], clock_h: f64) -> f64 {
+    let count = values.len();
+    let at_h = clock_h - 0.5 + count as f64;
+    let hour = at_h as usize;
+    let (from, to) = (values[hour % count], values[(hour + 1) % count]);
+    from + at_h.fract() * (to - from)
+}
+
+/// The figures of a run's weather.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Weather {
+    pub profile: DayProfile,
+    /// Added to imported temperatures, which are exact but for this.
+    pub warmer_k: f64,
+    pub dew_point_c: f64,
+    /// Humidity ratio at that dew point.
+    pub dew_ratio: f64,
+    pub sky: Sky,
+    pub albedo: f64,
+    pub wind_m_s: f64,
+}
+
+impl Weather {
+    /// Humidity ratio outdoors; the constant dew point's is known beforehand.
+    fn ratio(&self, pressure_pa: f64, dew_c: f64, outdoor_c: f64) -> f64 {
+        if dew_c == self.dew_point_c && dew_c < outdoor_c {
+            self.dew_ratio
+        } else {
+            ratio_at_dew_point(pressure_pa, dew_c)
+        }
+    }
+}
+
+/// Humidity ratio of air with this dew point; 0 where there is no such air.
+#[must_use]
+pub fn ratio_at_dew_point(pressure_pa: f64, dew_c: f64) -> f64 {
+    let pressure = crate::quantity::pascals(pressure_pa);
+    crate::air::MoistAir::saturated(pressure, celsius(dew_c))
+        .map_or(0.0, |air| air.humidity_ratio())
+}
+
+/// What acts on cabin and panels at a step's edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Air {
+    pub outdoor_c: f64,
+    pub outdoor_ratio: f64,
+    pub global_w_m2: f64,
+    pub sun_glass_w: f64,
+    pub sun_shell_w: f64,
+    pub offer: solar::Offer,
+}
+
+impl Air {
+    /// So far on the way to the next edge.
+    #[must_use]
+    pub fn towards(&self, next: &Self, share: f64) -> Self {
+        let mix = |a: f64, b: f64| a + share * (b - a);
+        Self {
+            outdoor_c: mix(self.outdoor_c, next.outdoor_c),
+            outdoor_ratio: mix(self.outdoor_ratio, next.outdoor_ratio),
+            global_w_m2: mix(self.global_w_m2, next.global_w_m2),
+            sun_glass_w: mix(self.sun_glass_w, next.sun_glass_w),
+            sun_shell_w: mix(self.sun_shell_w, next.sun_shell_w),
+            offer: solar::Offer {
+                power: self.offer.power + share * (next.offer.power - self.offer.power),
+                cell: celsius(mix(
+                    crate::quantity::in_celsius(self.offer.cell),
+                    crate::quantity::in_celsius(next.offer.cell),
+                )),
+                warmth_factor: mix(self.offer.warmth_factor, next.offer.warmth_factor),
+            },
+        }
+    }
+}
+
+/// [`Figures::sun`] is linear in both irradiances: its slopes, once.
+struct SunShare {
+    glass_by_roof: f64,
+    glass_by_wall: f64,
+    shell_by_roof: f64,
+    shell_by_wall: f64,
+    /// What the shell loses to the sky in the dark.
+    dark_shell_w: f64,
+}
+
+impl SunShare {
+    fn of(figures: &Figures) -> Self {
+        let at = |roof: f64, wall: f64| {
+            figures
+                .sun(watts_per_square_meter(roof), watts_per_square_meter(wall))
+                .map_or((0.0, 0.0), |gain| {
+                    use crate::quantity::in_watts;
+                    (in_watts(gain.glass), in_watts(gain.shell))
+                })
+        };
+        let (dark, roof, wall) = (at(0.0, 0.0), at(1000.0, 0.0), at(0.0, 1000.0));
+        Self {
+            glass_by_roof: (roof.0 - dark.0) / 1000.0,
+            glass_by_wall: (wall.0 - dark.0) / 1000.0,
+            shell_by_roof: (roof.1 - dark.1) / 1000.0,
+            shell_by_wall: (wall.1 - dark.1) / 1000.0,
+            dark_shell_w: dark.1,
+        }
+    }
+
+    fn glass_w(&self, roof_w_m2: f64, wall_w_m2: f64) -> f64 {
+        self.glass_by_roof * roof_w_m2 + self.glass_by_wall * wall_w_m2
+    }
+
+    fn shell_w(&self, roof_w_m2: f64, wall_w_m2: f64) -> f64 {
+        self.dark_shell_w + self.shell_by_roof * roof_w_m2 + self.shell_by_wall * wall_w_m2
+    }
+}
