@@ -2,10 +2,12 @@
 //!
 //! Pure, deterministic, total. Every face of the project is a face on it.
 
+pub mod day;
 mod facts;
 mod runs;
 mod working;
 
+pub use day::DayAnswer;
 pub use facts::BankFacts;
 pub(crate) use facts::held_span;
 pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
