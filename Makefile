@@ -2,7 +2,7 @@
 # there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
 SHELL := /bin/bash
 .DEFAULT_GOAL := help
-.PHONY: help setup build serve test test-native test-page test-e2e check sizes measure icons
+.PHONY: help setup build module serve test test-native test-page test-e2e check sizes measure icons
 run := .tools/run
 
 help: ## these lines
@@ -15,6 +15,10 @@ build: ## dist/: the site, and dist/till-morning.html, the page as one file
 	@.tools/setup.sh build
 	@$(run) trunk build
 	@echo "built: dist/ and dist/till-morning.html"
+
+module: ## pkg/: the engine as a module for scripts of others, npm-shaped
+	@.tools/setup.sh module
+	@.tools/module.sh --gate
 
 serve: build ## build, then serve dist/ on this machine (PORT=8080)
 	@$(run) node tests/browser/serve.mjs dist --port $${PORT:-8080}
@@ -37,8 +41,10 @@ test-e2e: ## the built site in Chromium, from outside (ONLY=offline picks files)
 check: ## format, lints for both targets, house rules
 	@.tools/setup.sh build
 	$(run) cargo fmt --check
+	$(run) cargo fmt --check --manifest-path .tools/split/Cargo.toml
 	$(run) cargo clippy --all-targets -- -D warnings
-	$(run) cargo clippy --target wasm32-unknown-unknown --features page --bins --test page -- -D warnings
+	$(run) cargo clippy --target wasm32-unknown-unknown --features page,module --bins --test page -- -D warnings
+	$(run) cargo clippy --locked --all-targets --manifest-path .tools/split/Cargo.toml -- -D warnings
 	$(run) cargo test --test house
 
 sizes: ## what a visitor transfers; fails over budget

@@ -1,7 +1,9 @@
 #!/usr/bin/env bash
 # Installs what a step needs, says what it does, and skips what is there.
-#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, esbuild
-#   .tools/setup.sh test    the same, and Chromium, its driver, the browser tests' packages
+#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, our cutter, esbuild
+#   .tools/setup.sh module  the same, and what makes types of JSON schemas
+#   .tools/setup.sh test    all that, and Chromium, its driver, other readers of what we
+#                           write (Python, Java for the HTML checker), the browser tests' packages
 set -euo pipefail
 source "$(dirname "$0")/env.sh"
 
@@ -74,6 +76,14 @@ ensure_trunk() {
   rm -rf "$tools/build"
 }
 
+ensure_split() {
+  if [ -x "$split_dir/bin/till-morning-split" ]; then echo "till-morning-split: there"; return; fi
+  say "till-morning-split, from .tools/split (half a minute)"
+  CARGO_PROFILE_DEV_DEBUG=0 CARGO_TARGET_DIR="$tools/build-split" \
+    cargo install --quiet --locked --debug --path "$here/.tools/split" --root "$split_dir"
+  rm -rf "$tools/build-split"
+}
+
 ensure_bindgen() {
   [ -n "$bindgen_version" ] || die "Cargo.lock names no wasm-bindgen"
   if [ "$(wasm-bindgen --version 2>/dev/null)" = "wasm-bindgen $bindgen_version" ]; then echo "wasm-bindgen: there"; return; fi
@@ -98,6 +108,13 @@ ensure_esbuild() {
   npm install --silent --no-audit --no-fund --prefix "$esbuild_dir" "esbuild@$esbuild_version"
 }
 
+ensure_types_tool() {
+  if have json2ts; then echo "json2ts: there"; return; fi
+  say "json-schema-to-typescript $types_version"
+  mkdir -p "$types_dir"
+  npm install --silent --no-audit --no-fund --prefix "$types_dir" "json-schema-to-typescript@$types_version"
+}
+
 # ---- what the browser tests need --------------------------------------------
 
 ensure_browser() {
@@ -106,17 +123,28 @@ ensure_browser() {
   apt_install chromium chromium-driver fonts-dejavu-core
 }
 
+# Python's csv reads what we write; the Nu HTML checker runs on Java.
+ensure_readers() {
+  if have python3 && have java; then echo "Python and Java: there"; return; fi
+  say "Python and Java from the distribution (root)"
+  apt_install python3-minimal default-jre-headless
+}
+
 ensure_node_packages() {
   local dir="$here/tests/browser"
   if [ "$dir/node_modules/.package-lock.json" -nt "$dir/package-lock.json" ]; then echo "browser test packages: there"; return; fi
   say "browser test packages (npm ci)"
-  (cd "$dir" && npm ci --silent --no-audit --no-fund && touch node_modules/.package-lock.json)
+  (cd "$dir" && npm ci --silent --no-audit --no-fund --ignore-scripts && touch node_modules/.package-lock.json)
 }
 
-build_tools() { ensure_basics; ensure_target; ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_esbuild; }
+build_tools() {
+  ensure_basics; ensure_target
+  ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_split; ensure_esbuild
+}
 
 case "${1:-}" in
   build) build_tools ;;
-  test) build_tools; ensure_browser; ensure_node_packages ;;
-  *) die "usage: setup.sh build|test" ;;
+  module) build_tools; ensure_types_tool ;;
+  test) build_tools; ensure_types_tool; ensure_browser; ensure_readers; ensure_node_packages ;;
+  *) die "usage: setup.sh build|module|test" ;;
 esac

@@ -3,6 +3,7 @@
 //! What arrives was written by anyone. Every reader here is bounded before it
 //! works and answers with a typed reason.
 
+pub mod contract;
 mod dictionary;
 pub mod link;
 

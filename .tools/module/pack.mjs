@@ -1,0 +1,52 @@
+// Makes pkg/, an npm-shaped folder, of the module's wasm. Run by .tools/module.sh.
+//   node .tools/module/pack.mjs STAGED
+// STAGED holds what wasm-bindgen and wasm-opt have made: glue.js and till-morning.wasm.
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
+
+const BUDGET = 80_000; // of the wasm, by brotli
+
+const here = fileURLToPath(new URL('.', import.meta.url));
+const root = join(here, '../..');
+const pkg = join(root, 'pkg');
+const staged = process.argv[2];
+
+const cargo = readFileSync(join(root, 'Cargo.toml'), 'utf8');
+const of = (key) => cargo.match(new RegExp(`^${key} = "(.*)"$`, 'm'))[1];
+
+rmSync(pkg, { recursive: true, force: true });
+mkdirSync(pkg);
+for (const name of ['index.js', 'index.d.ts', 'README.md']) cpSync(join(here, name), join(pkg, name));
+for (const name of ['glue.js', 'till-morning.wasm']) cpSync(join(staged, name), join(pkg, name));
+for (const name of ['plan', 'answer']) {
+  const schema = join(root, 'tests/schema', `${name}.schema.json`);
+  cpSync(schema, join(pkg, `${name}.schema.json`));
+  // The types are the schema's, so that they cannot say anything else.
+  const args = ['--input', schema, '--additionalProperties=false', '--bannerComment', `// Made from ${name}.schema.json.`];
+  writeFileSync(join(pkg, `${name}.d.ts`), execFileSync('json2ts', args));
+}
+writeFileSync(join(pkg, 'package.json'), `${JSON.stringify({
+  name: of('name'),
+  version: of('version'),
+  description: of('description'),
+  license: '(MIT OR Apache-2.0)',
+  type: 'module',
+  main: './index.js',
+  types: './index.d.ts',
+  exports: {
+    '.': { types: './index.d.ts', default: './index.js' },
+    './till-morning.wasm': './till-morning.wasm',
+    './plan.schema.json': './plan.schema.json',
+    './answer.schema.json': './answer.schema.json',
+  },
+  files: ['*.js', '*.d.ts', '*.wasm', '*.schema.json'],
+  sideEffects: false,
+}, null, 2)}\n`);
+
+const wasm = readFileSync(join(pkg, 'till-morning.wasm'));
+const size = brotliCompressSync(wasm).length;
+console.log(`pkg/: the wasm is ${wasm.length} bytes, ${size} by brotli (budget ${BUDGET})`);
+if (size > BUDGET) { console.log('OVER BUDGET'); process.exitCode = Number(process.argv[3] === '--gate'); }

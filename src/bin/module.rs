@@ -1,0 +1,27 @@
+//! The contract for scripts of others: nothing here but the door.
+//!
+//! `make module` packs this program's wasm with a small loader and its types.
+//! Texts go in and come out; see [`till_morning::pass_on::contract`].
+
+use till_morning::pass_on::contract;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+/// See [`contract::answer`].
+#[wasm_bindgen]
+pub fn answer(plan: &str) -> String {
+    contract::answer(plan)
+}
+
+/// See [`contract::plan_of_link`].
+#[wasm_bindgen]
+pub fn plan_from_link(link: &str) -> String {
+    contract::plan_of_link(link)
+}
+
+/// See [`contract::link_of_plan`].
+#[wasm_bindgen]
+pub fn link_from_plan(plan: &str) -> String {
+    contract::link_of_plan(plan)
+}
+
+fn main() {}
