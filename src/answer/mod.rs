@@ -39,6 +39,9 @@ pub struct Answer {
     pub runs: Vec<RunAnswer>,
     /// The number asked for, for each bank that could be answered.
     pub sizing: Vec<Sizing>,
+    /// The hot day on the first bank, if it could be answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub day: Option<DayAnswer>,
 }
 
 /// The method's version.
@@ -63,7 +66,13 @@ pub const METHOD: &str = env!("CARGO_PKG_VERSION");
 /// ```
 #[must_use]
 pub fn answer(plan: &Plan) -> Answer {
-    night(plan)
+    let mut answer = night(plan);
+    answer.day = day::day_with_odds(plan);
+    if let Some(day) = &answer.day {
+        answer.findings.extend(day.findings.iter().cloned());
+        answer.findings = worst_first(std::mem::take(&mut answer.findings));
+    }
+    answer
 }
 
 /// The first two questions alone: how long it runs at constant draw, and how big
@@ -107,6 +116,7 @@ pub fn night(plan: &Plan) -> Answer {
         banks,
         runs,
         sizing,
+        day: None,
     }
 }
 

@@ -1,7 +1,7 @@
 //! The bank as a store in time: what it gives and takes over a step.
 
 use crate::{
-    bank::Pack,
+    bank::{Held, Pack, Store, Timed},
     circuit::{Branch, Point, settle},
     simulate::Stop,
 };
@@ -17,13 +17,14 @@ pub struct Charging {
     pub kept: f64,
 }
 
-/// A bank at one moment and what it is made of.
+/// A bank and what it is made of.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bank {
     pub pack: Pack,
+    pub store: Store,
     pub charging: Charging,
-    /// Charge of the cells that the plan keeps back.
-    pub floor: f64,
+    /// Share of what it holds that the plan keeps back.
+    pub floor_share: f64,
 }
 
 /// What hangs on the bars over a step.
@@ -38,10 +39,10 @@ pub struct Hanging {
 }
 
 /// What a step came to, means over it.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Flow {
-    /// Charge of the cells after the step.
-    pub charge: f64,
+    /// The bank after the step.
+    pub held: Held,
     /// Out of the bank.
     pub bank_a: f64,
     pub bar_v: f64,
@@ -89,16 +90,10 @@ pub const QUICK_PASSES: usize = 2;
 const AGREED: f64 = 1e-13;
 
 impl Bank {
-    /// Open-circuit volts at a charge.
+    /// Open-circuit volts of a bank that holds so much.
     #[must_use]
-    pub fn emf_v(&self, charge: f64) -> f64 {
-        self.pack.curve.at(charge)
-    }
-
-    /// Share of what the bank holds that is left.
-    #[must_use]
-    pub fn held_share(&self, charge: f64) -> f64 {
-        self.pack.held_share(charge)
+    pub fn emf_v(&self, held: Held) -> f64 {
+        self.pack.curve.at(self.store.charge(held))
     }
 
     /// Whether charging is allowed at a temperature.
@@ -108,8 +103,8 @@ impl Bank {
         bank_c >= low_c && bank_c <= high_c
     }
 
-    /// A step of `step_h` from `charge`: sources offer up to `offer_a` amps at a
-    /// bar voltage, of which no more is taken than the bank may be charged with.
+    /// A step from what is held: sources offer up to `offer_a` amps at a bar
+    /// voltage, of which no more is taken than the bank may be charged with.
     ///
     /// Nothing where no current carries the loads.
     ///
@@ -118,56 +113,42 @@ impl Bank {
     /// energy book closes whatever the step's length.
     pub fn step(
         &self,
-        charge: f64,
+        from: Held,
         hanging: &Hanging,
         offer_a: impl Fn(f64) -> f64,
         may_charge: bool,
-        step_h: f64,
+        timed: &Lasting,
         is_quick: bool,
     ) -> Option<Flow> {
         let passes = if is_quick { QUICK_PASSES } else { EXACT_PASSES };
-        let mut emf_v = self.emf_v(charge);
-        let mut flow = Flow::default();
+        let most_in_a = if may_charge {
+            self.store.most_in_a(from, &timed.timed)
+        } else {
+            0.0
+        };
+        let charge = self.store.charge(from);
+        let mut emf_v = self.pack.curve.at(charge);
         let mut at_v = emf_v;
+        let mut flow = None;
         for _ in 0..passes {
-            let most_in_a = if may_charge {
-                self.most_in_a(charge, step_h)
-            } else {
-                0.0
-            };
-            flow = self.at(emf_v, hanging, offer_a(at_v), most_in_a)?;
-            let gone = self.charge_passed(flow.bank_a, step_h);
-            flow.charge = (charge - gone).min(1.0);
-            at_v = flow.bar_v;
-            let mean_v = self.mean_emf_v(charge, flow.charge);
-            let agreed = (mean_v - emf_v).abs() <= AGREED * emf_v;
-            if agreed {
+            let mut now = self.at(from, emf_v, hanging, offer_a(at_v), most_in_a)?;
+            now.held = self.store.after(from, &timed.timed, now.bank_a);
+            at_v = now.bar_v;
+            let mean_v = self.mean_emf_v(charge, self.store.charge(now.held));
+            flow = Some(now);
+            if (mean_v - emf_v).abs() <= AGREED * emf_v {
                 break;
             }
             emf_v = mean_v;
         }
-        self.close(charge, &mut flow, step_h);
+        let mut flow = flow?;
+        self.close(charge, &mut flow, timed.hours);
         Some(flow)
-    }
-
-    /// Most net amps into the bank that do not overfill it in a step.
-    fn most_in_a(&self, charge: f64, step_h: f64) -> f64 {
-        ((1.0 - charge) * self.pack.capacity.ah / (self.charging.kept * step_h)).max(0.0)
-    }
-
-    /// Share of the full charge that a current takes out of the cells in a time.
-    fn charge_passed(&self, bank_a: f64, step_h: f64) -> f64 {
-        let capacity = &self.pack.capacity;
-        if bank_a >= 0.0 {
-            bank_a * step_h / capacity.ah_at(bank_a)
-        } else {
-            bank_a * step_h * self.charging.kept / capacity.ah
-        }
     }
 
     fn mean_emf_v(&self, from: f64, to: f64) -> f64 {
         if (from - to).abs() < 1e-12 {
-            self.emf_v(from)
+            self.pack.curve.at(from)
         } else {
             self.pack.curve.mean_between(from.min(to), from.max(to))
         }
@@ -176,6 +157,7 @@ impl Bank {
     /// The bars at one open-circuit voltage, sources held back as far as needed.
     fn at(
         &self,
+        from: Held,
         emf_v: f64,
         hanging: &Hanging,
         offered_a: f64,
@@ -216,54 +198,76 @@ impl Bank {
             unit_w: hanging.share * points[0].bar_v * hanging.on.amps_at(points[0].bar_v)
                 + (1.0 - hanging.share) * points[1].bar_v * hanging.off.amps_at(points[1].bar_v),
             lost_w: ohm * hanging.mean(&points, |point| point.amps * point.amps),
+            store_w: 0.0,
+            store_a: 0.0,
+            held: from,
             is_held,
-            ..Flow::default()
         })
     }
 
-    /// The store's side of the book: what Peukert and charging lose is lost.
+    /// The store's side of the book: what charging loses is lost.
     fn close(&self, from: f64, flow: &mut Flow, step_h: f64) {
-        let gone_ah = (from - flow.charge) * self.pack.capacity.ah;
-        flow.store_a = gone_ah / step_h;
-        flow.store_w = flow.store_a * self.mean_emf_v(from, flow.charge);
-        let at_terminals_w = flow.bus_w + flow.unit_w - flow.source_w;
-        let beyond_ohm_w = flow.store_w - at_terminals_w - flow.lost_w;
-        // With neither it is rounding, which is left for the book to show.
-        if self.pack.capacity.exponent > 1.0 || self.charging.kept < 1.0 {
-            flow.lost_w += beyond_ohm_w;
-        }
+        let to = self.store.charge(flow.held);
+        flow.store_a = (from - to) * self.store.cells_ah / step_h;
+        let emf_v = self.mean_emf_v(from, to);
+        flow.store_w = flow.store_a * emf_v;
+        let into_a = (-flow.bank_a).max(0.0);
+        flow.lost_w += into_a * (1.0 - self.store.charge_efficiency) * emf_v;
     }
 
-    /// What stops everything at a charge, if anything does.
+    /// What stops everything on the bank when it holds so much, if anything does.
     #[must_use]
-    pub fn stop_at(&self, charge: f64, hanging: &Hanging, source_a: f64) -> Option<Stop> {
+    pub fn stop_at(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<Stop> {
         let pack = &self.pack;
-        let Some(points) = hanging.settle(self.emf_v(charge), pack.ohm, source_a) else {
+        let Some(points) = hanging.settle(self.emf_v(held), pack.ohm, source_a) else {
             return Some(Stop::NoCurrentCarriesIt);
         };
-        let low_v = points[0].bar_v.min(points[1].bar_v);
-        if low_v < pack.cutoff_v - SLACK {
+        if points[0].bar_v.min(points[1].bar_v) < pack.cutoff_v - SLACK {
             return Some(Stop::OwnCutOff {
                 cutoff_v: pack.cutoff_v,
             });
         }
-        if let Some(limit_a) = pack.limit_a
-            && points[0].amps.max(points[1].amps) > limit_a * (1.0 + SLACK)
-        {
-            return Some(Stop::CurrentLimit { limit_a });
-        }
-        let falls = points[0].amps.max(points[1].amps) > 0.0;
-        (charge <= self.floor && falls).then(|| Stop::ChargeFloor {
-            kept_percent: 100.0 * self.held_share(self.floor),
-        })
+        let most_a = points[0].amps.max(points[1].amps);
+        pack.limit_a
+            .filter(|limit_a| most_a > limit_a * (1.0 + SLACK))
+            .map(|limit_a| Stop::CurrentLimit { limit_a })
     }
 
     /// Volts at the unit's end of its cable while it is on.
     #[must_use]
-    pub fn unit_v(&self, charge: f64, hanging: &Hanging, source_a: f64) -> Option<f64> {
-        let points = hanging.settle(self.emf_v(charge), self.pack.ohm, source_a)?;
+    pub fn unit_v(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<f64> {
+        let points = hanging.settle(self.emf_v(held), self.pack.ohm, source_a)?;
         Some(hanging.on.taker_v(points[0].bar_v))
     }
+
+    /// Whether a current out of the bank lasts for so long.
+    #[must_use]
+    pub fn lasts(&self, from: Held, bank_a: f64, timed: &Lasting) -> bool {
+        bank_a <= 0.0
+            || self.store.most_out_a(from, &timed.timed, self.floor_share) >= bank_a * (1.0 - SLACK)
+    }
+
+    /// What is left after a steady current.
+    #[must_use]
+    pub fn after(&self, from: Held, timed: &Lasting, bank_a: f64) -> Held {
+        self.store.after(from, &timed.timed, bank_a)
+    }
+
+    /// A length of time for [`Self::step`].
+    #[must_use]
+    pub fn lasting(&self, hours: f64) -> Lasting {
+        Lasting {
+            hours,
+            timed: self.store.timed(hours),
+        }
+    }
+}
+
+/// A step's length, worked out once for all that are as long.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Lasting {
+    pub hours: f64,
+    timed: Timed,
 }
 
 /// Rounding that no limit should trip on.
@@ -276,9 +280,9 @@ impl Charging {
     pub fn usual(chemistry: crate::bank::Chemistry, cells: f64) -> Self {
         use crate::bank::Chemistry as K;
         let (cell_v, between_c, kept) = match chemistry {
-            K::Lfp => (3.55, (0.0, 55.0), 1.0),
-            K::Nmc => (4.15, (0.0, 45.0), 1.0),
-            K::SodiumIon => (3.9, (-10.0, 50.0), 1.0),
+            K::Lfp => (3.55, (0.0, 55.0), 0.995),
+            K::Nmc => (4.15, (0.0, 45.0), 0.995),
+            K::SodiumIon => (3.9, (-10.0, 50.0), 0.99),
             K::Agm | K::Gel | K::Flooded => (2.40, (-20.0, 50.0), 0.9),
         };
         Self {

@@ -10,13 +10,17 @@ use super::{
 };
 use crate::{
     answer::held_span,
+    bank::{Held, Store},
     cabin::{Build, Doing, Figures, MoistStore, Occupant, Stores},
     plan::{
         Plan,
         cabin::CabinField as C,
         day::DayField as D,
         path::{BankField as B, Path},
-        supply::{ArrayField as A, BankPlace, ChargerField as G, ControllerKind, Mounting, SupplyField as S},
+        supply::{
+            ArrayField as A, BankPlace, ChargerField as G, ControllerKind, Mounting,
+            SupplyField as S,
+        },
     },
     quantity::{
         amps, celsius, cubic_meters, joules_per_kelvin, kilograms, square_meters, volts, watts,
@@ -24,8 +28,7 @@ use crate::{
     },
     simulate::assemble,
     supply::solar::{
-        self, Group,
-        cell,
+        self, Group, cell,
         controller::{ArrayVolts, Controller},
         losses::Losses,
         plane::Plane,
@@ -37,8 +40,8 @@ use crate::{
 #[derive(Clone, Debug, PartialEq)]
 pub struct Inputs {
     pub bank: Bank,
-    /// Charge of the cells at the start.
-    pub start_charge: f64,
+    /// What the bank holds at the start.
+    pub start_held: Held,
     /// On the bars but the unit.
     pub bus_w: f64,
     /// Other heat in the cabin.
@@ -47,6 +50,8 @@ pub struct Inputs {
     pub asleep: Vec<Occupant>,
     pub stores: Stores,
     pub moist: MoistStore,
+    /// The same with doors and roof light open: while no mode is planned.
+    pub aired: (Stores, MoistStore),
     pub set_c: f64,
     pub band_k: f64,
     pub start_c: Option<f64>,
@@ -78,6 +83,10 @@ impl Inputs {
         let number = |field| plan.number(Path::Cabin(field));
         let pressure_pa = scene.heavens.pressure_pa();
         let figures = figures(plan, pressure_pa)?;
+        let aired = Figures {
+            air_changes_per_hour: number(C::AiredChangesPerH)?,
+            ..figures
+        };
         let bank = bank(plan)?;
         let timeline = Timeline::new(plan, scene.heavens.steps());
         let rigs = timeline
@@ -90,13 +99,14 @@ impl Inputs {
         let loads_w: f64 = plan.loads.iter().map(|load| load.power_w.value).sum();
         let (from, _) = held_span(plan, 0)?;
         Some(Self {
-            start_charge: bank.pack.charge_at(from),
+            start_held: bank.store.rested(from),
             bus_w: loads_w + bank.pack.always_on_w,
             gains_w: number(C::GainsW)?,
             awake: aboard(plan, Doing::SeatedLightWork),
             asleep: aboard(plan, Doing::Asleep),
             stores: figures.stores().ok()?,
             moist: figures.moist_store().ok()?,
+            aired: (aired.stores().ok()?, aired.moist_store().ok()?),
             set_c: number(C::SetPointC)?,
             band_k: number(C::DeadBandK)?,
             start_c: number(C::StartC),
@@ -118,11 +128,17 @@ fn bank(plan: &Plan) -> Option<Bank> {
     let the_bank = plan.banks.first()?;
     let (_, to) = held_span(plan, 0)?;
     let cells = f64::from(the_bank.reading().cells) * f64::from(the_bank.series_count);
-    let stated_v = plan.supply.chargers.iter().find_map(|charger| charger.hold_v);
+    let stated_v = plan
+        .supply
+        .chargers
+        .iter()
+        .find_map(|charger| charger.hold_v);
     let mut charging = Charging::usual(the_bank.chemistry, cells);
     charging.hold_v = stated_v.unwrap_or(charging.hold_v);
+    let rated_h = plan.number(Path::Bank(0, B::RatedHoursH))?;
     Some(Bank {
-        floor: pack.charge_at(to),
+        store: Store::new(&pack, rated_h, charging.kept),
+        floor_share: to,
         pack,
         charging,
     })
@@ -260,10 +276,4 @@ fn chargers(plan: &Plan) -> Option<Vec<Charger>> {
             })
         })
         .collect()
-}
-
-/// Whether the plan says so much of its bank that a day can be run on it.
-#[must_use]
-pub fn has_bank(plan: &Plan) -> bool {
-    plan.number(Path::Bank(0, B::BlockRatedAh)).is_some()
 }

@@ -1,6 +1,9 @@
 //! What a run leaves: points to draw, events, and books that close.
 
-use crate::{cabin::{HeatBook, WaterBook}, simulate::Stop};
+use crate::{
+    cabin::{HeatBook, WaterBook},
+    simulate::Stop,
+};
 use serde::{Deserialize, Serialize};
 
 /// What is on at a moment.
@@ -57,13 +60,17 @@ pub struct DayEvent {
 #[serde(tag = "what", rename_all = "snake_case")]
 pub enum Happening {
     /// The bank gives no more: everything on it is off.
-    Empty { stop: Stop },
+    Empty {
+        stop: Stop,
+    },
     /// Charged far enough again: loads and unit come back.
     BackOn,
     /// As full as it gets.
     Full,
     /// The unit alone was stopped, by its own or its feed's limit.
-    UnitStopped { stop: Stop },
+    UnitStopped {
+        stop: Stop,
+    },
     /// The cabin is warmer than the set point, a mode on or planned.
     SetPointLost,
     SetPointRegained,
@@ -73,10 +80,14 @@ pub enum Happening {
         mode: Option<ModeAt>,
     },
     /// The bank is too cold or too hot to be charged.
-    ChargingRefused { bank_c: f64 },
+    ChargingRefused {
+        bank_c: f64,
+    },
     ChargingResumed,
     /// A generator's fuel is used up.
-    FuelGone { charger: usize },
+    FuelGone {
+        charger: usize,
+    },
 }
 
 /// One day summed up.
@@ -242,8 +253,8 @@ pub struct Outcome {
     pub days: Vec<DaySum>,
     pub energy: EnergySum,
     pub heat: HeatSum,
-    /// Charge of the cells at the end.
-    pub end_charge: f64,
+    /// Share of what the bank holds at the end.
+    pub end_share: f64,
     pub end_cabin: crate::cabin::State,
 }
 

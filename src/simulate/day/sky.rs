@@ -90,7 +90,9 @@ impl Heavens {
             rows,
             start_h: at.start_h,
             forward_h: if ahead_h > FORWARD_H { 1.0 } else { 0.0 },
-            hours: at.imported.and_then(|lists| Hours::new(at, lists, midnight)),
+            hours: at
+                .imported
+                .and_then(|lists| Hours::new(at, lists, midnight)),
             walls: [wall(0.0)?, wall(90.0)?, wall(180.0)?, wall(270.0)?],
         })
     }
@@ -202,7 +204,8 @@ impl Heavens {
         air.global_w_m2 = shine.ghi_w_m2;
         air.sun_glass_w = gains.glass_w(shine.ghi_w_m2, wall_w_m2);
         air.sun_shell_w = gains.shell_w(shine.ghi_w_m2, wall_w_m2);
-        if let (Some(array), Ok(over)) = (array, solar::Air::new(celsius(outdoor_c), weather.wind_m_s))
+        if let (Some(array), Ok(over)) =
+            (array, solar::Air::new(celsius(outdoor_c), weather.wind_m_s))
         {
             air.offer = array.offer(&direction, &light, &over);
         }

@@ -99,7 +99,8 @@ impl Habits {
             plan.number(Path::Cabin(field))
                 .map(|minute| minute.max(0.0) as u32 % DAY_MIN)
         };
-        let away_min = clock(CabinField::AwayFromClockMin).zip(clock(CabinField::AwayUntilClockMin));
+        let away_min =
+            clock(CabinField::AwayFromClockMin).zip(clock(CabinField::AwayUntilClockMin));
         let chargers_min = plan
             .supply
             .chargers
@@ -150,9 +151,9 @@ impl Habits {
             to_h,
             step,
             rig: row.and_then(|row| row.1),
-            is_aboard: !self.away_min.is_some_and(|span| {
-                span.0 != span.1 && is_within(clock_min, span)
-            }),
+            is_aboard: !self
+                .away_min
+                .is_some_and(|span| span.0 != span.1 && is_within(clock_min, span)),
             is_asleep: is_within(clock_min, ASLEEP_MIN),
             chargers,
         }

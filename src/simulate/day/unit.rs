@@ -9,9 +9,7 @@ use crate::{
         cooling::{Control, CoolingField as C},
         path::{ModeField as M, Path},
     },
-    quantity::{
-        celsius, in_kilograms_per_second, in_watts, kilograms_per_second, pascals, watts,
-    },
+    quantity::{celsius, in_kilograms_per_second, in_watts, kilograms_per_second, pascals, watts},
     simulate::{
         Stop,
         assemble::{self, Asked},
@@ -60,7 +58,8 @@ impl Rig {
         let the_mode = the_unit.modes.get(mode)?;
         let number = |field| plan.number(Path::Cooling(unit, field));
         let nominal_v = plan.banks.first()?.nominal_v();
-        let asked = assemble::asked_of_feed(the_mode, the_unit, nominal_v, unit, mode, &mut Vec::new());
+        let asked =
+            assemble::asked_of_feed(the_mode, the_unit, nominal_v, unit, mode, &mut Vec::new());
         let cooling_w = plan.number(Path::Mode(unit, mode, M::CoolingW))?;
         let strongest_w = number(C::CoolingW)?.max(1.0);
         let air = air::Unit {
@@ -134,10 +133,9 @@ impl Rig {
     fn on(&self, power_ratio: f64) -> Branch {
         match self.asked {
             Asked::Amps(amps) => Branch::current(amps * power_ratio, self.ohm),
-            Asked::Watts(watts) => Branch::power(
-                assemble::input_w(&self.feed, watts * power_ratio),
-                self.ohm,
-            ),
+            Asked::Watts(watts) => {
+                Branch::power(assemble::input_w(&self.feed, watts * power_ratio), self.ohm)
+            }
         }
     }
 

@@ -3,9 +3,11 @@
 //! Hours count from the start of the first night, by the clock of the plan.
 //! Watts into the bank's bars are positive where a name does not say which way.
 
-pub use crate::simulate::day::{
-    DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt,
-};
+mod make;
+
+pub use make::{can_be_run, day, day_with_odds};
+
+pub use crate::simulate::day::{DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt};
 use crate::{finding::Finding, simulate::Stop, spread::Band};
 use serde::{Deserialize, Serialize};
 

@@ -1,0 +1,44 @@
+//! One to seven days of a plan: weather, cabin, unit, bank, panels and chargers
+//! in time.
+//!
+//! ```text
+//! Scene::new(&plan)           place, date and the sun: once
+//!   Inputs::new(&scene, &plan)  every figure as a plain number: cheap, so vary
+//!                               the plan (Plan::set_number) and ask again
+//!     run(&inputs, &how, &mut sink) -> Outcome
+//! ```
+//!
+//! Steps are of ten minutes, cut where the plan changes by the clock
+//! ([`timeline`]). Within one the weather runs straight, the unit's capacity and
+//! draw stay, and the bank's current is its mean; the cabin is exact, with every
+//! switch of the thermostat located, and so is the energy of the bank. Empty and
+//! cut-off are located within their step and the step is run again up to there.
+//!
+//! - Who wants the curves passes a [`Record`]; samples and searches pass `()` and
+//!   set [`How::is_quick`]: cycles are then smoothed out and the current found in
+//!   two passes, at a third of the cost.
+//! - Another mode plan: put a [`timeline::Timeline::of_rows`] into the inputs.
+//! - From another state (a reading in the night): [`How::start`].
+
+mod bank;
+mod inputs;
+mod keeper;
+mod piece;
+mod record;
+mod run;
+mod scene;
+mod sky;
+mod state;
+pub mod timeline;
+mod unit;
+
+pub use bank::{Bank, Charging};
+pub use inputs::{Inputs, figures};
+pub use record::{
+    COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, Outcome, Record,
+    Sink,
+};
+pub use run::run;
+pub use scene::Scene;
+pub use sky::STEP_H;
+pub use state::{How, Start};
