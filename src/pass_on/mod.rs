@@ -6,5 +6,6 @@
 pub mod contract;
 mod dictionary;
 pub mod link;
+pub mod table;
 
 pub use link::{NotALink, TooLong, link_from_plan, plan_from_link};
