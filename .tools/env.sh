@@ -23,7 +23,10 @@ trunk_dir=$tools/trunk-$trunk_version
 binaryen_dir=$tools/binaryen-$binaryen_version
 esbuild_dir=$tools/esbuild-$esbuild_version
 types_dir=$tools/json2ts-$types_version
-export PATH="$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$types_dir/node_modules/.bin:$PATH"
+# What cuts the wasm in two is our own: its sources are its version.
+split_version=$(cat "$here"/.tools/split/Cargo.{toml,lock} "$here"/.tools/split/src/*.rs | sha256sum | cut -c1-16)
+split_dir=$tools/split-$split_version
+export PATH="$split_dir/bin:$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$types_dir/node_modules/.bin:$PATH"
 
 say() { printf '\n== %s\n' "$*"; }
 have() { command -v "$1" >/dev/null 2>&1; }

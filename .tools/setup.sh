@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs what a step needs, says what it does, and skips what is there.
-#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, esbuild
+#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, our cutter, esbuild
 #   .tools/setup.sh module  the same, and what makes types of JSON schemas
 #   .tools/setup.sh test    all that, and Chromium, its driver, other readers of what we
 #                           write (Python, Java for the HTML checker), the browser tests' packages
@@ -76,6 +76,14 @@ ensure_trunk() {
   rm -rf "$tools/build"
 }
 
+ensure_split() {
+  if [ -x "$split_dir/bin/till-morning-split" ]; then echo "till-morning-split: there"; return; fi
+  say "till-morning-split, from .tools/split (half a minute)"
+  CARGO_PROFILE_DEV_DEBUG=0 CARGO_TARGET_DIR="$tools/build-split" \
+    cargo install --quiet --locked --debug --path "$here/.tools/split" --root "$split_dir"
+  rm -rf "$tools/build-split"
+}
+
 ensure_bindgen() {
   [ -n "$bindgen_version" ] || die "Cargo.lock names no wasm-bindgen"
   if [ "$(wasm-bindgen --version 2>/dev/null)" = "wasm-bindgen $bindgen_version" ]; then echo "wasm-bindgen: there"; return; fi
@@ -129,7 +137,10 @@ ensure_node_packages() {
   (cd "$dir" && npm ci --silent --no-audit --no-fund --ignore-scripts && touch node_modules/.package-lock.json)
 }
 
-build_tools() { ensure_basics; ensure_target; ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_esbuild; }
+build_tools() {
+  ensure_basics; ensure_target
+  ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_split; ensure_esbuild
+}
 
 case "${1:-}" in
   build) build_tools ;;

@@ -1,12 +1,13 @@
 // Prints what each file of dist/ weighs, raw and as a host sends it, and fails
-// when the first load or the one-file page is over its budget.
+// when the first load, the later part or the one-file page is over its budget.
 //   node .tools/sizes.mjs dist
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 
 const FIRST_LOAD_BROTLI = 150_000; // all that index.html refers to
-const SINGLE_RAW = 250_000; // till-morning.html is passed on as it is
+const LATER_BROTLI = 150_000; // fetched once the first answer stands
+const SINGLE_RAW = 500_000; // till-morning.html holds both, and is passed on as it is
 
 const dir = process.argv[2] ?? 'dist';
 const names = readdirSync(dir, { recursive: true, withFileTypes: true })
@@ -31,6 +32,7 @@ const asked = [...shell.matchAll(/<(?:link|script)\b[^>]*\b(?:href|src)="\.\/([^
   .filter(([tag]) => !tag.includes('apple-touch-icon'))
   .map(([, name]) => name);
 const first = sum('first load', rows.filter((row) => row.name === 'index.html' || asked.includes(row.name)));
+const later = rows.find(({ name }) => name.startsWith('till-morning-later-'));
 const single = rows.find((row) => row.name === 'till-morning.html');
 const worker = readFileSync(join(dir, 'sw.js'), 'utf8');
 const kept = sum('kept for use without a signal', rows.filter(({ name }) => name === 'index.html' || worker.includes(`"./${name}"`)));
@@ -39,10 +41,12 @@ console.log('      raw     gzip   brotli');
 rows.forEach((row) => console.log(line(row)));
 console.log();
 console.log(line(first));
+console.log(line({ ...later, name: 'later part' }));
 console.log(line(kept));
 
 const over = [];
 if (first.brotli > FIRST_LOAD_BROTLI) over.push(`first load: ${first.brotli} bytes by brotli, budget ${FIRST_LOAD_BROTLI}`);
+if (later.brotli > LATER_BROTLI) over.push(`later part: ${later.brotli} bytes by brotli, budget ${LATER_BROTLI}`);
 if (single.raw > SINGLE_RAW) over.push(`till-morning.html: ${single.raw} bytes, budget ${SINGLE_RAW}`);
-console.log(over.length ? `OVER BUDGET\n${over.join('\n')}` : 'within budget: first load 150 kB by brotli, one file 250 kB');
+console.log(over.length ? `OVER BUDGET\n${over.join('\n')}` : 'within budget: first load 150 kB and later part 150 kB by brotli, one file 500 kB');
 process.exitCode = over.length ? 1 : 0;

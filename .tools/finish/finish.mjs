@@ -1,6 +1,7 @@
 // Trunk's post_build hook: makes the finished site of what Trunk has staged.
 //
 //   till-morning-HASH.{wasm,js,css}   named by their content; loader and glue in one script
+//   till-morning-later-HASH.wasm      what is not needed for the first answer
 //   index.html                        no inline script or style: runs under a strict content policy
 //   sw.js                             the service worker with this build's list of files
 //   till-morning.html                 the whole page as one file, for file:// and sandboxed frames
@@ -12,6 +13,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { minifyScript, minifyStyle, packScript } from './pack.mjs';
 import { element, oneFile, replaceOnce, staged } from './html.mjs';
+import { parts } from './parts.mjs';
 
 const dir = process.env.TRUNK_STAGING_DIR;
 if (!dir) throw new Error('finish.mjs is run by Trunk (trunk build)');
@@ -21,7 +23,7 @@ const read = (name) => readFileSync(join(dir, name));
 const drop = (name) => rmSync(join(dir, name), { recursive: true, force: true });
 const hashOf = (data) => createHash('sha256').update(data).digest('hex').slice(0, 16);
 const write = (name, data) => { writeFileSync(join(dir, name), data); return name; };
-const writeHashed = (end, data) => write(`till-morning-${hashOf(data)}.${end}`, data);
+const writeHashed = (end, data, part = '') => write(`till-morning-${part}${hashOf(data)}.${end}`, data);
 
 /**
  * The service worker: its list, and a version that changes when any file does.
@@ -44,14 +46,16 @@ function writeWorker() {
 }
 
 const page = staged(read('index.html').toString());
-const wasm = read(page.wasm);
+const { first, later, whole } = parts(join(dir, page.wasm), process.env.TRUNK_SOURCE_DIR);
 const css = minifyStyle(page.styles.map((name) => read(name)).join('\n'));
 const glue = join(dir, page.glue);
 
-const wasmFile = writeHashed('wasm', wasm);
-const script = packScript(join(source, 'start.js'), glue, { define: { WASM_FILE: JSON.stringify(wasmFile) } });
+const wasmFile = writeHashed('wasm', first);
+const laterFile = writeHashed('wasm', later, 'later-');
+const define = { WASM_FILE: JSON.stringify(wasmFile), LATER_FILE: JSON.stringify(laterFile) };
+const script = packScript(join(source, 'start.js'), glue, { define });
 const packed = join(dir, 'packed.gz');
-writeFileSync(packed, gzipSync(wasm, { level: 9, memLevel: 9 }));
+writeFileSync(packed, gzipSync(whole, { level: 9, memLevel: 9 }));
 const single = packScript(join(source, 'start_single.js'), glue, { wasm: packed });
 
 [page.glue, page.wasm, ...page.styles, 'packed.gz', 'snippets'].forEach(drop);

@@ -7,7 +7,7 @@ use super::{
     dom::{El, h},
     keep,
     keeping::keeping,
-    later::{Question, later},
+    later::questions,
     margin::{cautions, notices},
     modes::modes,
     needed::needed,
@@ -50,7 +50,7 @@ pub fn app() -> Vec<El> {
                 .child(curves(state)),
         )
         .child(question("question-2", words::QUESTION_BANK).child(needed(state)))
-        .children(Question::ALL.map(|question| later(state, question)))
+        .children(questions(state))
         .child(question("assumed", words::ASSUMED).child(assumed(state)))
         .child(question("keeping", words::KEEPING).child(keeping(state)))
         .child(question("cautions", words::CAUTIONS_TITLE).child(cautions()));

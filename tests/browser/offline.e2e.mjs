@@ -139,7 +139,7 @@ test('a version that cannot start makes way for the next by itself', { expectErr
   const broken = laterRelease(scratch(), 'a');
   // The real script under another name, with a wasm address that leads nowhere.
   const script = readdirSync(broken).find((name) => /^till-morning-\w+\.js$/.test(name));
-  const lost = readFileSync(join(broken, script), 'utf8').replace(/-[0-9a-f]{16}\.wasm/, '-lost.wasm');
+  const lost = readFileSync(join(broken, script), 'utf8').replace(/till-morning-[0-9a-f]{16}\.wasm/, 'till-morning-lost.wasm');
   writeFileSync(join(broken, 'broken.js'), lost);
   change(join(broken, 'index.html'), script, 'broken.js');
   site.root = broken;

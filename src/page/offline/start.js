@@ -1,6 +1,10 @@
 // Entry of the hosted page: its one script, packed with the wasm glue.
 import './register.js';
 import init from 'till-morning-glue';
+import { bring } from './later.js';
 import { start } from './outcome.js';
 
-start(() => init({ module_or_path: new URL(WASM_FILE, import.meta.url) }));
+const beside = (name) => new URL(name, import.meta.url);
+const page = init({ module_or_path: beside(WASM_FILE) });
+bring(beside(LATER_FILE), page);
+start(() => page);

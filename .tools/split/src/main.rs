@@ -1,0 +1,89 @@
+//! Cuts the page's wasm in two at a door.
+//!
+//! ```text
+//! till-morning-split LINKED FINISHED DOOR FIRST LATER WHOLE
+//! ```
+//!
+//! LINKED is the program as the linker leaves it, with its relocations; FINISHED
+//! the same after wasm-bindgen and wasm-opt, with its names; DOOR the path of the
+//! one function that leads to what may come later. FIRST starts as FINISHED would.
+//! LATER holds what only the door reaches; it takes memory, table and functions
+//! from FIRST (its instance's exports, as module `f`) and hangs its own into the
+//! table. Before that the door must not be passed: it traps there. WHOLE is
+//! FINISHED without names and what else is no program, for a page that takes all at once.
+
+mod cut;
+mod linked;
+mod module;
+mod origin;
+mod write;
+
+use std::{fs, process::ExitCode};
+use wasmparser::{ConstExpr, Operator, Validator};
+
+/// Why it cannot be done.
+pub type Fault = Box<dyn std::error::Error>;
+
+fn main() -> ExitCode {
+    let given: Vec<String> = std::env::args().skip(1).collect();
+    let [linked, finished, door, outputs @ ..] = given.as_slice() else {
+        return usage();
+    };
+    let Ok([first, later, whole]) = <&[String; 3]>::try_from(outputs) else {
+        return usage();
+    };
+    match split(linked, finished, door, [first, later, whole]) {
+        Ok(line) => {
+            println!("{line}");
+            ExitCode::SUCCESS
+        }
+        Err(fault) => {
+            eprintln!("till-morning-split: {fault}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn usage() -> ExitCode {
+    eprintln!("usage: till-morning-split LINKED FINISHED DOOR FIRST LATER WHOLE");
+    ExitCode::from(2)
+}
+
+/// Writes the three; gives a line that says how they came out.
+fn split(linked: &str, finished: &str, door: &str, outputs: [&String; 3]) -> Result<String, Fault> {
+    let behind = origin::behind(&fs::read(linked)?, door)?;
+    let finished = fs::read(finished)?;
+    let whole = module::Whole::read(&finished, door)?;
+    let cut = cut::Cut::of(&whole, &behind)?;
+    let parts = [
+        write::first(&whole, &cut)?,
+        write::later(&whole, &cut)?,
+        write::bare(&finished)?,
+    ];
+    for (path, wasm) in outputs.iter().zip(&parts) {
+        Validator::new().validate_all(wasm)?;
+        fs::write(path, wasm)?;
+    }
+    let constants: usize = cut.later_data.iter().map(|(_, bytes)| bytes.len()).sum();
+    Ok(format!(
+        "cut in two: first {} bytes; later {} bytes, {} of {} functions, {constants} bytes of constants",
+        parts[0].len(),
+        parts[1].len(),
+        cut.later.len(),
+        whole.bodies.len(),
+    ))
+}
+
+/// Is this the door, whatever the compiler has added to its name?
+pub fn is_door(name: &str, door: &str) -> bool {
+    format!("{:#}", rustc_demangle::demangle(name)) == door
+}
+
+/// The number that an offset is.
+pub fn constant(offset: &ConstExpr) -> Result<u32, Fault> {
+    let mut operators = offset.get_operators_reader();
+    match (operators.read()?, operators.read()?) {
+        (Operator::I32Const { value }, Operator::End) => Ok(value.cast_unsigned()),
+        other => Err(format!("an offset that is no number: {other:?}").into()),
+    }
+}

@@ -1,0 +1,277 @@
+//! The two parts, written.
+
+use std::borrow::Cow;
+use std::collections::{BTreeMap, BTreeSet};
+use wasm_encoder::{
+    CodeSection, ConstExpr, DataSection, ElementSection, Elements, EntityType, ExportKind,
+    ExportSection, FunctionSection, GlobalSection, ImportSection, Instruction, MemorySection,
+    Module, RawSection, SectionId, StartSection, TableSection, TypeSection,
+    reencode::{Error, Reencode},
+};
+use wasmparser::{Operator, Parser};
+
+use crate::{Fault, cut::Cut, module::Whole};
+
+/// The first part's name in the later one's imports.
+const FIRST: &str = "f";
+
+/// Indices of the whole, as they are in one part.
+#[derive(Default)]
+struct Part {
+    functions: BTreeMap<u32, u32>,
+    globals: BTreeMap<u32, u32>,
+    tables: BTreeMap<u32, u32>,
+}
+
+/// What an index was that this part does not know.
+#[derive(Debug)]
+struct Unknown(&'static str, u32);
+
+impl std::fmt::Display for Unknown {
+    fn fmt(&self, f: &mut std::fmt::Formatter) -> std::fmt::Result {
+        write!(f, "{} {} is not in this part", self.0, self.1)
+    }
+}
+impl std::error::Error for Unknown {}
+
+fn look_up(
+    what: &'static str,
+    map: &BTreeMap<u32, u32>,
+    index: u32,
+) -> Result<u32, Error<Unknown>> {
+    map.get(&index)
+        .copied()
+        .ok_or(Error::UserError(Unknown(what, index)))
+}
+
+impl Reencode for Part {
+    type Error = Unknown;
+    fn function_index(&mut self, index: u32) -> Result<u32, Error<Unknown>> {
+        look_up("function", &self.functions, index)
+    }
+    fn global_index(&mut self, index: u32) -> Result<u32, Error<Unknown>> {
+        look_up("global", &self.globals, index)
+    }
+    fn table_index(&mut self, index: u32) -> Result<u32, Error<Unknown>> {
+        look_up("table", &self.tables, index)
+    }
+}
+
+fn renumbered(indices: impl IntoIterator<Item = u32>) -> BTreeMap<u32, u32> {
+    indices.into_iter().zip(0..).collect()
+}
+
+/// Starts as the whole would, and lends the later part what that takes.
+pub fn first(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
+    let mut part = Part {
+        functions: renumbered((0..whole.functions_imported).chain(cut.first.iter().copied())),
+        globals: renumbered(0..whole.globals.len() as u32),
+        tables: renumbered(0..whole.tables.len() as u32),
+    };
+    let mut module = Module::new();
+    module.section(&types(whole, &mut part)?);
+    let mut imports = ImportSection::new();
+    for import in &whole.imports {
+        imports.import(import.module, import.name, part.entity_type(import.ty)?);
+    }
+    module.section(&imports);
+    module.section(&functions(whole, &cut.first));
+    let mut tables = TableSection::new();
+    for table in 0..whole.tables.len() as u32 {
+        tables.table(table_type(whole, table, &mut part)?);
+    }
+    module.section(&tables);
+    let mut memories = MemorySection::new();
+    memories.memory(part.memory_type(whole.memories[0])?);
+    module.section(&memories);
+    if let Some(section) = &whole.globals_section {
+        let mut globals = GlobalSection::new();
+        part.parse_global_section(&mut globals, section.clone())?;
+        module.section(&globals);
+    }
+    let mut exports = ExportSection::new();
+    for export in &whole.exports {
+        part.parse_export(&mut exports, *export)?;
+    }
+    for (name, (kind, index)) in lent(cut) {
+        let index = match kind {
+            ExportKind::Func => part.functions[&index],
+            _ => index,
+        };
+        exports.export(&name, kind, index);
+    }
+    module.section(&exports);
+    if let Some(start) = whole.start {
+        module.section(&StartSection {
+            function_index: part.functions[&start],
+        });
+    }
+    let own = whole
+        .slots
+        .iter()
+        .filter(|(_, f)| part.functions.contains_key(f));
+    let own = own.map(|(&slot, &function)| (slot, function)).collect();
+    module.section(&elements(whole, &own, &mut part)?);
+    module.section(&code(whole, &cut.first, cut, &mut part)?);
+    module.section(&data(&cut.first_data));
+    Ok(module.finish())
+}
+
+/// Takes what it needs from the first part, and hangs the rest in the table.
+pub fn later(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
+    let taken = &cut.taken;
+    let mut part = Part {
+        functions: renumbered(taken.functions.iter().chain(&cut.later).copied()),
+        globals: renumbered(taken.globals.iter().copied()),
+        tables: renumbered(taken.tables.iter().copied()),
+    };
+    let mut module = Module::new();
+    module.section(&types(whole, &mut part)?);
+    let mut imports = ImportSection::new();
+    for (name, (kind, index)) in lent(cut) {
+        let at = index as usize;
+        let entity: EntityType = match kind {
+            ExportKind::Func => EntityType::Function(whole.functions[at]),
+            ExportKind::Table => table_type(whole, index, &mut part)?.into(),
+            ExportKind::Memory => part.memory_type(whole.memories[at])?.into(),
+            _ => part.global_type(whole.globals[at])?.into(),
+        };
+        imports.import(FIRST, &name, entity);
+    }
+    module.section(&imports);
+    module.section(&functions(whole, &cut.later));
+    let own = whole.slots.iter().filter(|(_, f)| cut.later.contains(f));
+    let mut own: BTreeMap<u32, u32> = own.map(|(&slot, &function)| (slot, function)).collect();
+    own.insert(cut.slot, whole.door);
+    module.section(&elements(whole, &own, &mut part)?);
+    module.section(&code(whole, &cut.later, cut, &mut part)?);
+    module.section(&data(&cut.later_data));
+    Ok(module.finish())
+}
+
+/// The same module without names, relocations and what else is no program.
+pub fn bare(wasm: &[u8]) -> Result<Vec<u8>, Fault> {
+    let mut module = Module::new();
+    for payload in Parser::new(0).parse_all(wasm) {
+        if let Some((id, range)) = payload?.as_section()
+            && id != SectionId::Custom as u8
+        {
+            let data = &wasm[usize::try_from(range.start)?..usize::try_from(range.end)?];
+            module.section(&RawSection { id, data });
+        }
+    }
+    Ok(module.finish())
+}
+
+/// What goes from the first part to the later: the same order and names for both.
+fn lent(cut: &Cut) -> Vec<(String, (ExportKind, u32))> {
+    let taken = &cut.taken;
+    let functions = taken
+        .functions
+        .iter()
+        .map(|&index| (ExportKind::Func, index));
+    let tables = taken.tables.iter().map(|&index| (ExportKind::Table, index));
+    let globals = taken
+        .globals
+        .iter()
+        .map(|&index| (ExportKind::Global, index));
+    let memory = [(ExportKind::Memory, 0)];
+    let all = functions.chain(tables).chain(memory).chain(globals);
+    all.enumerate()
+        .map(|(at, what)| (at.to_string(), what))
+        .collect()
+}
+
+fn types(whole: &Whole, part: &mut Part) -> Result<TypeSection, Fault> {
+    let mut types = TypeSection::new();
+    part.parse_type_section(&mut types, whole.types.clone().ok_or("no types")?)?;
+    Ok(types)
+}
+
+/// A table as the whole has it; the functions' with room for the door.
+fn table_type(
+    whole: &Whole,
+    table: u32,
+    part: &mut Part,
+) -> Result<wasm_encoder::TableType, Fault> {
+    let mut kind = whole.tables[table as usize];
+    if table == whole.table {
+        kind.initial += 1;
+        kind.maximum = kind.maximum.map(|most| most + 1);
+    }
+    Ok(part.table_type(kind)?)
+}
+
+fn functions(whole: &Whole, own: &BTreeSet<u32>) -> FunctionSection {
+    let mut section = FunctionSection::new();
+    for &function in own {
+        section.function(whole.functions[function as usize]);
+    }
+    section
+}
+
+/// One segment for each run of places in the table.
+fn elements(
+    whole: &Whole,
+    own: &BTreeMap<u32, u32>,
+    part: &mut Part,
+) -> Result<ElementSection, Fault> {
+    let mut runs: Vec<(u32, Vec<u32>)> = Vec::new();
+    for (&slot, &function) in own {
+        let index = part.function_index(function)?;
+        match runs.last_mut() {
+            Some((start, run)) if *start + run.len() as u32 == slot => run.push(index),
+            _ => runs.push((slot, vec![index])),
+        }
+    }
+    let table = Some(part.table_index(whole.table)?).filter(|&table| table != 0);
+    let mut section = ElementSection::new();
+    for (start, run) in runs {
+        let offset = ConstExpr::i32_const(start.cast_signed());
+        section.active(table, &offset, Elements::Functions(Cow::Owned(run)));
+    }
+    Ok(section)
+}
+
+fn code(
+    whole: &Whole,
+    own: &BTreeSet<u32>,
+    cut: &Cut,
+    part: &mut Part,
+) -> Result<CodeSection, Fault> {
+    let mut section = CodeSection::new();
+    for &function in own {
+        let body = whole.body(function).ok_or("a function without code")?;
+        let mut written = part.new_function_with_parsed_locals(body)?;
+        for operator in body.get_operators_reader()? {
+            match operator? {
+                // Only the first part goes through the door by the table.
+                Operator::Call { function_index } if goes_through(whole, part, function_index) => {
+                    written.instruction(&Instruction::I32Const(cut.slot.cast_signed()));
+                    written.instruction(&Instruction::CallIndirect {
+                        type_index: whole.functions[whole.door as usize],
+                        table_index: part.table_index(whole.table)?,
+                    });
+                }
+                operator => {
+                    written.instruction(&part.instruction(operator)?);
+                }
+            }
+        }
+        section.function(&written);
+    }
+    Ok(section)
+}
+
+fn goes_through(whole: &Whole, part: &Part, function: u32) -> bool {
+    function == whole.door && !part.functions.contains_key(&function)
+}
+
+fn data(segments: &[(u32, &[u8])]) -> DataSection {
+    let mut section = DataSection::new();
+    for &(start, bytes) in segments {
+        let offset = ConstExpr::i32_const(start.cast_signed());
+        section.active(0, &offset, bytes.iter().copied());
+    }
+    section
+}

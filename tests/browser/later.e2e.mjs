@@ -1,0 +1,88 @@
+// The part of the wasm that the first answer does without: it comes by itself, is
+// kept, and where it cannot come the page says so and goes on.
+import assert from 'node:assert/strict';
+import { readdirSync } from 'node:fs';
+import { DIST, kept, ready, test } from './harness.mjs';
+
+const LATER = readdirSync(DIST).find((name) => /^till-morning-later-\w+\.wasm$/.test(name));
+const FIRST = readdirSync(DIST).find((name) => /^till-morning-[0-9a-f]{16}\.wasm$/.test(name));
+const there = (page) => page.waitForSelector('html:not([data-later])', { state: 'attached' });
+const missing = (page) => page.waitForSelector('html[data-later="missing"]', { state: 'attached' });
+const folds = (page) => page.locator('details.later');
+const words = (page) => page.locator('details.later').first().locator('.fold-body').innerText();
+const alone = { context: { serviceWorkers: 'block' } };
+
+/** Opens every folded question, as far as it goes; the runner sees what fails. */
+async function openAll(page) {
+  const count = await folds(page).count();
+  assert.ok(count >= 4);
+  for (let at = 0; at < count; at += 1) {
+    await folds(page).nth(at).locator('summary').first().click();
+    await page.waitForFunction((nth) => document.querySelectorAll('details.later')[nth].querySelector('.fold-body > div'), at);
+  }
+}
+
+test('comes by itself, after the first part, and once', alone, async ({ page, open }) => {
+  const site = await open();
+  await page.goto(site.url);
+  await ready(page);
+  await there(page);
+  await openAll(page);
+  assert.doesNotMatch(await words(page), /Loading|not arrived/);
+  const asked = site.requests.map(({ path }) => path.slice(1));
+  assert.equal(asked.filter((name) => name === LATER).length, 1);
+  assert.ok(asked.indexOf(FIRST) < asked.indexOf(LATER));
+});
+
+test('a question opened before it is there waits for it', alone, async ({ page, open }) => {
+  const site = await open();
+  let release;
+  const held = new Promise((done) => { release = done; });
+  await page.route(`**/${LATER}`, async (route) => { await held; await route.continue(); });
+  await page.goto(site.url);
+  await ready(page);
+  await openAll(page);
+  assert.match(await words(page), /Loading/);
+  release();
+  await there(page);
+  await page.waitForFunction(() => !/Loading/.test(document.querySelector('details.later .fold-body').innerText));
+});
+
+test('where it does not come the page says so, works on, and tries again', { ...alone, expectErrors: true }, async ({ page, open, shot }) => {
+  const site = await open();
+  await page.route(`**/${LATER}`, (route) => route.abort());
+  await page.goto(site.url);
+  await ready(page);
+  await missing(page);
+  await openAll(page);
+  await page.getByText('has not arrived').first().waitFor();
+  await shot();
+  const answer = await page.locator('#answer').innerText();
+  await page.locator('#question-1').locator('xpath=..').locator('input').first().fill('17');
+  await page.waitForFunction((before) => document.querySelector('#answer').innerText !== before, answer);
+  await page.unroute(`**/${LATER}`);
+  await page.getByRole('button', { name: 'Try again' }).first().click();
+  await there(page);
+  assert.doesNotMatch(await words(page), /Loading|not arrived/);
+});
+
+test('an answer that is no wasm is a part that has not come', { ...alone, expectErrors: true }, async ({ page, open }) => {
+  const site = await open();
+  await page.route(`**/${LATER}`, (route) => route.fulfill({ status: 404, body: 'not here' }));
+  await page.goto(site.url);
+  await ready(page);
+  await missing(page);
+});
+
+test('opens with the server closed', async ({ page, open }) => {
+  const site = await open({ store: false });
+  await page.goto(site.url);
+  await ready(page);
+  await kept(page);
+  await site.close();
+  await page.reload();
+  await ready(page);
+  await there(page);
+  await openAll(page);
+  assert.doesNotMatch(await words(page), /Loading|not arrived/);
+});
