@@ -5,11 +5,14 @@
 
 mod chemistry;
 pub mod curve;
+pub mod kinetic;
 pub mod nominal;
 mod pack;
 pub mod peukert;
+mod store;
 pub mod strings;
 mod tables;
 
 pub use chemistry::{Chemistry, Kind};
 pub use pack::{Capacity, Pack};
+pub use store::{Held, Store, Timed};

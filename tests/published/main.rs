@@ -7,6 +7,7 @@ mod bench_bank;
 mod chemistry_models;
 mod constant_power;
 mod inverter;
+mod kinetic;
 mod network;
 mod peukert;
 mod sizing;
