@@ -143,14 +143,17 @@ pub fn plain_markdown(text: &str) -> String {
             '\\' => out.push_str("&#92;"),
             '&' => out.push_str("&amp;"),
             '<' => out.push_str("&lt;"),
-            '|' | '`' | '*' | '_' | '{' | '}' | '[' | ']' | '(' | ')' | '#' | '~' | '!' | '>' => {
+            '|' | '`' | '*' | '_' | '[' | ']' | '~' => {
                 out.push('\\');
                 out.push(c);
             }
-            // Addresses that would become links by themselves.
-            ':' => out.push_str("&#58;"),
+            // What would make a link of its own accord.
+            '/' if out.ends_with(":/") => {
+                out.truncate(out.len() - 2);
+                out.push_str("&#58;//");
+            }
             '@' => out.push_str("&#64;"),
-            'w' if out.ends_with("ww") || out.ends_with("WW") => out.push_str("&#119;"),
+            '.' if ends_with_www(&out) => out.push_str("&#46;"),
             c if c.is_control() => out.push(' '),
             c => out.push(c),
         }
@@ -159,11 +162,19 @@ pub fn plain_markdown(text: &str) -> String {
     out.trim().into()
 }
 
+fn ends_with_www(text: &str) -> bool {
+    let end = text.len().checked_sub(3).and_then(|at| text.get(at..));
+    end.is_some_and(|end| end.eq_ignore_ascii_case("www"))
+}
+
 /// Writes rows by the csv library's core, which allocates nothing itself.
 struct Csv {
     writer: Writer,
     out: Vec<u8>,
 }
+
+/// A step of the writer, and how much it wrote.
+type Call<'a> = &'a mut dyn FnMut(&mut Writer, &mut [u8]) -> (WriteResult, usize);
 
 impl Csv {
     fn new() -> Self {
@@ -177,32 +188,23 @@ impl Csv {
     fn row(&mut self, cells: impl Iterator<Item = String>) {
         for (index, cell) in cells.enumerate() {
             if index > 0 {
-                self.step(&mut |writer, room| {
-                    let (result, wrote) = writer.delimiter(room);
-                    (result, 0, wrote)
-                });
+                self.step(&mut Writer::delimiter);
             }
             let mut rest = cell.as_bytes();
             self.step(&mut |writer, room| {
                 let (result, read, wrote) = writer.field(rest, room);
                 rest = &rest[read..];
-                (result, read, wrote)
+                (result, wrote)
             });
         }
-        self.step(&mut |writer, room| {
-            let (result, wrote) = writer.terminator(room);
-            (result, 0, wrote)
-        });
+        self.step(&mut Writer::terminator);
     }
 
     /// Calls until the writer needs no more room.
-    fn step(
-        &mut self,
-        call: &mut dyn FnMut(&mut Writer, &mut [u8]) -> (WriteResult, usize, usize),
-    ) {
+    fn step(&mut self, call: Call<'_>) {
         let mut room = [0; 256];
         loop {
-            let (result, _, wrote) = call(&mut self.writer, &mut room);
+            let (result, wrote) = call(&mut self.writer, &mut room);
             self.out.extend_from_slice(&room[..wrote]);
             if matches!(result, WriteResult::InputEmpty) {
                 return;
