@@ -177,7 +177,7 @@ const UNITS: [&str; 29] = [
 ];
 
 /// Numbers whose key names no unit, and why.
-const WITHOUT: [&str; 23] = [
+const WITHOUT: [&str; 24] = [
     // A date, and the number that a row of chances starts from.
     "year",
     "month",
@@ -201,6 +201,7 @@ const WITHOUT: [&str; 23] = [
     "high",
     // Places in lists.
     "bank",
+    "charger",
     "unit",
     "mode",
     "asked_unit",

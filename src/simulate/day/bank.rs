@@ -83,9 +83,11 @@ impl Hanging {
 }
 
 /// Passes over a step until current and mean voltage agree.
-const EXACT_PASSES: usize = 12;
+const EXACT_PASSES: usize = 40;
 /// The same for samples: the charge is out by under 1e-5 of the step's.
 pub const QUICK_PASSES: usize = 2;
+/// Passes through which the offer follows the volts.
+const OFFER_PASSES: usize = 4;
 /// Relative change of the mean open-circuit voltage that counts as none.
 const AGREED: f64 = 1e-13;
 
@@ -127,19 +129,21 @@ impl Bank {
             0.0
         };
         let charge = self.store.charge(from);
-        let mut emf_v = self.pack.curve.at(charge);
-        let mut at_v = emf_v;
+        let mut guess = Guess::new(self.pack.curve.at(charge));
+        let mut at_v = guess.emf_v;
         let mut flow = None;
-        for _ in 0..passes {
-            let mut now = self.at(from, emf_v, hanging, offer_a(at_v), most_in_a)?;
+        for pass in 0..passes {
+            let mut now = self.at(from, guess.emf_v, hanging, offer_a(at_v), most_in_a)?;
             now.held = self.store.after(from, &timed.timed, now.bank_a);
-            at_v = now.bar_v;
+            // Then the offer stands, and one unknown is left.
+            if pass < OFFER_PASSES {
+                at_v = now.bar_v;
+            }
             let mean_v = self.mean_emf_v(charge, self.store.charge(now.held));
             flow = Some(now);
-            if (mean_v - emf_v).abs() <= AGREED * emf_v {
+            if guess.is_met(mean_v) {
                 break;
             }
-            emf_v = mean_v;
         }
         let mut flow = flow?;
         self.close(charge, &mut flow, timed.hours);
@@ -268,6 +272,52 @@ impl Bank {
 pub struct Lasting {
     pub hours: f64,
     timed: Timed,
+}
+
+/// The mean open-circuit voltage of a step, looked for: it makes a current, and
+/// the current makes it. Mostly the next is as good as met; where the curve is
+/// steep and chargers push against it, each answer overshoots the last, and the
+/// two sides close in on it.
+struct Guess {
+    emf_v: f64,
+    /// Tried, with how far the answer lay above it.
+    below: Option<(f64, f64)>,
+    above: Option<(f64, f64)>,
+}
+
+impl Guess {
+    fn new(emf_v: f64) -> Self {
+        Self {
+            emf_v,
+            below: None,
+            above: None,
+        }
+    }
+
+    /// Takes the answer to the present guess; makes the next unless it is met.
+    fn is_met(&mut self, mean_v: f64) -> bool {
+        let miss_v = mean_v - self.emf_v;
+        if miss_v.abs() <= AGREED * self.emf_v {
+            return true;
+        }
+        let tried = Some((self.emf_v, miss_v));
+        // Illinois: the side that stays counts for half, so that neither stalls.
+        let half = |(at_v, miss_v): (f64, f64)| (at_v, 0.5 * miss_v);
+        if miss_v > 0.0 {
+            self.below = tried;
+            self.above = self.above.map(half);
+        } else {
+            self.above = tried;
+            self.below = self.below.map(half);
+        }
+        self.emf_v = match (self.below, self.above) {
+            (Some((low_v, up_v)), Some((high_v, down_v))) if low_v < high_v => {
+                low_v + (high_v - low_v) * up_v / (up_v - down_v)
+            }
+            _ => mean_v,
+        };
+        false
+    }
 }
 
 /// Rounding that no limit should trip on.

@@ -38,7 +38,9 @@ pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> O
 /// Shorter stretches are passed over: a thirtieth of a second.
 const LEAST_H: f64 = 1e-5;
 /// Pieces that a slot may be cut into by events.
-const MOST_PIECES: usize = 8;
+const MOST_PIECES: usize = 24;
+/// Stretches tried before a shorter one is taken as it is.
+const MOST_TRIES: usize = 4;
 
 struct Walk<'a, S: Sink> {
     scene: &'a Scene,
@@ -118,21 +120,29 @@ impl<'a, S: Sink> Walk<'a, S> {
         }
     }
 
-    /// Runs on to the slot's end, or to the event that comes before it. Returns
-    /// where it came to.
+    /// Runs on to the slot's end, or close to the event that comes before it.
+    /// Returns where it came to.
+    ///
+    /// A stop is located by the mean current of the stretch, and what the unit
+    /// does in a shorter one is not the same: so the walk goes up to there, looks
+    /// again, and stops where there is no way left to go.
     fn piece(&mut self, slot: &Slot, from_h: f64, to_h: f64) -> f64 {
-        let whole = self.try_piece(slot, from_h, to_h);
-        let Some(stop) = self.stop_in(&whole) else {
-            self.commit(slot, &whole);
-            return to_h;
-        };
-        let at_h = self.locate(&whole, stop);
-        if at_h - from_h > LEAST_H {
-            let part = self.try_piece(slot, from_h, at_h);
-            self.commit(slot, &part);
+        let mut until_h = to_h;
+        for _ in 0..MOST_TRIES {
+            let piece = self.try_piece(slot, from_h, until_h);
+            let Some(stop) = self.stop_in(&piece) else {
+                self.commit(slot, &piece);
+                return until_h;
+            };
+            until_h = self.locate(&piece, stop);
+            if until_h - from_h <= LEAST_H {
+                self.stop(from_h, stop);
+                return from_h;
+            }
         }
-        self.stop(at_h.max(from_h), stop);
-        at_h.max(from_h)
+        let piece = self.try_piece(slot, from_h, until_h);
+        self.commit(slot, &piece);
+        until_h
     }
 
     fn stop(&mut self, at_h: f64, stop: Stop) {
