@@ -6,9 +6,11 @@
 
 mod markup;
 mod night;
+mod ribbon;
 
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
+pub use ribbon::night_ribbon;
 
 use crate::{
     chart::{

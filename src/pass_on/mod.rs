@@ -5,6 +5,12 @@
 
 pub mod contract;
 mod dictionary;
+pub mod figure;
 pub mod link;
+pub mod name;
+pub mod qr;
+pub mod report;
+pub mod table;
+pub mod tables;
 
 pub use link::{NotALink, TooLong, link_from_plan, plan_from_link};

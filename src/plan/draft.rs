@@ -185,11 +185,7 @@ impl Draft {
     }
 
     fn shown(&self, unit: Unit) -> Shown {
-        match unit {
-            Unit::Meter if self.plan.show.us_units => Shown::Feet,
-            Unit::Celsius if self.plan.show.us_units => Shown::Fahrenheit,
-            _ => Shown::AsIs,
-        }
+        Shown::of(unit, self.plan.show.us_units)
     }
 
     fn effect(&self, path: Path, text: &str) -> Result<Effect, Trouble> {

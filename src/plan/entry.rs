@@ -16,6 +16,18 @@ pub enum Shown {
     Fahrenheit,
 }
 
+impl Shown {
+    /// How numbers of a unit are shown, by the reader's choice.
+    #[must_use]
+    pub const fn of(unit: Unit, us_units: bool) -> Self {
+        match unit {
+            Unit::Meter if us_units => Self::Feet,
+            Unit::Celsius if us_units => Self::Fahrenheit,
+            _ => Self::AsIs,
+        }
+    }
+}
+
 /// How a text was understood.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Reading {

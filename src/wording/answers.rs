@@ -63,7 +63,7 @@ pub fn run_sentence(plan: &Plan, run: &RunAnswer) -> String {
 }
 
 /// Beyond this a clock time alone would be read as tomorrow's.
-const WITHIN_A_DAY_H: f64 = 22.0;
+pub(super) const WITHIN_A_DAY_H: f64 = 22.0;
 
 /// How sure that is, and what ends it.
 #[must_use]

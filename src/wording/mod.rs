@@ -8,12 +8,14 @@ mod cautions;
 mod charts;
 mod day_labels;
 mod findings;
+pub mod hand_on;
 mod labels;
 mod notices;
 pub mod number;
 pub mod words;
 mod working;
 
+use answers::WITHIN_A_DAY_H;
 pub use answers::{
     bank_in_words, bank_sentence, blocks_in_words, duty_title, feed_title, full_mode_name,
     in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,

@@ -24,6 +24,7 @@ pub const STALE: &str = "This is the answer to the last good numbers: a field be
 pub const READINGS: &str = "How the numbers were read";
 pub const SHOW_WORKING: &str = "Show the working";
 pub const SPREAD_FROM: &str = "What makes the answer unsure, largest first:";
+pub const RIBBON: &str = "Night ribbon";
 pub const RIBBON_LABEL: &str = "Night ribbon: how far along the clock each mode runs";
 pub const RIBBON_CAPTION: &str = "Each bar runs from the start; its end fades from the early to the late end of the spread, with a line at the likely one.";
 

@@ -1,0 +1,226 @@
+//! The report: plan, answer, assumptions, method and cautions on paper.
+//!
+//! HTML in classes only, so that the page can show it under a strict content
+//! policy. [`file`] is the same with its own looks inside: one page to keep, to
+//! mail or to print without us.
+
+use super::{
+    figure, qr,
+    table::{Cell, Table},
+    tables::counts,
+};
+use crate::{
+    answer::{Answer, METHOD},
+    chart::svg::escaped,
+    drawing,
+    finding::Severity,
+    plan::Plan,
+    wording::{self, CAUTIONS, hand_on, words},
+};
+
+/// The looks of a report, for page and file alike.
+pub const STYLE: &str = include_str!("../../style/report.css");
+
+/// Width of the ribbon, in the pixels of paper.
+const RIBBON_PX: f64 = 640.0;
+
+/// The report's `article`. `address` is the plan's link, if it is to be on paper.
+#[must_use]
+pub fn article(plan: &Plan, answer: &Answer, address: Option<&str>) -> String {
+    let mut out = Html::default();
+    out.raw("<article class=\"report\">");
+    out.element("h1", &hand_on::report_title(plan));
+    out.classed("p", "method", &hand_on::made_with(METHOD));
+    hours(&mut out, plan, answer);
+    size(&mut out, plan, answer);
+    out.element("h2", hand_on::REPORT_PLAN);
+    numbers(&mut out, plan, true);
+    out.element("h2", words::ASSUMED);
+    numbers(&mut out, plan, false);
+    findings(&mut out, answer);
+    cautions(&mut out);
+    if let Some(address) = address {
+        link(&mut out, address);
+    }
+    out.raw("</article>");
+    out.0
+}
+
+/// The report as a page of its own: needs no other file and no script.
+#[must_use]
+pub fn file(plan: &Plan, answer: &Answer, address: Option<&str>) -> String {
+    let title = escaped(&hand_on::report_title(plan));
+    let article = article(plan, answer, address);
+    let curves = figure::STYLE;
+    format!(
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+         <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
+         <title>{title}</title>\n<style>\n{STYLE}{curves}\n</style>\n</head>\n<body>\n{article}\n</body>\n</html>\n"
+    )
+}
+
+/// The sentences of the first question, a row for each mode, and the ribbon.
+fn hours(out: &mut Html, plan: &Plan, answer: &Answer) {
+    out.element("h2", words::QUESTION_RUN);
+    let asked = (plan.night.asked_unit, plan.night.asked_mode);
+    let asked = answer.runs.iter().find(|run| (run.unit, run.mode) == asked);
+    match asked.or(answer.runs.first()) {
+        Some(run) => out.classed("p", "answer", &hand_on::sentence(plan, run)),
+        None => return out.classed("p", "answer", words::NO_ANSWER),
+    }
+    let rows = answer.runs.iter().map(|run| {
+        vec![
+            wording::run_title(plan, answer, run).into(),
+            wording::number::duration(run.hours_h.likely).into(),
+            hand_on::from_to(run).into(),
+            hand_on::until(plan, run).into(),
+            wording::stop_phrase(&run.stop).into(),
+        ]
+    });
+    out.table(&Table {
+        title: words::QUESTION_RUN.into(),
+        heads: hand_on::REPORT_RUN_HEADS.map(String::from).into(),
+        rows: rows.collect(),
+    });
+    out.raw("<figure class=\"ribbon\">");
+    out.raw(&drawing::night_ribbon(plan, answer, RIBBON_PX));
+    out.element("figcaption", words::RIBBON_CAPTION);
+    out.raw("</figure>");
+}
+
+fn size(out: &mut Html, plan: &Plan, answer: &Answer) {
+    if answer.sizing.is_empty() {
+        return;
+    }
+    out.element("h2", words::QUESTION_BANK);
+    for sizing in &answer.sizing {
+        out.element("p", &wording::sizing_answer(plan, sizing));
+    }
+}
+
+/// The plan's numbers, stated or assumed, a line for each part.
+fn numbers(out: &mut Html, plan: &Plan, stated: bool) {
+    let mut parts: Vec<(String, Vec<String>)> = Vec::new();
+    let mut add = |part: String, line: String| match parts.iter_mut().find(|(of, _)| *of == part) {
+        Some((_, lines)) => lines.push(line),
+        None => parts.push((part, vec![line])),
+    };
+    if stated {
+        for (bank, the_bank) in plan.banks.iter().enumerate() {
+            let chemistry = wording::chemistry_name(the_bank.chemistry);
+            add(wording::bank_in_words(plan, bank), chemistry.into());
+        }
+        for (unit, the_unit) in plan.units.iter().enumerate() {
+            let feed = hand_on::fed(&the_unit.feed);
+            add(wording::unit_name(plan, unit), feed);
+        }
+    }
+    let paths = plan.paths().into_iter();
+    for (path, figure) in paths.filter_map(|path| Some((path, plan.figure(path)?))) {
+        if plan.stated(path).is_some() == stated && counts(plan, path) {
+            add(
+                hand_on::part_of(plan, path),
+                hand_on::plan_line(plan, path, figure),
+            );
+        }
+    }
+    out.raw("<dl>");
+    for (part, lines) in parts {
+        out.element("dt", &part);
+        out.element("dd", &lines.join("; "));
+    }
+    out.raw("</dl>");
+}
+
+fn findings(out: &mut Html, answer: &Answer) {
+    if answer.findings.is_empty() {
+        return;
+    }
+    out.element("h2", hand_on::REPORT_FINDINGS);
+    out.raw("<ul>");
+    for finding in &answer.findings {
+        let class = match finding.severity {
+            Severity::Note => "note",
+            Severity::Caution | Severity::Error => "caution",
+        };
+        out.classed("li", class, &wording::finding_sentence(finding));
+    }
+    out.raw("</ul>");
+}
+
+fn cautions(out: &mut Html) {
+    out.element("h2", words::CAUTIONS_TITLE);
+    out.raw("<ul class=\"cautions\">");
+    for caution in CAUTIONS {
+        let source = match caution.source {
+            "" => String::new(),
+            source => wording::in_brackets(source),
+        };
+        out.element("li", &format!("{}{source}", caution.text));
+    }
+    out.raw("</ul>");
+}
+
+/// The link to click in a file and to photograph on paper.
+fn link(out: &mut Html, address: &str) {
+    out.raw("<footer>");
+    if let Some(code) = qr::svg(address, hand_on::QR_NAME) {
+        out.raw(&code);
+    }
+    out.raw("<p><a href=\"");
+    out.raw(&escaped(address));
+    out.raw("\">");
+    out.text(hand_on::REPORT_LINK);
+    out.raw("</a></p></footer>");
+}
+
+/// HTML under construction. Texts are escaped.
+#[derive(Default)]
+struct Html(String);
+
+impl Html {
+    fn raw(&mut self, markup: &str) {
+        self.0.push_str(markup);
+    }
+
+    fn text(&mut self, text: &str) {
+        self.0.push_str(&escaped(text));
+    }
+
+    fn element(&mut self, tag: &str, text: &str) {
+        self.raw(&format!("<{tag}>"));
+        self.text(text);
+        self.raw(&format!("</{tag}>"));
+    }
+
+    fn classed(&mut self, tag: &str, class: &str, text: &str) {
+        self.raw(&format!("<{tag} class=\"{class}\">"));
+        self.text(text);
+        self.raw(&format!("</{tag}>"));
+    }
+
+    fn table(&mut self, table: &Table) {
+        self.raw("<table><thead><tr>");
+        for head in &table.heads {
+            self.raw("<th scope=\"col\">");
+            self.text(head);
+            self.raw("</th>");
+        }
+        self.raw("</tr></thead><tbody>");
+        for row in &table.rows {
+            self.raw("<tr>");
+            for (index, cell) in row.iter().enumerate() {
+                let tag = if index == 0 { "th scope=\"row\"" } else { "td" };
+                self.raw(&format!("<{tag}>"));
+                match cell {
+                    Cell::Text(text) => self.text(text),
+                    Cell::Number(value) => self.text(&wording::number::plain(*value)),
+                    Cell::Empty => {}
+                }
+                self.raw(if index == 0 { "</th>" } else { "</td>" });
+            }
+            self.raw("</tr>");
+        }
+        self.raw("</tbody></table>");
+    }
+}
