@@ -12,7 +12,7 @@ use crate::{
 };
 use wasm_bindgen::{JsCast, JsValue};
 
-/// Hands the plan to the browser as a download.
+/// A door: hands the plan to the browser as a download.
 #[inline(never)]
 pub fn save(plan: &Plan) {
     let _ = download(
@@ -35,7 +35,8 @@ fn download(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     web_sys::Url::revoke_object_url(&url)
 }
 
-/// Opens the file that was chosen, if it is a plan.
+/// A door: opens the file that was chosen, if it is a plan.
+#[inline(never)]
 pub fn open(state: State, event: &web_sys::Event) {
     let Some(input) = event
         .target()

@@ -4,7 +4,7 @@ use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::tick,
-    files, keep,
+    files, keep, part,
     state::State,
 };
 use crate::{
@@ -18,8 +18,10 @@ pub fn keeping(state: State) -> El {
     let shows_link = RwSignal::new(false);
     let link = move || keep::address_of(&state.with_plan(keep::link_of));
     let copy = move || {
-        shows_link.set(true);
-        keep::copy(state, untrack(link));
+        if part::is_there_or_said(state) {
+            shows_link.set(true);
+            keep::copy(state, untrack(link));
+        }
     };
     let file = h("input", "hidden")
         .attr("id", "plan-file")
@@ -37,9 +39,15 @@ pub fn keeping(state: State) -> El {
         .child(undo)
         .child(button("", words::COPY_LINK, copy))
         .child(button("", words::SAVE_FILE, move || {
-            files::save(&state.plan.get_untracked())
+            if part::is_there_or_said(state) {
+                files::save(&state.plan.get_untracked());
+            }
         }))
-        .child(button("", words::OPEN_FILE, move || picker.click()))
+        .child(button("", words::OPEN_FILE, move || {
+            if part::is_there_or_said(state) {
+                picker.click();
+            }
+        }))
         .child(button(
             "",
             words::DEMO,

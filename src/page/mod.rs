@@ -20,6 +20,7 @@ mod margin;
 mod modes;
 mod needed;
 mod outcome;
+mod part;
 mod reactive;
 mod ribbon;
 mod state;
@@ -37,9 +38,22 @@ pub fn start() {
     // Effects run after the event that caused them; the browser's queue drives them.
     let _ = any_spawner::Executor::init_wasm_bindgen();
     let owner = Owner::new();
-    let parts = owner.with(app::app);
+    // A plan of one's own takes the later part to read: better a moment's wait
+    // than another plan's answer first. Where it does not come, the example stands.
+    let may_begin = || !keep::has_something() || !part::is_coming();
+    owner.with(|| {
+        if !may_begin() {
+            part::bring();
+        }
+        part::once(may_begin, show);
+    });
     // The page lives as long as the tab.
     std::mem::forget(owner);
+}
+
+/// Puts the page where the shell was.
+fn show() {
+    let parts = app::app();
     let Some(body) = document().body() else {
         return;
     };

@@ -1,5 +1,5 @@
 // Brings the later part of the wasm, which shares memory and table with the first:
-// once the first answer stands, or as soon as the page asks for it. Signs only:
+// once the first answer stands, or as soon as it is asked for. Signs only:
 //
 //   `data-later` on <html>: `coming`, then gone once the part is there; `missing`
 //   when it did not come
@@ -28,6 +28,7 @@ export function bring(address, page) {
     window.dispatchEvent(new Event('till-morning-later'));
   }
 
+  const again = () => root.dataset.later === 'missing' && go();
   let underWay;
   function go() {
     if (underWay) return;
@@ -35,6 +36,7 @@ export function bring(address, page) {
     if (root.dataset.later !== 'coming') tell('coming');
     instantiate().then(() => {
       window.removeEventListener('till-morning-bring', go);
+      window.removeEventListener('online', again);
       tell();
     }, () => {
       underWay = false;
@@ -43,6 +45,8 @@ export function bring(address, page) {
   }
 
   window.addEventListener('till-morning-bring', go);
+  window.addEventListener('online', again);
+  if (location.hash.length > 1) go(); // a link's plan takes it to be read
   const idle = window.requestIdleCallback ?? ((work) => setTimeout(work, 200));
   page.then(() => idle(go), () => {}); // where the page did not start, outcome.js says so
 }
