@@ -31,7 +31,7 @@ use crate::{
         day::DayField as D,
         path::{BankField as B, Path},
     },
-    simulate::day::{DayPoint, Happening, How, Inputs, STEP_H, Scene, Sink, run},
+    simulate::day::{DayPoint, Happening, How, Inputs, Scene, Sink, run},
 };
 
 /// A number that is drawn.
@@ -65,8 +65,8 @@ pub struct Sampler {
     seed: u32,
     runs: u32,
     kept: Vec<Kept>,
-    /// Steps of ten minutes between the points of a band.
-    stride: usize,
+    /// Hours between the points of a band.
+    apart_h: f64,
     /// Place by place of the band, the curves of every run one after the other.
     curves: Vec<[Vec<f32>; CURVES]>,
 }
@@ -78,8 +78,8 @@ pub struct Sampled {
     pub bands: Vec<BandPoint>,
 }
 
-/// Points of a band: every half hour of two days, every hour of more.
-const SHORT_SPAN_H: f64 = 48.0;
+/// Points of a band: every 20 minutes of a day, every hour of more.
+const SHORT_SPAN_H: f64 = 24.0;
 
 impl Sampler {
     /// Ready to draw days of a plan; nothing where it cannot be run.
@@ -88,15 +88,19 @@ impl Sampler {
         if !can_be_run(plan) {
             return None;
         }
-        let scene = Scene::new(plan)?;
-        let stride = if scene.span_h <= SHORT_SPAN_H { 3 } else { 6 };
-        let places = (scene.span_h / STEP_H).round() as usize / stride + 1;
+        let scene = Scene::coarse(plan)?;
+        let apart_h = if scene.span_h <= SHORT_SPAN_H {
+            1.0 / 3.0
+        } else {
+            1.0
+        };
+        let places = (scene.span_h / apart_h).round() as usize + 1;
         Some(Self {
             drawn: drawn(plan),
             seed: plan.number(Path::Day(D::SeedNumber))? as u32,
             runs: 0,
             kept: Vec::new(),
-            stride,
+            apart_h,
             curves: vec![Default::default(); places],
             plan: plan.clone(),
             scene,
@@ -120,7 +124,7 @@ impl Sampler {
             ..How::default()
         };
         let mut tape = Tape {
-            stride: self.stride,
+            apart_h: self.apart_h,
             curves: &mut self.curves,
         };
         let outcome = Inputs::new(&self.scene, &plan)
@@ -191,7 +195,7 @@ impl Sampler {
                     band_of(&mut values)
                 };
                 BandPoint {
-                    hours_h: (place * self.stride) as f64 * STEP_H,
+                    hours_h: place as f64 * self.apart_h,
                     charge_percent: band(&curves[0]),
                     cabin_c: band(&curves[1]),
                     outdoor_c: band(&curves[2]),
@@ -258,13 +262,13 @@ pub fn band_of(values: &mut [f64]) -> Band {
 
 /// Keeps a run's curves at the places of the band.
 struct Tape<'a> {
-    stride: usize,
+    apart_h: f64,
     curves: &'a mut [[Vec<f32>; CURVES]],
 }
 
 impl Sink for Tape<'_> {
     fn point(&mut self, point: &DayPoint) {
-        let place = point.hours_h / (self.stride as f64 * STEP_H);
+        let place = point.hours_h / self.apart_h;
         let near = place.round();
         if (place - near).abs() > 1e-6 {
             return;

@@ -77,6 +77,30 @@ impl Hanging {
         })
     }
 
+    /// Both states of the unit made one of their mean: what their difference
+    /// loses in resistance is left out, a thousandth.
+    fn blended(&self) -> Self {
+        use crate::circuit::Taker::Power;
+        match (self.on.taker, self.off.taker) {
+            (Power { w: on_w }, Power { w: off_w }) => Self {
+                on: Branch::power(self.share * on_w + (1.0 - self.share) * off_w, self.on.ohm),
+                share: 1.0,
+                ..*self
+            },
+            _ => *self,
+        }
+    }
+
+    /// The operating point of the heavier state.
+    fn heavier(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
+        let unit = if self.share > 0.0 { self.on } else { self.off };
+        settle(
+            emf_v,
+            ohm,
+            &[self.bus, unit, Branch::current(-source_a, 0.0)],
+        )
+    }
+
     fn mean(&self, points: &[Point; 2], of: impl Fn(&Point) -> f64) -> f64 {
         self.share * of(&points[0]) + (1.0 - self.share) * of(&points[1])
     }
@@ -128,6 +152,13 @@ impl Bank {
         } else {
             0.0
         };
+        let blended;
+        let hanging = if is_quick {
+            blended = hanging.blended();
+            &blended
+        } else {
+            hanging
+        };
         let charge = self.store.charge(from);
         let mut guess = Guess::new(self.pack.curve.at(charge));
         let mut at_v = guess.emf_v;
@@ -139,14 +170,21 @@ impl Bank {
             if pass < OFFER_PASSES {
                 at_v = now.bar_v;
             }
-            let mean_v = self.mean_emf_v(charge, self.store.charge(now.held));
+            let after = self.store.charge(now.held);
+            let mean_v = if is_quick {
+                self.pack.curve.at(0.5 * (charge + after))
+            } else {
+                self.mean_emf_v(charge, after)
+            };
             flow = Some(now);
             if guess.is_met(mean_v) {
                 break;
             }
         }
         let mut flow = flow?;
-        self.close(charge, &mut flow, timed.hours);
+        if !is_quick {
+            self.close(charge, &mut flow, timed.hours);
+        }
         Some(flow)
     }
 
@@ -223,25 +261,24 @@ impl Bank {
     #[must_use]
     pub fn stop_at(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<Stop> {
         let pack = &self.pack;
-        let Some(points) = hanging.settle(self.emf_v(held), pack.ohm, source_a) else {
+        let Some(point) = hanging.heavier(self.emf_v(held), pack.ohm, source_a) else {
             return Some(Stop::NoCurrentCarriesIt);
         };
-        if points[0].bar_v.min(points[1].bar_v) < pack.cutoff_v - SLACK {
+        if point.bar_v < pack.cutoff_v - SLACK {
             return Some(Stop::OwnCutOff {
                 cutoff_v: pack.cutoff_v,
             });
         }
-        let most_a = points[0].amps.max(points[1].amps);
         pack.limit_a
-            .filter(|limit_a| most_a > limit_a * (1.0 + SLACK))
+            .filter(|limit_a| point.amps > limit_a * (1.0 + SLACK))
             .map(|limit_a| Stop::CurrentLimit { limit_a })
     }
 
     /// Volts at the unit's end of its cable while it is on.
     #[must_use]
     pub fn unit_v(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<f64> {
-        let points = hanging.settle(self.emf_v(held), self.pack.ohm, source_a)?;
-        Some(hanging.on.taker_v(points[0].bar_v))
+        let point = hanging.heavier(self.emf_v(held), self.pack.ohm, source_a)?;
+        Some(hanging.on.taker_v(point.bar_v))
     }
 
     /// Whether a current out of the bank lasts for so long.
@@ -283,6 +320,7 @@ struct Guess {
     /// Tried, with how far the answer lay above it.
     below: Option<(f64, f64)>,
     above: Option<(f64, f64)>,
+    was_below: Option<bool>,
 }
 
 impl Guess {
@@ -291,6 +329,7 @@ impl Guess {
             emf_v,
             below: None,
             above: None,
+            was_below: None,
         }
     }
 
@@ -301,14 +340,19 @@ impl Guess {
             return true;
         }
         let tried = Some((self.emf_v, miss_v));
-        // Illinois: the side that stays counts for half, so that neither stalls.
+        // Illinois: a side that stays twice counts for half, so that neither stalls.
         let half = |(at_v, miss_v): (f64, f64)| (at_v, 0.5 * miss_v);
-        if miss_v > 0.0 {
-            self.below = tried;
-            self.above = self.above.map(half);
+        let is_below = miss_v > 0.0;
+        let again = self.was_below == Some(is_below);
+        self.was_below = Some(is_below);
+        let (side, other) = if is_below {
+            (&mut self.below, &mut self.above)
         } else {
-            self.above = tried;
-            self.below = self.below.map(half);
+            (&mut self.above, &mut self.below)
+        };
+        *side = tried;
+        if again {
+            *other = other.map(half);
         }
         self.emf_v = match (self.below, self.above) {
             (Some((low_v, up_v)), Some((high_v, down_v))) if low_v < high_v => {

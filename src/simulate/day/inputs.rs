@@ -88,7 +88,7 @@ impl Inputs {
             ..figures
         };
         let bank = bank(plan)?;
-        let timeline = Timeline::new(plan, scene.heavens.steps());
+        let timeline = Timeline::new(plan, scene.heavens.steps(), scene.heavens.steps_per_hour());
         let rigs = timeline
             .modes
             .iter()

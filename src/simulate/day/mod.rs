@@ -8,7 +8,7 @@
 //!     run(&inputs, &how, &mut sink) -> Outcome
 //! ```
 //!
-//! Steps are of ten minutes, cut where the plan changes by the clock
+//! Steps are of ten minutes (of twenty in [`Scene::coarse`]), cut where the plan changes by the clock
 //! ([`timeline`]). Within one the weather runs straight, the unit's capacity and
 //! draw stay, and the bank's current is its mean; the cabin is exact, with every
 //! switch of the thermostat located, and so is the energy of the bank. Empty and
@@ -40,5 +40,5 @@ pub use record::{
 };
 pub use run::run;
 pub use scene::Scene;
-pub use sky::STEP_H;
+pub use sky::{COARSE_STEPS_PER_HOUR, STEPS_PER_HOUR};
 pub use state::{How, Start};

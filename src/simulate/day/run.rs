@@ -7,7 +7,7 @@ use super::{
     piece::{Piece, Sources},
     record::{DayPoint, Happening, ModeAt, Outcome, Sink},
     scene::Scene,
-    sky::{Air, STEP_H},
+    sky::Air,
     state::{Books, How, Keep, Standing, Steppers, settled, stepper},
     timeline::Slot,
     unit::{Doing, cabin_air},
@@ -188,7 +188,7 @@ impl<'a, S: Sink> Walk<'a, S> {
     fn air(&self, slot: &Slot, from_h: f64, to_h: f64) -> (Air, Air) {
         let rows = &self.inputs.air;
         let (first, next) = (&rows[slot.step], &rows[slot.step + 1]);
-        let share = |at_h: f64| at_h / STEP_H - slot.step as f64;
+        let share = |at_h: f64| at_h / self.inputs.timeline.step_h - slot.step as f64;
         (
             first.towards(next, share(from_h)),
             first.towards(next, share(to_h)),
@@ -476,7 +476,7 @@ impl<'a, S: Sink> Walk<'a, S> {
 
     /// How things stand before the first step.
     fn first_point(&mut self, at_h: f64) {
-        let row = ((at_h / STEP_H) as usize).min(self.scene.heavens.steps());
+        let row = ((at_h / self.inputs.timeline.step_h) as usize).min(self.scene.heavens.steps());
         let air = &self.inputs.air[row];
         let bank = &self.inputs.bank;
         let point = DayPoint {
@@ -522,9 +522,6 @@ fn still(cabin: &State) -> Step {
     }
 }
 
-/// Hours of a stride of the day before.
-const STRIDE_STEPS: usize = 3;
-
 /// The cabin at the start: as stated, or as a day like the first without
 /// cooling leaves it.
 fn start_cabin(inputs: &Inputs) -> Option<State> {
@@ -534,10 +531,13 @@ fn start_cabin(inputs: &Inputs) -> Option<State> {
         return Some(settled(start_c, first.outdoor_ratio));
     }
     let mut cabin = settled(first.outdoor_c, first.outdoor_ratio);
-    let day = 24 * super::sky::STEPS_PER_HOUR;
-    let stepper = stepper(inputs, Keep::Aired, STRIDE_STEPS as f64 * STEP_H, true)?;
-    for step in (0..day.min(rows.len() - 1)).step_by(STRIDE_STEPS) {
-        let end = (step + STRIDE_STEPS).min(rows.len() - 1);
+    let step_h = inputs.timeline.step_h;
+    // At any pace the strides are of half an hour or the next longer.
+    let stride = (0.5 / step_h).ceil() as usize;
+    let day = (24.0 / step_h).round() as usize;
+    let stepper = stepper(inputs, Keep::Aired, stride as f64 * step_h, true)?;
+    for step in (0..day.min(rows.len() - 1)).step_by(stride) {
+        let end = (step + stride).min(rows.len() - 1);
         let slot = inputs
             .timeline
             .slots

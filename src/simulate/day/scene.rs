@@ -1,6 +1,6 @@
 //! What is worked out once for a plan, however often it is run.
 
-use super::sky::{Heavens, Where};
+use super::sky::{COARSE_STEPS_PER_HOUR, Heavens, STEPS_PER_HOUR, Where};
 use crate::{
     plan::{Plan, day::DayField as D, path::Path},
     weather::{
@@ -31,6 +31,16 @@ impl Scene {
     /// A day of the month that the month has not is taken as its last.
     #[must_use]
     pub fn new(plan: &Plan) -> Option<Self> {
+        Self::at_pace(plan, STEPS_PER_HOUR)
+    }
+
+    /// The same in steps twice as long: for drawn days and searches.
+    #[must_use]
+    pub fn coarse(plan: &Plan) -> Option<Self> {
+        Self::at_pace(plan, COARSE_STEPS_PER_HOUR)
+    }
+
+    fn at_pace(plan: &Plan, steps_per_hour: usize) -> Option<Self> {
         let number = |field| plan.number(Path::Day(field));
         let site = Site::new(
             number(D::LatitudeDeg)?,
@@ -55,6 +65,7 @@ impl Scene {
             utc_offset_h,
             start_h,
             span_h,
+            steps_per_hour,
             imported: (!lists[0].is_empty()).then_some(lists),
         })?;
         Some(Self {

@@ -20,10 +20,11 @@ use crate::{
     },
 };
 
-/// Length of a step: the coefficients of cabin, unit and bank stay through it.
-pub const STEP_H: f64 = 1.0 / 6.0;
-/// Steps an hour.
+/// Steps an hour: the coefficients of cabin, unit and bank stay through a step.
 pub const STEPS_PER_HOUR: usize = 6;
+/// The same for drawn days, whose curves are bands: a step of 20 minutes
+/// describes the swing of a day to 0.01 K.
+pub const COARSE_STEPS_PER_HOUR: usize = 3;
 
 /// The sun at one moment.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,6 +49,7 @@ struct Hours {
 pub struct Heavens {
     site: Site,
     rows: Vec<SunRow>,
+    steps_per_hour: usize,
     /// Clock hours at the first row.
     start_h: f64,
     /// Hours by which the clock is put forward.
@@ -68,6 +70,7 @@ pub struct Where<'a> {
     /// Clock hours at which the days start.
     pub start_h: f64,
     pub span_h: f64,
+    pub steps_per_hour: usize,
     /// Temperatures, dew points and global irradiance by the hour, if imported.
     pub imported: Option<[&'a [f64]; 3]>,
 }
@@ -76,10 +79,11 @@ impl Heavens {
     /// The sun over a span; nothing where the date or place is out of range.
     pub fn new(at: &Where) -> Option<Self> {
         let midnight = Moment::from_local(at.date, 0.0, at.utc_offset_h).ok()?;
-        let steps = (at.span_h / STEP_H).round() as usize;
+        let per_hour = at.steps_per_hour;
+        let steps = (at.span_h * per_hour as f64).round() as usize;
         let rows = (0..=steps)
             .map(|step| {
-                let after_h = at.start_h + step as f64 * STEP_H;
+                let after_h = at.start_h + step as f64 / per_hour as f64;
                 SunRow::at(&at.site, midnight.plus_hours(after_h).ok()?)
             })
             .collect::<Option<Vec<_>>>()?;
@@ -88,6 +92,7 @@ impl Heavens {
         Some(Self {
             site: at.site,
             rows,
+            steps_per_hour: per_hour,
             start_h: at.start_h,
             forward_h: if ahead_h > FORWARD_H { 1.0 } else { 0.0 },
             hours: at
@@ -95,6 +100,17 @@ impl Heavens {
                 .and_then(|lists| Hours::new(at, lists, midnight)),
             walls: [wall(0.0)?, wall(90.0)?, wall(180.0)?, wall(270.0)?],
         })
+    }
+
+    /// Hours from the start to a row.
+    fn hours(&self, row: usize) -> f64 {
+        row as f64 / self.steps_per_hour as f64
+    }
+
+    /// Steps an hour.
+    #[must_use]
+    pub fn steps_per_hour(&self) -> usize {
+        self.steps_per_hour
     }
 
     /// How many steps the span has.
@@ -120,7 +136,7 @@ impl Heavens {
                 self.site.pressure_pa(),
             );
         };
-        let clock_h = self.start_h + row as f64 * STEP_H;
+        let clock_h = self.start_h + self.hours(row);
         let mean = hours.parts[clock_h as usize % hours.parts.len()];
         let dni_w_m2 = if sun.parts[2] > 0.0 {
             mean.dni_w_m2
@@ -136,7 +152,7 @@ impl Heavens {
 
     /// Air outdoors at a row: dry bulb and dew point.
     fn outdoors_c(&self, row: usize, weather: &Weather) -> (f64, f64) {
-        let clock_h = self.start_h + row as f64 * STEP_H;
+        let clock_h = self.start_h + self.hours(row);
         match &self.hours {
             Some(hours) => {
                 let air_c = between_middles(&hours.outdoor_c, clock_h) + weather.warmer_k;

@@ -5,7 +5,6 @@ use super::{
     inputs::Inputs,
     keeper::Keeper,
     record::{COLDEST_C, DaySum, EnergySum, Happening, Outcome},
-    sky::STEP_H,
 };
 use crate::{
     bank::Held,
@@ -161,20 +160,21 @@ pub(super) enum Keep {
 
 impl Steppers {
     pub(super) fn new(inputs: &Inputs, is_quick: bool) -> Option<Self> {
+        let step_h = inputs.timeline.step_h;
         let modes = (0..inputs.rigs.len())
-            .map(|rig| stepper(inputs, Keep::Cooled(rig), STEP_H, is_quick))
+            .map(|rig| stepper(inputs, Keep::Cooled(rig), step_h, is_quick))
             .collect::<Option<Vec<_>>>()?;
         Some(Self {
             modes,
-            none: stepper(inputs, Keep::Closed, STEP_H, is_quick)?,
-            aired: stepper(inputs, Keep::Aired, STEP_H, is_quick)?,
-            whole: inputs.bank.lasting(STEP_H),
+            none: stepper(inputs, Keep::Closed, step_h, is_quick)?,
+            aired: stepper(inputs, Keep::Aired, step_h, is_quick)?,
+            whole: inputs.bank.lasting(step_h),
         })
     }
 
     /// The stepper of a kept cabin if the step is a whole one.
     pub(super) fn whole(&self, keep: Keep, step_h: f64) -> Option<(&Stepper, &Lasting)> {
-        ((step_h - STEP_H).abs() < 1e-12).then(|| {
+        ((step_h - self.whole.hours).abs() < 1e-12).then(|| {
             let stepper = match keep {
                 Keep::Aired => &self.aired,
                 Keep::Closed => &self.none,

@@ -2,8 +2,6 @@
 
 use crate::plan::{Plan, cabin::CabinField, path::Path, supply::ChargerKind};
 
-use super::sky::STEP_H;
-
 const DAY_MIN: u32 = 24 * 60;
 
 /// When people sleep, minutes after midnight (common practice, no source).
@@ -30,6 +28,8 @@ pub struct Slot {
 pub struct Timeline {
     pub slots: Vec<Slot>,
     pub modes: Vec<(usize, usize)>,
+    /// Length of a step of the weather.
+    pub step_h: f64,
 }
 
 /// Every day alike: from a clock minute on, a place among the modes.
@@ -38,7 +38,7 @@ pub type Rows = Vec<(u32, Option<usize>)>;
 impl Timeline {
     /// The plan's own mode plan over so many steps.
     #[must_use]
-    pub fn new(plan: &Plan, steps: usize) -> Self {
+    pub fn new(plan: &Plan, steps: usize, per_hour: usize) -> Self {
         let mut modes = Vec::new();
         let rows = plan
             .mode_rows()
@@ -54,23 +54,29 @@ impl Timeline {
                 (from_min, place)
             })
             .collect();
-        Self::of_rows(plan, steps, modes, &rows)
+        Self::of_rows(plan, (steps, per_hour), modes, &rows)
     }
 
     /// Another mode plan: rows in the order of the clock, at least one.
     #[must_use]
-    pub fn of_rows(plan: &Plan, steps: usize, modes: Vec<(usize, usize)>, rows: &Rows) -> Self {
+    pub fn of_rows(
+        plan: &Plan,
+        (steps, per_hour): (usize, usize),
+        modes: Vec<(usize, usize)>,
+        rows: &Rows,
+    ) -> Self {
+        let step_min = 60.0 / per_hour as f64;
         let habits = Habits::of(plan);
         let start_min = plan.night.start_clock_min;
         let cuts = habits.cuts(rows, start_min);
         let mut slots = Vec::with_capacity(steps + 8 * cuts.len());
         for step in 0..steps {
-            let first_min = step as f64 * 60.0 * STEP_H;
-            let edge = |step: usize| step as f64 * STEP_H;
+            let first_min = step as f64 * step_min;
+            let edge = |step: usize| step as f64 / per_hour as f64;
             let mut from_h = edge(step);
             let inner = cuts.iter().filter_map(|&cut_min| {
                 let ahead = (f64::from(cut_min) - first_min).rem_euclid(f64::from(DAY_MIN));
-                let inside = ahead > 0.0 && ahead < 60.0 * STEP_H;
+                let inside = ahead > 0.0 && ahead < step_min;
                 inside.then_some((first_min + ahead) / 60.0)
             });
             for to_h in inner.chain([edge(step + 1)]) {
@@ -83,7 +89,11 @@ impl Timeline {
                 from_h = to_h;
             }
         }
-        Self { slots, modes }
+        Self {
+            slots,
+            modes,
+            step_h: 1.0 / per_hour as f64,
+        }
     }
 }
 
@@ -180,7 +190,7 @@ mod tests {
     fn slots_meet_and_cover_the_days() {
         let mut plan = Plan::demo();
         plan.night.start_clock_min = 21 * 60 + 7;
-        let line = Timeline::new(&plan, 6 * 48);
+        let line = Timeline::new(&plan, 6 * 48, 6);
         assert_eq!(line.slots[0].from_h, 0.0);
         assert!((line.slots.last().unwrap().to_h - 48.0).abs() < 1e-9);
         for pair in line.slots.windows(2) {
