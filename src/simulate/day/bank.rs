@@ -1,21 +1,11 @@
 //! The bank as a store in time: what it gives and takes over a step.
 
+use super::guess::Guess;
+pub use super::{charging::Charging, hanging::Hanging};
 use crate::{
     bank::{Held, Pack, Store, Timed},
-    circuit::{Branch, Point, settle},
     simulate::Stop,
 };
-
-/// What a bank may be charged with, by its chemistry.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Charging {
-    /// Terminal volts that chargers hold at the end.
-    pub hold_v: f64,
-    /// Bank temperatures at which it may be charged at all.
-    pub between_c: (f64, f64),
-    /// Of the charge put in, what can be drawn again.
-    pub kept: f64,
-}
 
 /// A bank and what it is made of.
 #[derive(Clone, Debug, PartialEq)]
@@ -25,17 +15,6 @@ pub struct Bank {
     pub charging: Charging,
     /// Share of what it holds that the plan keeps back.
     pub floor_share: f64,
-}
-
-/// What hangs on the bars over a step.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Hanging {
-    /// Bus loads, and the unit on and in its off-time.
-    pub bus: Branch,
-    pub on: Branch,
-    pub off: Branch,
-    /// Share of the step that the unit is on.
-    pub share: f64,
 }
 
 /// What a step came to, means over it.
@@ -60,60 +39,12 @@ pub struct Flow {
     pub is_held: bool,
 }
 
-impl Hanging {
-    /// Amps of the loads at a voltage, both states by their share.
-    fn settle(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<[Point; 2]> {
-        let source = Branch::current(-source_a, 0.0);
-        let on = || settle(emf_v, ohm, &[self.bus, self.on, source]);
-        let off = || settle(emf_v, ohm, &[self.bus, self.off, source]);
-        Some(if self.share <= 0.0 {
-            let off = off()?;
-            [off, off]
-        } else if self.share >= 1.0 {
-            let on = on()?;
-            [on, on]
-        } else {
-            [on()?, off()?]
-        })
-    }
-
-    /// Both states of the unit made one of their mean: what their difference
-    /// loses in resistance is left out, a thousandth.
-    fn blended(&self) -> Self {
-        use crate::circuit::Taker::Power;
-        match (self.on.taker, self.off.taker) {
-            (Power { w: on_w }, Power { w: off_w }) => Self {
-                on: Branch::power(self.share * on_w + (1.0 - self.share) * off_w, self.on.ohm),
-                share: 1.0,
-                ..*self
-            },
-            _ => *self,
-        }
-    }
-
-    /// The operating point of the heavier state.
-    fn heavier(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
-        let unit = if self.share > 0.0 { self.on } else { self.off };
-        settle(
-            emf_v,
-            ohm,
-            &[self.bus, unit, Branch::current(-source_a, 0.0)],
-        )
-    }
-
-    fn mean(&self, points: &[Point; 2], of: impl Fn(&Point) -> f64) -> f64 {
-        self.share * of(&points[0]) + (1.0 - self.share) * of(&points[1])
-    }
-}
-
 /// Passes over a step until current and mean voltage agree.
 const EXACT_PASSES: usize = 40;
 /// The same for samples: the charge is out by under 1e-5 of the step's.
 pub const QUICK_PASSES: usize = 2;
 /// Passes through which the offer follows the volts.
 const OFFER_PASSES: usize = 4;
-/// Relative change of the mean open-circuit voltage that counts as none.
-const AGREED: f64 = 1e-13;
 
 impl Bank {
     /// Open-circuit volts of a bank that holds so much.
@@ -311,78 +242,5 @@ pub struct Lasting {
     timed: Timed,
 }
 
-/// The mean open-circuit voltage of a step, looked for: it makes a current, and
-/// the current makes it. Mostly the next is as good as met; where the curve is
-/// steep and chargers push against it, each answer overshoots the last, and the
-/// two sides close in on it.
-struct Guess {
-    emf_v: f64,
-    /// Tried, with how far the answer lay above it.
-    below: Option<(f64, f64)>,
-    above: Option<(f64, f64)>,
-    was_below: Option<bool>,
-}
-
-impl Guess {
-    fn new(emf_v: f64) -> Self {
-        Self {
-            emf_v,
-            below: None,
-            above: None,
-            was_below: None,
-        }
-    }
-
-    /// Takes the answer to the present guess; makes the next unless it is met.
-    fn is_met(&mut self, mean_v: f64) -> bool {
-        let miss_v = mean_v - self.emf_v;
-        if miss_v.abs() <= AGREED * self.emf_v {
-            return true;
-        }
-        let tried = Some((self.emf_v, miss_v));
-        // Illinois: a side that stays twice counts for half, so that neither stalls.
-        let half = |(at_v, miss_v): (f64, f64)| (at_v, 0.5 * miss_v);
-        let is_below = miss_v > 0.0;
-        let again = self.was_below == Some(is_below);
-        self.was_below = Some(is_below);
-        let (side, other) = if is_below {
-            (&mut self.below, &mut self.above)
-        } else {
-            (&mut self.above, &mut self.below)
-        };
-        *side = tried;
-        if again {
-            *other = other.map(half);
-        }
-        self.emf_v = match (self.below, self.above) {
-            (Some((low_v, up_v)), Some((high_v, down_v))) if low_v < high_v => {
-                low_v + (high_v - low_v) * up_v / (up_v - down_v)
-            }
-            _ => mean_v,
-        };
-        false
-    }
-}
-
 /// Rounding that no limit should trip on.
 const SLACK: f64 = 1e-9;
-
-impl Charging {
-    /// What is usual for a chemistry and so many cells in series: common
-    /// practice, no source. Lithium is not charged below freezing.
-    #[must_use]
-    pub fn usual(chemistry: crate::bank::Chemistry, cells: f64) -> Self {
-        use crate::bank::Chemistry as K;
-        let (cell_v, between_c, kept) = match chemistry {
-            K::Lfp => (3.55, (0.0, 55.0), 0.995),
-            K::Nmc => (4.15, (0.0, 45.0), 0.995),
-            K::SodiumIon => (3.9, (-10.0, 50.0), 0.99),
-            K::Agm | K::Gel | K::Flooded => (2.40, (-20.0, 50.0), 0.9),
-        };
-        Self {
-            hold_v: cell_v * cells,
-            between_c,
-            kept,
-        }
-    }
-}

@@ -3,8 +3,8 @@
 
 use super::{
     bank::{Bank, Charging},
+    outdoors::{Air, Weather, ratio_at_dew_point},
     scene::Scene,
-    sky::{Air, Weather, ratio_at_dew_point},
     timeline::Timeline,
     unit::Rig,
 };

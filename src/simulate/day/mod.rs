@@ -20,15 +20,22 @@
 //! - Another mode plan: put a [`timeline::Timeline::of_rows`] into the inputs.
 //! - From another state (a reading in the night): [`How::start`].
 
+mod attempt;
 mod bank;
+mod charging;
+mod guess;
+mod hanging;
 mod inputs;
+mod keep;
 mod keeper;
+mod outdoors;
 mod piece;
 mod record;
 mod run;
 mod scene;
 mod sky;
 mod state;
+mod stops;
 pub mod timeline;
 mod unit;
 

@@ -1,16 +1,16 @@
 //! One stretch of a run: what happened in it, and how it is booked.
 
 use super::{
-    bank::{Flow, Hanging},
+    bank::Flow,
+    hanging::Hanging,
     inputs::{Charger, Inputs},
+    outdoors::Air,
     record::{DayPoint, ModeAt},
-    sky::Air,
     state::Books,
     timeline::Slot,
 };
 use crate::{
     cabin::{Drive, Gains, Step, gains},
-    circuit::{Branch, Taker},
     plan::supply::BankPlace,
     quantity::{
         celsius, in_amps, in_kilograms_per_second, in_watts, kilograms_per_second, volts, watts,
@@ -106,31 +106,6 @@ impl Charger {
         } else {
             f64::INFINITY
         }
-    }
-}
-
-impl Hanging {
-    /// Loads on the bars and no unit.
-    pub(super) fn bus(bus_w: f64) -> Self {
-        let nothing = Branch::power(0.0, 0.0);
-        Self {
-            bus: Branch::power(bus_w, 0.0),
-            on: nothing,
-            off: nothing,
-            share: 0.0,
-        }
-    }
-}
-
-impl Branch {
-    /// The same, taking a share of what it takes.
-    pub(super) fn times(self, share: f64) -> Self {
-        let taker = match self.taker {
-            Taker::Power { w } => Taker::Power { w: w * share },
-            Taker::Current { a } => Taker::Current { a: a * share },
-            Taker::Resistor { ohm } => Taker::Resistor { ohm: ohm / share },
-        };
-        Self { taker, ..self }
     }
 }
 
