@@ -33,8 +33,8 @@ const SIDES_PX: f64 = 32.0;
 /// Builds the whole page.
 pub fn app() -> Vec<El> {
     let state = State::new(Draft::of(Plan::demo()));
-    part::once(part::is_there, move || keep::open(state));
-    if !part::is_there() && keep::has_something() {
+    part::once_there(move |there| keep::open(there, state));
+    if part::there().is_none() && keep::has_something() {
         state.notice.set(Some(Notice::PartNotThere));
     }
     follow_width(state);

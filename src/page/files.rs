@@ -1,7 +1,7 @@
 //! A plan as a file: saved by the browser, opened from it.
 
-use super::state::State;
 use super::{browser::document, reactive::*};
+use super::{part::There, state::State};
 use crate::{
     plan::{
         Plan,
@@ -14,7 +14,7 @@ use wasm_bindgen::{JsCast, JsValue};
 
 /// A door: hands the plan to the browser as a download.
 #[inline(never)]
-pub fn save(plan: &Plan) {
+pub fn save(_: There, plan: &Plan) {
     let _ = download(
         "till-morning-plan.json",
         "application/json",
@@ -37,7 +37,7 @@ fn download(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
 
 /// A door: opens the file that was chosen, if it is a plan.
 #[inline(never)]
-pub fn open(state: State, event: &web_sys::Event) {
+pub fn open(_: There, state: State, event: &web_sys::Event) {
     let Some(input) = event
         .target()
         .and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok())

@@ -3,12 +3,12 @@
 //! Storage may be missing (a sandboxed frame), full, or damaged: the page then
 //! works as it is and says so.
 
-use super::state::State;
 use super::{
     browser::{forget, later, listen, window},
     dom::always,
     reactive::*,
 };
+use super::{part::There, state::State};
 use crate::{
     pass_on::{NotALink, link_from_plan, plan_from_link},
     plan::{Plan, draft::Draft, open::NotAPlan},
@@ -45,7 +45,7 @@ pub fn has_something() -> bool {
 /// A door: opens what is kept or linked in place of the example, and keeps every
 /// change from then on. It may come after the first changes have been made.
 #[inline(never)]
-pub fn open(state: State) {
+pub fn open(there: There, state: State) {
     let opened = opened();
     let example = Draft::of(Plan::demo());
     let untouched = state.draft.with_untracked(|draft| *draft == example);
@@ -60,7 +60,7 @@ pub fn open(state: State) {
     state.notice.set(opened.notice);
     // The plan as opened is not written back: a link only looked at, and a storage
     // not yet used, stay as they are.
-    keep(state, untouched.then(|| state.draft.get_untracked()));
+    keep(there, state, untouched.then(|| state.draft.get_untracked()));
 }
 
 fn opened() -> Opened {
@@ -89,7 +89,7 @@ fn opened() -> Opened {
 }
 
 /// Keeps every change from now on, and follows links opened in this tab.
-fn keep(state: State, as_opened: Option<Draft>) {
+fn keep(there: There, state: State, as_opened: Option<Draft>) {
     if !has_storage() {
         state.notice.update(|notice| {
             notice.get_or_insert(Notice::StorageMissing);
@@ -108,7 +108,7 @@ fn keep(state: State, as_opened: Option<Draft>) {
         if let Some(timer) = timer.get_value() {
             forget(timer);
         }
-        let follow = move || set_fragment(&state.plan.with_untracked(link_of));
+        let follow = move || set_fragment(&state.plan.with_untracked(|plan| link_of(there, plan)));
         timer.set_value(later(ADDRESS_REST, follow));
     });
     listen("hashchange", move || match plan_from_link(&fragment()) {
@@ -171,7 +171,7 @@ fn set_fragment(link: &str) {
 
 /// A door: the plan's link; nothing for a plan that no link could carry.
 #[inline(never)]
-pub fn link_of(plan: &Plan) -> String {
+pub fn link_of(_: There, plan: &Plan) -> String {
     link_from_plan(plan).unwrap_or_default()
 }
 

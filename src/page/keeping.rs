@@ -16,9 +16,12 @@ use wasm_bindgen::JsCast;
 /// The buttons, and the link as text for browsers that do not copy.
 pub fn keeping(state: State) -> El {
     let shows_link = RwSignal::new(false);
-    let link = move || keep::address_of(&state.with_plan(keep::link_of));
+    let link = move || {
+        let link = |there| state.with_plan(|plan| keep::link_of(there, plan));
+        keep::address_of(&part::there().map(link).unwrap_or_default())
+    };
     let copy = move || {
-        if part::is_there_or_said(state) {
+        if part::there_or_said(state).is_some() {
             shows_link.set(true);
             keep::copy(state, untrack(link));
         }
@@ -29,7 +32,11 @@ pub fn keeping(state: State) -> El {
         .attr("accept", ".json,application/json")
         .attr("aria-label", words::OPEN_FILE)
         .attr("tabindex", "-1")
-        .on("change", move |event| files::open(state, &event));
+        .on("change", move |event| {
+            if let Some(there) = part::there() {
+                files::open(there, state, &event);
+            }
+        });
     let picker: web_sys::HtmlElement = file.0.clone().unchecked_into();
     let undo = button("", words::UNDO, move || state.undo())
         .live_flag("disabled", move || !state.can_undo());
@@ -39,12 +46,12 @@ pub fn keeping(state: State) -> El {
         .child(undo)
         .child(button("", words::COPY_LINK, copy))
         .child(button("", words::SAVE_FILE, move || {
-            if part::is_there_or_said(state) {
-                files::save(&state.plan.get_untracked());
+            if let Some(there) = part::there_or_said(state) {
+                files::save(there, &state.plan.get_untracked());
             }
         }))
         .child(button("", words::OPEN_FILE, move || {
-            if part::is_there_or_said(state) {
+            if part::there_or_said(state).is_some() {
                 picker.click();
             }
         }))

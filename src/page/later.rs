@@ -5,7 +5,7 @@
 
 use super::{
     dom::{El, fold, h},
-    part,
+    part::{self, There},
     state::State,
 };
 use crate::wording::words;
@@ -52,13 +52,13 @@ pub fn later(state: State, question: Question) -> El {
     h("section", "question")
         .attr("aria-labelledby", question.id())
         .child(fold("later", summary, move || {
-            vec![part::place(move || inside(state, question))]
+            vec![part::place(move |there| inside(there, state, question))]
         }))
 }
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(_state: State, question: Question) -> Vec<El> {
+fn inside(_: There, _state: State, question: Question) -> Vec<El> {
     match question {
         Question::Day | Question::Carry | Question::Claims | Question::HandOn => Vec::new(),
     }

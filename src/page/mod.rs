@@ -40,12 +40,13 @@ pub fn start() {
     let owner = Owner::new();
     // A plan of one's own takes the later part to read: better a moment's wait
     // than another plan's answer first. Where it does not come, the example stands.
-    let may_begin = || !keep::has_something() || !part::is_coming();
     owner.with(|| {
-        if !may_begin() {
+        if keep::has_something() {
             part::bring();
+            part::once_settled(show);
+        } else {
+            show();
         }
-        part::once(may_begin, show);
     });
     // The page lives as long as the tab.
     std::mem::forget(owner);

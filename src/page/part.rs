@@ -2,7 +2,7 @@
 //!
 //! What the first answer does without is a file by itself, cut off at the doors
 //! (`.tools/split`; they are listed in `.tools/finish/parts.mjs`). No door may be
-//! passed before it is there. `offline/later.js` brings it and tells by signs; in
+//! passed before it is there: each takes a [`There`], which only this file gives. `offline/later.js` brings it and tells by signs; in
 //! the one-file page and in tests there is no such part, and nothing to wait for.
 
 use super::{
@@ -21,8 +21,12 @@ fn sign() -> String {
         .unwrap_or_default()
 }
 
-pub fn is_there() -> bool {
-    sign().is_empty()
+/// The part is there, and stays: what a door asks for.
+#[derive(Clone, Copy)]
+pub struct There(());
+
+pub fn there() -> Option<There> {
+    sign().is_empty().then_some(There(()))
 }
 
 /// Neither there nor given up.
@@ -38,14 +42,24 @@ pub fn bring() {
     }
 }
 
-/// Calls `work` at once or at the first sign at which `ready`, and once only. What
-/// that keeps true lives as long as the present owner.
-pub fn once(ready: fn() -> bool, work: impl Fn() + 'static) {
-    once_boxed(ready, Box::new(work));
+/// Calls `work` once: now, or when the part is there. What that keeps true lives as
+/// long as the present owner.
+pub fn once_there(work: impl Fn(There) + 'static) {
+    let work = move || {
+        if let Some(there) = there() {
+            work(there);
+        }
+    };
+    once(|| there().is_some(), Box::new(work));
+}
+
+/// Calls `work` once: now, or when the part is there or has been given up.
+pub fn once_settled(work: fn()) {
+    once(|| !is_coming(), Box::new(work));
 }
 
 #[inline(never)]
-fn once_boxed(ready: fn() -> bool, work: Box<dyn Fn()>) {
+fn once(ready: fn() -> bool, work: Box<dyn Fn()>) {
     if ready() {
         return work();
     }
@@ -61,18 +75,18 @@ fn once_boxed(ready: fn() -> bool, work: Box<dyn Fn()>) {
     });
 }
 
-/// Whether a press that needs the part may go on; else it is asked for, and said.
-pub fn is_there_or_said(state: State) -> bool {
-    let is_there = is_there();
-    if !is_there {
+/// For a press that needs the part: where it is not there it is asked for, and said.
+pub fn there_or_said(state: State) -> Option<There> {
+    let there = there();
+    if there.is_none() {
         bring();
         state.notice.set(Some(Notice::PartNotThere));
     }
-    is_there
+    there
 }
 
 /// What `build` builds behind a door; until then a line on how far the part is.
-pub fn place(build: impl Fn() -> Vec<El> + 'static) -> El {
+pub fn place(build: impl Fn(There) -> Vec<El> + 'static) -> El {
     bring();
     let moved = RwSignal::new(false);
     listen("till-morning-later", move || moved.set(true));
@@ -80,13 +94,13 @@ pub fn place(build: impl Fn() -> Vec<El> + 'static) -> El {
         moved.get();
         sign()
     };
-    h("div", "").live_children(how_far, move || match sign().as_str() {
-        "" => build(),
-        "missing" => vec![
+    h("div", "").live_children(how_far, move || match (there(), is_coming()) {
+        (Some(there), _) => build(there),
+        (None, true) => vec![say(words::PART_COMING)],
+        (None, false) => vec![
             say(words::PART_MISSING),
             button("quiet", words::PART_AGAIN, bring),
         ],
-        _ => vec![say(words::PART_COMING)],
     })
 }
 

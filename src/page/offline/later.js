@@ -6,6 +6,16 @@
 //   event `till-morning-later` on window: that has changed
 //   event `till-morning-bring` on window, from the page: try now, or again
 
+// A link's plan, or one kept here, takes the part to be read: both are then on
+// their way at once. A sandboxed frame throws at the look into the storage.
+function somethingToOpen() {
+  try {
+    return location.hash.length > 1 || localStorage.length > 0;
+  } catch {
+    return false;
+  }
+}
+
 /** Fetches from `address`, once `page` has started; `page` gives the first part's exports. */
 export function bring(address, page) {
   const root = document.documentElement;
@@ -46,7 +56,7 @@ export function bring(address, page) {
 
   window.addEventListener('till-morning-bring', go);
   window.addEventListener('online', again);
-  if (location.hash.length > 1) go(); // a link's plan takes it to be read
+  if (somethingToOpen()) go();
   const idle = window.requestIdleCallback ?? ((work) => setTimeout(work, 200));
   page.then(() => idle(go), () => {}); // where the page did not start, outcome.js says so
 }
