@@ -50,6 +50,7 @@ struct Kept {
     hours_h: f64,
     warmest_c: f64,
     lasts: bool,
+    is_never_empty: bool,
     holds: bool,
 }
 
@@ -137,6 +138,7 @@ impl Sampler {
             hours_h: outcome.hours(self.scene.span_h),
             warmest_c: outcome.warmest_c,
             lasts: outcome.lasts_to(wanted_h),
+            is_never_empty: outcome.empty.is_none(),
             holds: outcome.holds_to(wanted_h),
         });
     }
@@ -176,6 +178,7 @@ impl Sampler {
                 samples_count: count as u32,
                 lasting_percent: share(|kept| kept.lasts),
                 holding_percent: share(|kept| kept.holds),
+                never_empty_percent: share(|kept| kept.is_never_empty),
                 hours_h: band(|kept| kept.hours_h),
                 warmest_c: band(|kept| kept.warmest_c),
             },

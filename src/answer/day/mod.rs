@@ -58,6 +58,8 @@ pub struct Odds {
     pub lasting_percent: f64,
     /// Of that, and the set point held wherever a mode was planned.
     pub holding_percent: f64,
+    /// Of the bank not being empty in the whole span.
+    pub never_empty_percent: f64,
     /// Hours until empty, never more than the span: 2.5, 50 and 97.5 % of the nights.
     pub hours_h: Band,
     /// Warmest cabin until the wanted hour, a mode planned.

@@ -18,7 +18,12 @@
 //!   set [`How::is_quick`]: cycles are then smoothed out and the current found in
 //!   two passes, at a third of the cost.
 //! - Another mode plan: put a [`timeline::Timeline::of_rows`] into the inputs.
-//! - From another state (a reading in the night): [`How::start`].
+//! - From another state (a reading in the night): run up to there with
+//!   [`How::until_h`], put what was read in the place of what the [`Outcome`] ends
+//!   with (the shell's heat is known from nowhere else), and go on from
+//!   [`How::start`].
+//! - Vary and compare: [`outcome`]. Call it with the same scene as long as date,
+//!   place, clock, wanted hour and days stay.
 
 mod attempt;
 mod bank;
@@ -45,7 +50,7 @@ pub use record::{
     COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, Outcome, Record,
     Sink,
 };
-pub use run::run;
+pub use run::{outcome, run};
 pub use scene::Scene;
 pub use sky::{COARSE_STEPS_PER_HOUR, STEPS_PER_HOUR};
 pub use state::{How, Start};

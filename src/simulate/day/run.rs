@@ -8,7 +8,7 @@ use super::{
     stops::is_of_unit,
     timeline::Slot,
 };
-use crate::{cabin::State, simulate::Stop};
+use crate::{cabin::State, plan::Plan, simulate::Stop};
 
 /// Runs the days of a scene with given inputs.
 ///
@@ -26,6 +26,28 @@ pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> O
         }
     }
     Some(walk.books.finish(inputs, &walk.standing))
+}
+
+/// What a plan comes to under a scene, quickly: for searches and rankings, which
+/// vary a plan and compare. Nothing where it cannot be run.
+///
+/// ```
+/// use till_morning::{plan::{Plan, path::Path, day::DayField}, simulate::day::{Scene, outcome}};
+/// let mut plan = Plan::demo();
+/// plan.day.days_count = Some(1);
+/// let scene = Scene::coarse(&plan).unwrap();
+/// let before = outcome(&scene, &plan).unwrap();
+/// plan.set_number(Path::Day(DayField::HighC), 44.0);
+/// let hotter = outcome(&scene, &plan).unwrap();
+/// assert!(hotter.energy.unit_wh > before.energy.unit_wh);
+/// ```
+#[must_use]
+pub fn outcome(scene: &Scene, plan: &Plan) -> Option<Outcome> {
+    let how = How {
+        is_quick: true,
+        ..How::default()
+    };
+    run(scene, &Inputs::new(scene, plan)?, &how, &mut ())
 }
 
 /// Shorter stretches are passed over: a thirtieth of a second.
