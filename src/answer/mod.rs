@@ -4,12 +4,14 @@
 
 pub mod day;
 mod facts;
+pub mod pocket;
 mod runs;
 mod working;
 
 pub use day::DayAnswer;
 pub use facts::BankFacts;
 pub(crate) use facts::held_span;
+pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
 pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
 pub(crate) use runs::{hours, hours_on};
 pub use working::{Formula, Term, TermName, Working};
@@ -42,6 +44,9 @@ pub struct Answer {
     /// The hot day on the first bank, if it could be answered.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub day: Option<DayAnswer>,
+    /// One line for paper for each bank, unit and mode, or why there is none.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub pocket: Vec<Pocket>,
 }
 
 /// The method's version.
@@ -72,6 +77,7 @@ pub fn answer(plan: &Plan) -> Answer {
         answer.findings.extend(day.findings.iter().cloned());
         answer.findings = worst_first(std::mem::take(&mut answer.findings));
     }
+    answer.pocket = pocket::pocket(plan);
     answer
 }
 
@@ -117,6 +123,7 @@ pub fn night(plan: &Plan) -> Answer {
         runs,
         sizing,
         day: None,
+        pocket: Vec::new(),
     }
 }
 
