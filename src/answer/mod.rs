@@ -2,12 +2,14 @@
 //!
 //! Pure, deterministic, total. Every face of the project is a face on it.
 
+pub mod claims;
 pub mod day;
 mod facts;
 pub mod pocket;
 mod runs;
 mod working;
 
+pub use claims::ClaimsAnswer;
 pub use day::DayAnswer;
 pub use facts::BankFacts;
 pub(crate) use facts::held_span;
@@ -47,6 +49,9 @@ pub struct Answer {
     /// One line for paper for each bank, unit and mode, or why there is none.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub pocket: Vec<Pocket>,
+    /// A verdict on each claim, and what to measure next.
+    #[serde(default, skip_serializing_if = "ClaimsAnswer::is_empty")]
+    pub claims: ClaimsAnswer,
 }
 
 /// The method's version.
@@ -78,6 +83,7 @@ pub fn answer(plan: &Plan) -> Answer {
         answer.findings = worst_first(std::mem::take(&mut answer.findings));
     }
     answer.pocket = pocket::pocket(plan);
+    answer.claims = claims::claims(plan, &answer.runs);
     answer
 }
 
@@ -124,6 +130,7 @@ pub fn night(plan: &Plan) -> Answer {
         sizing,
         day: None,
         pocket: Vec::new(),
+        claims: ClaimsAnswer::default(),
     }
 }
 
