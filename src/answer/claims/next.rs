@@ -23,7 +23,7 @@ pub struct ToMeasure {
     pub how: How,
     /// How long that takes, where it is known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub minutes: Option<f64>,
+    pub takes_min: Option<f64>,
     /// Width of the band of hours, from low to high.
     pub band_now_h: f64,
     pub band_then_h: f64,
@@ -88,7 +88,7 @@ pub fn next(plan: &Plan, runs: &[RunAnswer]) -> Vec<ToMeasure> {
                 field: share.field,
                 share_percent: share.share_percent,
                 how,
-                minutes,
+                takes_min: minutes,
                 band_now_h,
                 band_then_h: band_now_h * left.max(0.0).sqrt(),
             })

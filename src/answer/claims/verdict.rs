@@ -119,7 +119,7 @@ pub struct Remedy {
     pub expanded: f64,
     /// Minutes in all, where time would do it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub minutes: Option<f64>,
+    pub total_min: Option<f64>,
     /// A meter with at most this limit, where a meter would do it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub meter_limit: Option<f64>,
@@ -283,7 +283,7 @@ fn remedy(plan: &Plan, claim: &Claim, figure: &Measured, wanted: Decisive) -> Re
     let classes = MeterClass::ALL.iter().copied();
     Remedy {
         expanded: wanted.expanded,
-        minutes: wanted.minutes.filter(|minutes| *minutes < 1e5),
+        total_min: wanted.minutes.filter(|minutes| *minutes < 1e5),
         meter_limit: wanted.meter_limit,
         classes: classes
             .filter(|class| *class != MeterClass::Sheet)
