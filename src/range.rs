@@ -191,6 +191,7 @@ ranges! {
     MEASURED_MIN = 0.1..=100_000.0, Minute;
     GRILLE_M2 = 0.0001..=10.0, SquareMeter;
     VANE_M_S = 0.0..=50.0, MeterPerSecond;
+    OFFSET_A = -50.0..=50.0, Amp;
     PRICE_NUMBER = 0.0..=10_000_000.0, Number;
     CYCLES_NUMBER = 1.0..=100_000.0, Number;
     /// Half-width of a stated spread, as a share of the value.

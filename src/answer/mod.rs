@@ -5,6 +5,7 @@
 pub mod claims;
 pub mod day;
 mod facts;
+pub mod log;
 pub mod pocket;
 mod runs;
 mod working;

@@ -58,8 +58,9 @@ pub fn later(state: State, question: Question) -> El {
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(_: There, _state: State, question: Question) -> Vec<El> {
+fn inside(_: There, state: State, question: Question) -> Vec<El> {
     match question {
-        Question::Day | Question::Carry | Question::Claims | Question::HandOn => Vec::new(),
+        Question::Claims => super::claims::claims(state),
+        Question::Day | Question::Carry | Question::HandOn => Vec::new(),
     }
 }

@@ -9,6 +9,7 @@ mod assumed;
 mod banks;
 mod browser;
 mod chart;
+mod claims;
 mod curves;
 mod dom;
 mod field;

@@ -154,6 +154,20 @@ pub const MOST_CLAIMS: usize = 24;
 pub const MOST_RUNS: usize = 20;
 pub const MOST_POINTS: usize = 48;
 
+/// Numbers with spaces or semicolons between, each within a range; `None` where
+/// one is not, or where there are more than `most`.
+#[must_use]
+pub fn read_list(text: &str, range: Range, most: usize) -> Option<Vec<f64>> {
+    let words = text.split([' ', ';', '\n', '\t']).filter(|w| !w.is_empty());
+    let read = |word: &str| {
+        let entry = super::entry::read(word, range.unit, super::entry::Shown::AsIs);
+        let value = entry.ok()?.value;
+        range.accepts(value).then_some(value)
+    };
+    let numbers: Option<Vec<f64>> = words.map(read).collect();
+    numbers.filter(|numbers| numbers.len() <= most)
+}
+
 impl Claimed {
     /// The places of the claim, its upper end, and the figure measured.
     #[must_use]

@@ -75,3 +75,20 @@ const fn price(field: P) -> &'static str {
         P::LeftPercent => "Capacity left by then",
     }
 }
+
+mod log;
+mod said;
+pub mod words;
+
+pub use log::{
+    column_title, edge_label, edge_step_h, end_sentence, fault_sentence, gap_sentence,
+    hours_of_seconds, lasted_text, make_mode, make_noted, means_text, minutes_of, moment_of,
+    note_label, note_trouble, note_unit, noted_sentence, offset_of, offset_sentence, reading_text,
+    role_name, sampling_sentence, stretch_text, stretch_title, total_text, unit_name, why_words,
+};
+pub use said::{
+    about_name, air_refusal, air_sentence, budget_name, claim_number, class_name, conditions,
+    decisive_sentence, end_by_name, figure_text, full_by_name, headline, limited_sentence,
+    missing_sentence, money_sentence, next_sentence, plainly, pocket_sentence, share_text,
+    verdict_name, watts_text, whole_percent,
+};

@@ -282,3 +282,22 @@ pub fn read_all(bytes: &[u8], options: Options) -> Result<(Log, Layout), Refusal
     let layout = importer.layout().clone();
     Ok((importer.finish()?, layout))
 }
+
+/// The headings of a file whose columns could not be guessed, for a person to say
+/// what they are; none of them is read yet.
+///
+/// # Errors
+///
+/// A file that is too large or holds no table.
+pub fn headings(bytes: &[u8], options: &Options) -> Result<Vec<Column>, Refusal> {
+    let (text, _) = decode::decode(bytes)?;
+    let head = head::find(&text, options)?;
+    let column = |at: usize| Column {
+        heading: head.headings.get(at).cloned().unwrap_or_default(),
+        role: Role::Ignored,
+        unit: Unit::None,
+        why: Why::NothingFits,
+        also_fits: None,
+    };
+    Ok((0..head.width).map(column).collect())
+}
