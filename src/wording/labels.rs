@@ -73,6 +73,9 @@ pub const fn field_label(path: Path) -> &'static str {
         Path::Units => "Cooling units",
         Path::Modes(_) => "Modes",
         Path::Loads => "Other loads",
+        Path::Claims | Path::Claim(..) | Path::Air(_) | Path::Price(_) => {
+            super::claims::label(path)
+        }
         _ => super::day_labels::label(path),
     }
 }
