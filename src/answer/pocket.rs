@@ -240,7 +240,7 @@ impl Trial {
         };
         let without_sun = || Self {
             pack: self.pack.clone(),
-            job: self.job.clone(),
+            job: self.job,
             sunlight: None,
             ..*self
         };
