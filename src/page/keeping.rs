@@ -19,7 +19,13 @@ pub fn keeping(state: State) -> El {
     let link = move || keep::address_of(&state.with_plan(keep::link_of));
     let copy = move || {
         shows_link.set(true);
-        keep::copy(state, untrack(link));
+        keep::copy(untrack(link), move |copied| {
+            state.notice.set(Some(if copied {
+                Notice::LinkCopied
+            } else {
+                Notice::LinkNotCopied
+            }));
+        });
     };
     let file = h("input", "hidden")
         .attr("id", "plan-file")

@@ -8,6 +8,7 @@
 use super::{
     browser::{document, listen, window},
     dom::{El, button, fold, h},
+    hand_on::hand_on,
     reactive::*,
     state::State,
 };
@@ -104,8 +105,9 @@ fn say(words: &str) -> El {
 /// The door: what stands under a question's title. Called from here alone, and
 /// only once the part behind it is there.
 #[inline(never)]
-fn inside(_state: State, question: Question) -> Vec<El> {
+fn inside(state: State, question: Question) -> Vec<El> {
     match question {
-        Question::Day | Question::Carry | Question::Claims | Question::HandOn => Vec::new(),
+        Question::Day | Question::Carry | Question::Claims => Vec::new(),
+        Question::HandOn => hand_on(state),
     }
 }
