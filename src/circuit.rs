@@ -60,6 +60,12 @@ impl Branch {
         }
     }
 
+    /// Amps from the bars when they stand at `bar_v`; 0 where none carry it.
+    #[must_use]
+    pub fn amps_at(&self, bar_v: f64) -> f64 {
+        self.amps(bar_v).map_or(0.0, |(amps, _)| amps)
+    }
+
     /// Whether any volts are left at the taker: a constant current behind a long
     /// cable could ask for more than there are.
     fn has_volts(&self, bar_v: f64) -> bool {

@@ -179,6 +179,20 @@ ranges! {
     BANK_C = -30.0..=60.0, Celsius;
     FUEL_L = 0.0..=1000.0, Liter;
     FUEL_L_PER_KWH = 0.1..=5.0, LiterPerKilowattHour;
+    // Claims and what was measured.
+    CLAIM_AH = 0.01..=100_000.0, AmpHour;
+    CLAIM_WH = 0.1..=1_000_000.0, WattHour;
+    CLAIM_W = 0.1..=100_000.0, Watt;
+    CLAIM_C = -40.0..=90.0, Celsius;
+    /// Btu of cooling for each watt-hour.
+    EER = 0.1..=60.0, Number;
+    LIMIT_PERCENT = 0.0..=50.0, Percent;
+    METER_NUMBER = 0.0..=1_000_000.0, Number;
+    MEASURED_MIN = 0.1..=100_000.0, Minute;
+    GRILLE_M2 = 0.0001..=10.0, SquareMeter;
+    VANE_M_S = 0.0..=50.0, MeterPerSecond;
+    PRICE_NUMBER = 0.0..=10_000_000.0, Number;
+    CYCLES_NUMBER = 1.0..=100_000.0, Number;
     /// Half-width of a stated spread, as a share of the value.
     SPREAD_PERCENT = 0.0..=90.0, Percent;
 }

@@ -177,7 +177,7 @@ const UNITS: [&str; 29] = [
 ];
 
 /// Numbers whose key names no unit, and why.
-const WITHOUT: [&str; 23] = [
+const WITHOUT: [&str; 41] = [
     // A date, and the number that a row of chances starts from.
     "year",
     "month",
@@ -199,8 +199,30 @@ const WITHOUT: [&str; 23] = [
     "low",
     "likely",
     "high",
+    // Of a claim and its verdict: in the unit of what `about` names, or of the
+    // meter that read it.
+    "measured",
+    "as_measured",
+    "claimed",
+    "claimed_most",
+    "expanded",
+    "meter_limit",
+    "full_scale_number",
+    "counts_number",
+    "one_count_number",
+    // Ratios of a claim.
+    "coverage",
+    "by_rate",
+    "by_temperature",
+    "cop_expanded",
+    // In the currency that was typed; and what the bank gives in its life.
+    "price_number",
+    "per_lifetime_kwh",
+    "lifetime_kwh",
     // Places in lists.
+    "claim",
     "bank",
+    "charger",
     "unit",
     "mode",
     "asked_unit",

@@ -1,15 +1,19 @@
 // The page's wasm in two parts: `first` starts the page, `later` is what only the
-// door leads to, src/page/later.rs. `whole` is both in one, for the one-file page.
+// doors lead to. `whole` is both in one, for the one-file page.
 //
-// wasm-opt is called here and not by Trunk, because the door must stay a function
-// of its own: built into its one caller it could not be found.
+// wasm-opt is called here and not by Trunk, because a door must stay a function of
+// its own: built into its one caller it could not be found. (In Rust each is marked
+// `inline(never)` for the same reason.)
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-const DOOR = 'till_morning::page::later::inside';
-const DOOR_MANGLED = '*page*later*inside*';
+const DOORS = ['later::inside', 'keep::open', 'keep::link_of', 'files::save', 'files::open'];
+
+const paths = DOORS.map((door) => `till_morning::page::${door}`).join();
+// As the compiler writes them: the parts of the path with their lengths between.
+const stays = DOORS.map((door) => `--no-inline=*page*${door.replace('::', '*')}*`);
 
 /** A program's output; what it has to say besides is shown only when it fails. */
 function run(program, args, options) {
@@ -29,8 +33,8 @@ export function parts(bound, source) {
   const at = (name) => join(scratch, `${name}.wasm`);
   const names = ['first', 'later', 'whole'];
   try {
-    run('wasm-opt', [bound, '-o', at('small'), '-g', `--no-inline=${DOOR_MANGLED}`, '-Oz']);
-    console.log(run('till-morning-split', [linked(source), at('small'), DOOR, ...names.map(at)]).trim());
+    run('wasm-opt', [bound, '-o', at('small'), '-g', ...stays, '-Oz']);
+    console.log(run('till-morning-split', [linked(source), at('small'), paths, ...names.map(at)]).trim());
     return Object.fromEntries(names.map((name) => [name, readFileSync(at(name))]));
   } catch (error) {
     if (error.code === 'ENOENT') error.message += '\n.tools/setup.sh build installs what is missing';

@@ -8,6 +8,7 @@ use super::error::{AirError, AirInput, within};
 use super::moist::{
     CP_DRY_J_KG_K, CP_VAPOUR_J_KG_K, Humidity, MoistAir, enthalpy_j_kg, saturation_ratio,
 };
+use super::wet_bulb::root;
 use crate::quantity::{
     MassRate, Power, ThermodynamicTemperature, celsius, in_kilograms_per_second, in_watts,
     kilograms_per_second, watts,
@@ -196,7 +197,9 @@ fn surface_on_line(entering: &MoistAir, leaving: &MoistAir) -> Result<f64, AirEr
             return Err(AirError::CoilTooCold);
         }
     }
-    halve(low, high, |t_c| fog(t_c).map(|f| -f))
+    Ok(root(low, high, |t_c| {
+        fog(t_c).map_or(f64::INFINITY, |f| -f)
+    }))
 }
 
 /// Temperature at which saturated air has this enthalpy, Celsius.
@@ -207,24 +210,8 @@ fn surface_of_enthalpy(like: &MoistAir, h_j_kg: f64) -> Result<f64, AirError> {
         return Err(AirError::CoilTooCold);
     }
     // The surface is never warmer than the air it cools.
-    halve(low, like.t_c().clamp(low, high), excess)
-}
-
-/// Root of a rising function between `low` and `high` by 50 halvings.
-fn halve(
-    mut low: f64,
-    mut high: f64,
-    f: impl Fn(f64) -> Result<f64, AirError>,
-) -> Result<f64, AirError> {
-    for _ in 0..50 {
-        let mid = 0.5 * (low + high);
-        if f(mid)? > 0.0 {
-            high = mid;
-        } else {
-            low = mid;
-        }
-    }
-    Ok(0.5 * (low + high))
+    let high = like.t_c().clamp(low, high);
+    Ok(root(low, high, |t_c| excess(t_c).unwrap_or(f64::INFINITY)))
 }
 
 /// Ratio of air saturated at `t_c` under the pressure of `like`.

@@ -55,7 +55,7 @@ pub(super) fn solve_c(pressure_pa: f64, t_c: f64, w: f64) -> f64 {
 /// Root of a rising function by the Illinois form of regula falsi.
 ///
 /// The bracket always holds the root, so the search ends whatever it is given.
-fn root(mut low: f64, mut high: f64, f: impl Fn(f64) -> f64) -> f64 {
+pub(super) fn root(mut low: f64, mut high: f64, f: impl Fn(f64) -> f64) -> f64 {
     let (mut f_low, mut f_high) = (f(low), f(high));
     if f_high <= 0.0 {
         return high;

@@ -2,14 +2,18 @@
 //!
 //! Pure, deterministic, total. Every face of the project is a face on it.
 
+pub mod claims;
 pub mod day;
 mod facts;
+pub mod pocket;
 mod runs;
 mod working;
 
+pub use claims::ClaimsAnswer;
 pub use day::DayAnswer;
 pub use facts::BankFacts;
 pub(crate) use facts::held_span;
+pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
 pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
 pub(crate) use runs::{hours, hours_on};
 pub use working::{Formula, Term, TermName, Working};
@@ -39,6 +43,15 @@ pub struct Answer {
     pub runs: Vec<RunAnswer>,
     /// The number asked for, for each bank that could be answered.
     pub sizing: Vec<Sizing>,
+    /// The hot day on the first bank, if it could be answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub day: Option<DayAnswer>,
+    /// One line for paper for each bank, unit and mode, or why there is none.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub pocket: Vec<Pocket>,
+    /// A verdict on each claim, and what to measure next.
+    #[serde(default, skip_serializing_if = "ClaimsAnswer::is_empty")]
+    pub claims: ClaimsAnswer,
 }
 
 /// The method's version.
@@ -63,7 +76,15 @@ pub const METHOD: &str = env!("CARGO_PKG_VERSION");
 /// ```
 #[must_use]
 pub fn answer(plan: &Plan) -> Answer {
-    night(plan)
+    let mut answer = night(plan);
+    answer.day = day::day_with_odds(plan);
+    if let Some(day) = &answer.day {
+        answer.findings.extend(day.findings.iter().cloned());
+        answer.findings = worst_first(std::mem::take(&mut answer.findings));
+    }
+    answer.pocket = pocket::pocket(plan);
+    answer.claims = claims::claims(plan, &answer.runs);
+    answer
 }
 
 /// The first two questions alone: how long it runs at constant draw, and how big
@@ -107,6 +128,9 @@ pub fn night(plan: &Plan) -> Answer {
         banks,
         runs,
         sizing,
+        day: None,
+        pocket: Vec::new(),
+        claims: ClaimsAnswer::default(),
     }
 }
 

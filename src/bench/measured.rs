@@ -10,7 +10,9 @@ use crate::quantity::{Time, in_amp_hours, in_hours, in_seconds, in_watt_hours};
 use crate::quantity::{in_volts, in_watts};
 
 /// Where a part of the uncertainty comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
 pub enum Source {
     /// The meter's limits.
     Meter,
@@ -22,6 +24,8 @@ pub enum Source {
     Scatter,
     /// When the run began and ended.
     Timing,
+    /// The law by which a figure was brought to its rated conditions.
+    Correction,
 }
 
 /// What a longer measurement does to a part.

@@ -170,6 +170,7 @@ impl Stepper {
             },
             running_s: tally.running_s,
             full_s: tally.full_s,
+            mean_air_c: tally.air_c_s / self.step_s,
             switches,
             heat: self.heat_book(asked, leg, tally),
             water,

@@ -7,11 +7,12 @@ use super::{
     dom::{El, h},
     keep,
     keeping::keeping,
-    later::questions,
+    later::{Question, later},
     margin::{cautions, notices},
     modes::modes,
     needed::needed,
     outcome::outcome,
+    part,
     state::State,
     units::units,
 };
@@ -19,7 +20,10 @@ use super::{
     browser::{document, listen, window},
     reactive::*,
 };
-use crate::wording::words;
+use crate::{
+    plan::{Plan, draft::Draft},
+    wording::{Notice, words},
+};
 
 /// The widest the column gets.
 const COLUMN_PX: f64 = 720.0;
@@ -28,12 +32,11 @@ const SIDES_PX: f64 = 32.0;
 
 /// Builds the whole page.
 pub fn app() -> Vec<El> {
-    let opened = keep::open();
-    let state = State::new(opened.draft, opened.notice);
-    if let Some(own) = opened.own {
-        state.remember_other(own);
+    let state = State::new(Draft::of(Plan::demo()));
+    part::once_there(move |there| keep::open(there, state));
+    if part::there().is_none() && keep::has_something() {
+        state.notice.set(Some(Notice::PartNotThere));
     }
-    keep::keep(state);
     follow_width(state);
     follow_update(state);
     let head = h("header", "masthead")
@@ -50,7 +53,7 @@ pub fn app() -> Vec<El> {
                 .child(curves(state)),
         )
         .child(question("question-2", words::QUESTION_BANK).child(needed(state)))
-        .children(questions(state))
+        .children(Question::ALL.map(|question| later(state, question)))
         .child(question("assumed", words::ASSUMED).child(assumed(state)))
         .child(question("keeping", words::KEEPING).child(keeping(state)))
         .child(question("cautions", words::CAUTIONS_TITLE).child(cautions()));

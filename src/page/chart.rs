@@ -3,7 +3,6 @@
 use super::reactive::*;
 use super::{
     dom::{El, always, h, named_fold, set_attr, set_text},
-    keep,
     state::State,
 };
 use crate::{
@@ -178,7 +177,7 @@ fn table(state: State, plot: Plot) -> El {
             h("tbody", "").children(rows),
         ]
     };
-    let key = move || state.with_plan(keep::key_of);
+    let key = move || state.turn();
     h("div", "scroll")
         .attr("tabindex", "0")
         .attr("role", "region")

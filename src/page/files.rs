@@ -1,7 +1,7 @@
 //! A plan as a file: saved by the browser, opened from it.
 
-use super::state::State;
 use super::{browser::document, reactive::*};
+use super::{part::There, state::State};
 use crate::{
     plan::{
         Plan,
@@ -12,9 +12,9 @@ use crate::{
 };
 use wasm_bindgen::{JsCast, JsValue};
 
-/// Hands the plan to the browser as a download.
+/// A door: hands the plan to the browser as a download.
 #[inline(never)]
-pub fn save(plan: &Plan) {
+pub fn save(_: There, plan: &Plan) {
     let _ = download(
         "till-morning-plan.json",
         "application/json",
@@ -36,8 +36,9 @@ pub fn download(name: &str, kind: &str, part: &JsValue) -> Result<(), JsValue> {
     web_sys::Url::revoke_object_url(&url)
 }
 
-/// Opens the file that was chosen, if it is a plan.
-pub fn open(state: State, event: &web_sys::Event) {
+/// A door: opens the file that was chosen, if it is a plan.
+#[inline(never)]
+pub fn open(_: There, state: State, event: &web_sys::Event) {
     let Some(input) = event
         .target()
         .and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok())

@@ -3,19 +3,19 @@
 //! Storage may be missing (a sandboxed frame), full, or damaged: the page then
 //! works as it is and says so.
 
-use super::state::State;
 use super::{
     browser::{forget, later, listen, window},
     dom::always,
     reactive::*,
 };
+use super::{part::There, state::State};
 use crate::{
     pass_on::{NotALink, link_from_plan, plan_from_link},
     plan::{Plan, draft::Draft, open::NotAPlan},
     wording::Notice,
 };
 use gloo_storage::{LocalStorage, Storage, errors::StorageError};
-use std::time::Duration;
+use std::{cell::Cell, time::Duration};
 
 const KEY: &str = "till-morning.draft.1";
 const DAMAGED_KEY: &str = "till-morning.damaged";
@@ -24,15 +24,46 @@ const DAMAGED_KEY: &str = "till-morning.damaged";
 const ADDRESS_REST: Duration = Duration::from_millis(600);
 
 /// What the page opens with.
-pub struct Opened {
-    pub draft: Draft,
-    pub notice: Option<Notice>,
+struct Opened {
+    /// The link's plan, or the one kept here.
+    draft: Option<Draft>,
+    notice: Option<Notice>,
     /// The reader's own draft, when a link brought another.
-    pub own: Option<Draft>,
+    own: Option<Draft>,
 }
 
-/// The link's plan, or the one kept here, or the example.
-pub fn open() -> Opened {
+/// Whether a plan may be there to open: the storage holds one, or the address
+/// something that may be a link.
+pub fn has_something() -> bool {
+    let kept = || {
+        let storage = window().local_storage().ok()??;
+        storage.get_item(KEY).ok()?
+    };
+    fragment().len() > 1 || kept().is_some()
+}
+
+/// A door: opens what is kept or linked in place of the example, and keeps every
+/// change from then on. It may come after the first changes have been made.
+#[inline(never)]
+pub fn open(there: There, state: State) {
+    let opened = opened();
+    let example = Draft::of(Plan::demo());
+    let untouched = state.draft.with_untracked(|draft| *draft == example);
+    if let Some(own) = opened.own {
+        state.remember_other(own);
+    }
+    match opened.draft {
+        Some(draft) if untouched => state.draft.set(draft),
+        Some(draft) => state.change(|present| *present = draft),
+        None => {}
+    }
+    state.notice.set(opened.notice);
+    // The plan as opened is not written back: a link only looked at, and a storage
+    // not yet used, stay as they are.
+    keep(there, state, untouched.then(|| state.draft.get_untracked()));
+}
+
+fn opened() -> Opened {
     let (own, mut notice) = match stored() {
         Ok(own) => (own, None),
         Err(notice) => (None, Some(notice)),
@@ -42,7 +73,7 @@ pub fn open() -> Opened {
         Ok(plan) => {
             let notice = own.is_some().then_some(Notice::PlanFromLink);
             return Opened {
-                draft: Draft::of(plan),
+                draft: Some(Draft::of(plan)),
                 notice,
                 own,
             };
@@ -50,29 +81,25 @@ pub fn open() -> Opened {
         Err(NotALink::Absent) => {}
         Err(error) => notice = Some(notice_of(&error)),
     }
-    let draft = own.unwrap_or_else(|| Draft::of(Plan::demo()));
     Opened {
-        draft,
+        draft: own,
         notice,
         own: None,
     }
 }
 
 /// Keeps every change from now on, and follows links opened in this tab.
-pub fn keep(state: State) {
+fn keep(there: There, state: State, as_opened: Option<Draft>) {
     if !has_storage() {
         state.notice.update(|notice| {
             notice.get_or_insert(Notice::StorageMissing);
         });
     }
-    let first = StoredValue::new(true);
+    let as_opened = Cell::new(as_opened);
     let timer = StoredValue::new(None::<i32>);
     always(move || {
         let draft = state.draft.get();
-        // The plan as opened is not written back: a link only looked at, and a
-        // storage not yet used, stay as they are.
-        if first.get_value() {
-            first.set_value(false);
+        if as_opened.take().is_some_and(|opened| opened == draft) {
             return;
         }
         if has_storage() && LocalStorage::set(KEY, &draft).is_err() {
@@ -81,7 +108,7 @@ pub fn keep(state: State) {
         if let Some(timer) = timer.get_value() {
             forget(timer);
         }
-        let follow = move || set_fragment(&state.plan.with_untracked(link_of));
+        let follow = move || set_fragment(&state.plan.with_untracked(|plan| link_of(there, plan)));
         timer.set_value(later(ADDRESS_REST, follow));
     });
     listen("hashchange", move || match plan_from_link(&fragment()) {
@@ -142,14 +169,10 @@ fn set_fragment(link: &str) {
     }
 }
 
-/// The plan's link; nothing for a plan that no link could carry.
-pub fn link_of(plan: &Plan) -> String {
+/// A door: the plan's link; nothing for a plan that no link could carry.
+#[inline(never)]
+pub fn link_of(_: There, plan: &Plan) -> String {
     link_from_plan(plan).unwrap_or_default()
-}
-
-/// A text that differs whenever the plan does: for what is built of all of it.
-pub fn key_of(plan: &Plan) -> String {
-    serde_json::to_string(plan).unwrap_or_default()
 }
 
 /// The page's own address with a plan in it.

@@ -4,7 +4,7 @@ use super::reactive::*;
 use super::{
     dom::{El, button, h},
     field::tick,
-    files, keep,
+    files, keep, part,
     state::State,
 };
 use crate::{
@@ -16,8 +16,14 @@ use wasm_bindgen::JsCast;
 /// The buttons, and the link as text for browsers that do not copy.
 pub fn keeping(state: State) -> El {
     let shows_link = RwSignal::new(false);
-    let link = move || keep::address_of(&state.with_plan(keep::link_of));
+    let link = move || {
+        let link = |there| state.with_plan(|plan| keep::link_of(there, plan));
+        keep::address_of(&part::there().map(link).unwrap_or_default())
+    };
     let copy = move || {
+        if part::there_or_said(state).is_none() {
+            return;
+        }
         shows_link.set(true);
         keep::copy(untrack(link), move |copied| {
             state.notice.set(Some(if copied {
@@ -33,7 +39,11 @@ pub fn keeping(state: State) -> El {
         .attr("accept", ".json,application/json")
         .attr("aria-label", words::OPEN_FILE)
         .attr("tabindex", "-1")
-        .on("change", move |event| files::open(state, &event));
+        .on("change", move |event| {
+            if let Some(there) = part::there() {
+                files::open(there, state, &event);
+            }
+        });
     let picker: web_sys::HtmlElement = file.0.clone().unchecked_into();
     let undo = button("", words::UNDO, move || state.undo())
         .live_flag("disabled", move || !state.can_undo());
@@ -43,9 +53,15 @@ pub fn keeping(state: State) -> El {
         .child(undo)
         .child(button("", words::COPY_LINK, copy))
         .child(button("", words::SAVE_FILE, move || {
-            files::save(&state.plan.get_untracked())
+            if let Some(there) = part::there_or_said(state) {
+                files::save(there, &state.plan.get_untracked());
+            }
         }))
-        .child(button("", words::OPEN_FILE, move || picker.click()))
+        .child(button("", words::OPEN_FILE, move || {
+            if part::there_or_said(state).is_some() {
+                picker.click();
+            }
+        }))
         .child(button(
             "",
             words::DEMO,

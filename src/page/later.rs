@@ -1,15 +1,12 @@
 //! The questions that are folded at first: built when one is opened.
 //!
-//! All of them are reached through [`inside`] alone, and what only they need is a
-//! part of the wasm by itself (`.tools/split`), fetched once the first answer
-//! stands. `offline/later.js` brings it and says by signs how far it is; in the
-//! one-file page and in tests there is no such part, and nothing to wait for.
+//! All of them are reached through [`inside`] alone: it is a door to the later
+//! part of the wasm, and what only they need is there.
 
 use super::{
-    browser::{document, listen, window},
-    dom::{El, button, fold, h},
+    dom::{El, fold, h},
     hand_on::hand_on,
-    reactive::*,
+    part::{self, There},
     state::State,
 };
 use crate::wording::words;
@@ -49,65 +46,22 @@ impl Question {
     }
 }
 
-/// How far the later part is: `coming`, `missing`, or empty once it is there.
-fn part() -> String {
-    let root = document().document_element();
-    root.and_then(|root| root.get_attribute("data-later"))
-        .unwrap_or_default()
-}
-
-/// Asks for the part, now or again.
-fn bring() {
-    if let Ok(event) = web_sys::Event::new("till-morning-bring") {
-        let _ = window().dispatch_event(&event);
-    }
-}
-
-/// The folded questions, their titles always in sight.
-pub fn questions(state: State) -> Vec<El> {
-    let moved = RwSignal::new(false);
-    listen("till-morning-later", move || moved.set(true));
-    let all = Question::ALL;
-    all.map(|question| later(state, question, moved)).into()
-}
-
-fn later(state: State, question: Question, moved: RwSignal<bool>) -> El {
+/// A folded question, its title always in sight.
+pub fn later(state: State, question: Question) -> El {
     let title = h("h2", "").attr("id", question.id()).text(question.title());
     let summary = h("summary", "").child(title);
     h("section", "question")
         .attr("aria-labelledby", question.id())
         .child(fold("later", summary, move || {
-            bring();
-            vec![place(state, question, moved)]
+            vec![part::place(move |there| inside(there, state, question))]
         }))
 }
 
-/// The question's inside; until the part is there, a line on how far it is.
-fn place(state: State, question: Question, moved: RwSignal<bool>) -> El {
-    let how_far = move || {
-        moved.get();
-        part()
-    };
-    h("div", "").live_children(how_far, move || match part().as_str() {
-        "" => inside(state, question),
-        "missing" => vec![
-            say(words::PART_MISSING),
-            button("quiet", words::PART_AGAIN, bring),
-        ],
-        _ => vec![say(words::PART_COMING)],
-    })
-}
-
-fn say(words: &str) -> El {
-    h("p", "hint").attr("role", "status").text(words)
-}
-
-/// The door: what stands under a question's title. Called from here alone, and
-/// only once the part behind it is there.
+/// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(state: State, question: Question) -> Vec<El> {
+fn inside(there: There, state: State, question: Question) -> Vec<El> {
     match question {
         Question::Day | Question::Carry | Question::Claims => Vec::new(),
-        Question::HandOn => hand_on(state),
+        Question::HandOn => hand_on(there, state),
     }
 }

@@ -21,6 +21,7 @@ mod margin;
 mod modes;
 mod needed;
 mod outcome;
+mod part;
 mod reactive;
 mod ribbon;
 mod state;
@@ -38,9 +39,23 @@ pub fn start() {
     // Effects run after the event that caused them; the browser's queue drives them.
     let _ = any_spawner::Executor::init_wasm_bindgen();
     let owner = Owner::new();
-    let parts = owner.with(app::app);
+    // A plan of one's own takes the later part to read: better a moment's wait
+    // than another plan's answer first. Where it does not come, the example stands.
+    owner.with(|| {
+        if keep::has_something() {
+            part::bring();
+            part::once_settled(show);
+        } else {
+            show();
+        }
+    });
     // The page lives as long as the tab.
     std::mem::forget(owner);
+}
+
+/// Puts the page where the shell was.
+fn show() {
+    let parts = app::app();
     let Some(body) = document().body() else {
         return;
     };

@@ -3,7 +3,6 @@
 use super::{
     dom::{El, h},
     field::{choice, number_field},
-    keep,
     outcome::stale_mark,
     state::State,
 };
@@ -138,7 +137,7 @@ fn tables(state: State) -> El {
     };
     h("div", "").live_children(
         // Whatever else the plan says may change the bank that is needed.
-        move || state.with_plan(keep::key_of),
+        move || state.turn(),
         move || needed().iter().map(table).collect(),
     )
 }

@@ -2,7 +2,6 @@
 
 use super::{
     dom::{El, h, named_fold},
-    keep,
     ribbon::night_ribbon,
     state::State,
 };
@@ -104,7 +103,7 @@ fn working(state: State) -> El {
     h("div", "working").live_children(
         move || {
             // Anything in the plan may change the working.
-            state.with_plan(keep::key_of)
+            state.turn()
         },
         move || {
             state.with_plan(|plan| {

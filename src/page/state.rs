@@ -15,6 +15,8 @@ const MOST_STEPS: usize = 100;
 pub struct State {
     pub draft: RwSignal<Draft>,
     pub plan: Memo<Plan>,
+    /// How often the plan has changed.
+    turn: Memo<usize>,
     /// The first two questions; folded ones make their own memos when opened.
     pub answer: Memo<Answer>,
     /// A field's text is not in the plan: the answer is of the last good numbers.
@@ -37,17 +39,21 @@ fn take<T>(change: &mut Option<impl FnOnce(&mut T)>, on: &mut T) {
 }
 
 impl State {
-    pub fn new(draft: Draft, notice: Option<Notice>) -> Self {
+    pub fn new(draft: Draft) -> Self {
         let draft = RwSignal::new(draft);
         let plan = Memo::new(move |_| draft.with(|draft| draft.plan.clone()));
         Self {
             draft,
             plan,
+            turn: Memo::new(move |last| {
+                plan.with(|_| ());
+                last.map_or(0, |turn: &usize| turn + 1)
+            }),
             // Another plan is another answer: comparing two whole ones would cost
             // more than it saves.
             answer: Memo::new_with_compare(move |_| plan.with(answer::night), |_, _| true),
             stale: Memo::new(move |_| draft.with(|draft| !draft.troubled().is_empty())),
-            notice: RwSignal::new(notice),
+            notice: RwSignal::new(None),
             update: RwSignal::new(false),
             width: RwSignal::new(360.0),
             past: RwSignal::new(Vec::new()),
@@ -66,6 +72,11 @@ impl State {
     #[inline(never)]
     fn read_plan(self, of: &mut dyn FnMut(&Plan)) {
         self.plan.with(|plan| of(plan));
+    }
+
+    /// A text that differs whenever the plan does: for what is built of all of it.
+    pub fn turn(self) -> String {
+        self.turn.get().to_string()
     }
 
     pub fn with_answer<R>(self, of: impl FnOnce(&Answer) -> R) -> R {

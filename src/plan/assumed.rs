@@ -45,6 +45,8 @@ impl Plan {
             }
             Path::Charger(at, field) => self.supply.chargers.get(at)?.assumed(field),
             Path::CheckIn(_, field) => CheckIn::assumed(field),
+            Path::Claim(_, field) => super::Claim::assumed(field),
+            Path::Price(field) => super::Price::assumed(field),
             Path::ModeRow(..) => Some(Figure::exact(f64::from(self.night.start_clock_min))),
             Path::Unit(unit, U::SupplyV) => {
                 self.units.get(unit)?;

@@ -64,6 +64,8 @@ part! {
         /// When they are back.
         away_until_clock_min: MaybeCount = AwayUntilClockMin, CLOCK_MIN;
         air_changes_per_h: MaybeFigure = AirChangesPerH, AIR_CHANGES_PER_H;
+        /// With doors and roof light open: while no mode is planned.
+        aired_changes_per_h: MaybeFigure = AiredChangesPerH, AIR_CHANGES_PER_H;
         set_point_c: MaybeNumber = SetPointC, SET_POINT_C;
         /// Whole width about the set point.
         dead_band_k: MaybeNumber = DeadBandK, DEAD_BAND_K;
@@ -100,6 +102,9 @@ part! {
 
 /// Length of the living space of a panel van of some 6 m, its cab curtained off.
 const USUAL_LENGTH_M: f64 = 3.6;
+
+/// Air changes with doors and roof light open on a still day (a guess).
+const USUAL_AIRED_PER_H: f64 = 15.0;
 
 impl Cabin {
     /// The choices as the cabin room reads them, the sizes stated or assumed.
@@ -152,6 +157,7 @@ impl Cabin {
             C::PeopleCount => 2.0,
             C::AnimalsCount => 0.0,
             C::AnimalKg => 15.0,
+            C::AiredChangesPerH => USUAL_AIRED_PER_H,
             C::SetPointC => 25.0,
             C::DeadBandK => 1.0,
             _ => return None,

@@ -55,6 +55,7 @@ impl Plan {
         all.extend((0..self.loads.len()).map(Path::Load));
         all.extend(NightField::ALL.iter().map(|&field| Path::Night(field)));
         self.day_paths(&mut all);
+        self.claim_paths(&mut all);
         all
     }
 
@@ -96,6 +97,7 @@ impl Plan {
             errors.extend(Finding::of_value(path, spread, range::SPREAD_PERCENT));
         }
         errors.extend(self.day_errors());
+        errors.extend(self.claim_errors());
         for (index, bank) in self.banks.iter().enumerate() {
             let rows = &bank.block_open_circuit;
             if rows.is_empty() {
@@ -214,24 +216,25 @@ impl Plan {
     /// answerable.
     #[must_use]
     pub fn blocks_day_only(error: &Finding) -> bool {
-        matches!(
-            error.field,
-            Some(
-                Path::Day(_)
-                    | Path::Imported
-                    | Path::Cabin(_)
-                    | Path::Cooling(..)
-                    | Path::Supply(_)
-                    | Path::Arrays
-                    | Path::Array(..)
-                    | Path::Chargers
-                    | Path::Charger(..)
-                    | Path::ModePlan
-                    | Path::ModeRow(..)
-                    | Path::CheckIns
-                    | Path::CheckIn(..)
+        Self::blocks_claims_only(error)
+            || matches!(
+                error.field,
+                Some(
+                    Path::Day(_)
+                        | Path::Imported
+                        | Path::Cabin(_)
+                        | Path::Cooling(..)
+                        | Path::Supply(_)
+                        | Path::Arrays
+                        | Path::Array(..)
+                        | Path::Chargers
+                        | Path::Charger(..)
+                        | Path::ModePlan
+                        | Path::ModeRow(..)
+                        | Path::CheckIns
+                        | Path::CheckIn(..)
+                )
             )
-        )
     }
 
     /// What the ranges alone do not see.

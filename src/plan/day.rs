@@ -114,7 +114,7 @@ impl Day {
             D::LinkeTurbidity => Figure::guess(typical.linke_turbidity),
             D::WindMS => Figure::guess(1.0),
             D::GroundAlbedoPercent => Figure::exact(USUAL_ALBEDO_PERCENT),
-            D::SamplesCount => Figure::exact(200.0),
+            D::SamplesCount => Figure::exact(100.0),
             D::SeedNumber => Figure::exact(1.0),
             D::HumidityPercent => return None,
         })
@@ -185,7 +185,7 @@ impl Plan {
     #[must_use]
     pub fn mode_rows(&self) -> Vec<(u32, usize, Option<usize>)> {
         let night = &self.night;
-        let start = night.start_clock_min;
+        let start = night.start_clock_min % (24 * 60);
         let mut rows: Vec<_> = self
             .mode_plan
             .iter()

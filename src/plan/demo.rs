@@ -82,6 +82,9 @@ impl Plan {
             supply: Supply::default(),
             mode_plan: Vec::new(),
             check_ins: Vec::new(),
+            claims: Vec::new(),
+            air: super::AirReading::default(),
+            price: super::Price::default(),
             show: Show::default(),
         }
     }

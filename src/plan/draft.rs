@@ -241,6 +241,7 @@ fn remove_row(plan: &mut Plan, list: Path, row: usize) {
         Path::Chargers => take(&mut plan.supply.chargers, row),
         Path::ModePlan => take(&mut plan.mode_plan, row),
         Path::CheckIns => take(&mut plan.check_ins, row),
+        Path::Claims => take(&mut plan.claims, row),
         Path::Modes(unit) => {
             if let Some(unit) = plan.units.get_mut(unit) {
                 take(&mut unit.modes, row);
@@ -270,6 +271,7 @@ fn moved_up(path: Path, list: Path, row: usize) -> Option<Path> {
         (Path::Chargers, Path::Charger(at, field)) => Path::Charger(up(at)?, field),
         (Path::ModePlan, Path::ModeRow(at, field)) => Path::ModeRow(up(at)?, field),
         (Path::CheckIns, Path::CheckIn(at, field)) => Path::CheckIn(up(at)?, field),
+        (Path::Claims, Path::Claim(at, field)) => Path::Claim(up(at)?, field),
         (Path::Modes(unit), Path::Mode(at, mode, field)) if at == unit => {
             Path::Mode(at, up(mode)?, field)
         }

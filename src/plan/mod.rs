@@ -7,6 +7,7 @@
 pub mod assumed;
 pub mod cabin;
 pub mod check;
+pub mod claims;
 pub mod cooling;
 pub mod day;
 pub mod demo;
@@ -23,6 +24,7 @@ pub mod supply;
 mod units;
 
 pub use cabin::Cabin;
+pub use claims::{AirReading, Claim, Price};
 pub use cooling::UnitCooling;
 pub use day::{CheckIn, Day, ModeRow};
 pub use figure::{Figure, Origin};
@@ -65,6 +67,14 @@ pub struct Plan {
     /// What was read off in the night so far.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub check_ins: Vec<CheckIn>,
+    /// What is claimed of the gear, for the fifth question.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub claims: Vec<Claim>,
+    /// The cooler read from its air side.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub air: AirReading,
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub price: Price,
     #[serde(default, skip_serializing_if = "is_default")]
     pub show: Show,
 }

@@ -6,6 +6,7 @@
 
 use super::{
     cabin::CabinField,
+    claims::{AirField, ClaimField, PriceField},
     cooling::CoolingField,
     day::{CheckInField, DayField, ModeRowField},
     fields::fields,
@@ -113,6 +114,11 @@ pub enum Path {
     ModeRow(usize, ModeRowField),
     CheckIns,
     CheckIn(usize, CheckInField),
+    Claims,
+    Claim(usize, ClaimField),
+    /// The cooler read from its air side.
+    Air(AirField),
+    Price(PriceField),
 }
 
 impl Path {
@@ -133,6 +139,9 @@ impl Path {
             Self::Charger(_, field) => Some(field.range()),
             Self::ModeRow(_, field) => Some(field.range()),
             Self::CheckIn(_, field) => Some(field.range()),
+            Self::Claim(_, field) => Some(field.range()),
+            Self::Air(field) => Some(field.range()),
+            Self::Price(field) => Some(field.range()),
             Self::Banks
             | Self::OpenCircuit(_)
             | Self::Units
@@ -142,7 +151,8 @@ impl Path {
             | Self::Arrays
             | Self::Chargers
             | Self::ModePlan
-            | Self::CheckIns => None,
+            | Self::CheckIns
+            | Self::Claims => None,
         }
     }
 }
@@ -174,6 +184,10 @@ impl fmt::Display for Path {
             Self::ModePlan => to.write_str("mode_plan"),
             Self::ModeRow(at, field) => write!(to, "mode_plan[{at}].{}", field.key()),
             Self::CheckIns => to.write_str("check_ins"),
+            Self::Claims => to.write_str("claims"),
+            Self::Claim(at, field) => write!(to, "claims[{at}].{}", field.key()),
+            Self::Air(field) => write!(to, "air.{}", field.key()),
+            Self::Price(field) => write!(to, "price.{}", field.key()),
             Self::CheckIn(at, field) => write!(to, "check_ins[{at}].{}", field.key()),
         }
     }
@@ -207,6 +221,7 @@ fn parse(text: &str) -> Option<Path> {
         "supply.chargers" => return Some(Path::Chargers),
         "mode_plan" => return Some(Path::ModePlan),
         "check_ins" => return Some(Path::CheckIns),
+        "claims" => return Some(Path::Claims),
         _ => {}
     }
     if let Some(key) = text.strip_prefix("night.") {
@@ -214,6 +229,16 @@ fn parse(text: &str) -> Option<Path> {
     }
     if let Some(key) = text.strip_prefix("day.") {
         return DayField::of_key(key).map(Path::Day);
+    }
+    if let Some(rest) = text.strip_prefix("claims[") {
+        let (at, key) = index(rest)?;
+        return ClaimField::of_key(key).map(|field| Path::Claim(at, field));
+    }
+    if let Some(key) = text.strip_prefix("air.") {
+        return AirField::of_key(key).map(Path::Air);
+    }
+    if let Some(key) = text.strip_prefix("price.") {
+        return PriceField::of_key(key).map(Path::Price);
     }
     if let Some(key) = text.strip_prefix("cabin.") {
         return CabinField::of_key(key).map(Path::Cabin);

@@ -14,6 +14,7 @@ use serde::{Deserialize, Deserializer, de::Error};
 use serde_json::{Map, Value};
 use std::fmt;
 
+mod claims;
 mod parts;
 
 type Object = Map<String, Value>;
@@ -83,6 +84,9 @@ pub fn plan(value: &Value) -> Result<Plan, Wrong> {
             "mode_plan" => each(value, key, |at, value| {
                 parts::mode_row(&mut plan, at, value)
             })?,
+            "claims" => claims::claims(&mut plan, value)?,
+            "air" => claims::air(&mut plan, value)?,
+            "price" => claims::price(&mut plan, value)?,
             "check_ins" => each(value, key, |at, value| {
                 parts::check_in(&mut plan, at, value)
             })?,

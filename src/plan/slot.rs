@@ -130,6 +130,9 @@ impl Plan {
             Path::Charger(at, field) => self.supply.chargers.get(at)?.place(field),
             Path::ModeRow(at, field) => self.mode_plan.get(at)?.place(field),
             Path::CheckIn(at, field) => self.check_ins.get(at)?.place(field),
+            Path::Claim(at, field) => self.claims.get(at)?.place(field),
+            Path::Air(field) => self.air.place(field),
+            Path::Price(field) => self.price.place(field),
             _ => return None,
         })
     }
@@ -161,6 +164,9 @@ impl Plan {
             Path::Charger(at, field) => self.supply.chargers.get_mut(at)?.place_mut(field),
             Path::ModeRow(at, field) => self.mode_plan.get_mut(at)?.place_mut(field),
             Path::CheckIn(at, field) => self.check_ins.get_mut(at)?.place_mut(field),
+            Path::Claim(at, field) => self.claims.get_mut(at)?.place_mut(field),
+            Path::Air(field) => self.air.place_mut(field),
+            Path::Price(field) => self.price.place_mut(field),
             _ => return None,
         })
     }

@@ -3,7 +3,8 @@
 use super::entry::Shown;
 use crate::{
     quantity::{
-        celsius, fahrenheit, feet, in_celsius, in_fahrenheit, in_feet, in_hours, in_meters, inches,
+        btu_per_hour, celsius, cubic_feet_per_minute, fahrenheit, feet, in_celsius,
+        in_cubic_meters_per_hour, in_fahrenheit, in_feet, in_hours, in_meters, in_watts, inches,
         meters, minutes,
     },
     range::Unit,
@@ -91,6 +92,18 @@ pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
         "m2" | "m²" => same(Unit::SquareMeter),
         "m3" | "m³" => same(Unit::CubicMeter),
         "l" => same(Unit::Liter),
+        "cm2" | "cm²" => times(Unit::SquareMeter, 1e-4),
+        "in2" | "in²" | "sqin" => times(Unit::SquareMeter, in_meters(inches(1.0)).powi(2)),
+        "ft2" | "ft²" | "sqft" => times(Unit::SquareMeter, in_meters(feet(1.0)).powi(2)),
+        "m3/h" | "m³/h" => same(Unit::CubicMeterPerHour),
+        "cfm" => times(
+            Unit::CubicMeterPerHour,
+            in_cubic_meters_per_hour(cubic_feet_per_minute(1.0)),
+        ),
+        "btu/h" | "btuh" => times(Unit::Watt, in_watts(btu_per_hour(1.0))),
+        "m/s" => same(Unit::MeterPerSecond),
+        "km/h" => times(Unit::MeterPerSecond, 1.0 / 3.6),
+        "fpm" | "ft/min" => times(Unit::MeterPerSecond, in_meters(feet(1.0)) / 60.0),
         "blocks" | "block" | "strings" | "string" => same(Unit::Count),
         _ => None,
     }

@@ -143,15 +143,15 @@ pub fn job(
 }
 
 /// What the mode takes at the unit's own terminals.
-#[derive(Clone, Copy)]
-enum Asked {
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(in crate::simulate) enum Asked {
     Watts(f64),
     Amps(f64),
 }
 
 /// Amps carry over only to the bank voltage they were measured at, and only
 /// where nothing converts them: elsewhere the same power is taken.
-fn asked_of_feed(
+pub(in crate::simulate) fn asked_of_feed(
     mode: &Mode,
     unit: &Unit,
     bank_v: f64,
@@ -186,7 +186,7 @@ fn asked_of_feed(
 /// are, 12 and 24 V are not.
 pub const SAME_SYSTEM: f64 = 0.25;
 
-fn input_w(feed: &Feed, output_w: f64) -> f64 {
+pub(in crate::simulate) fn input_w(feed: &Feed, output_w: f64) -> f64 {
     match *feed {
         Feed::Direct => output_w,
         Feed::DcDc {
@@ -212,7 +212,7 @@ fn input_w(feed: &Feed, output_w: f64) -> f64 {
     }
 }
 
-fn far_end(plan: &Plan, unit: usize) -> Option<Stop> {
+pub(in crate::simulate) fn far_end(plan: &Plan, unit: usize) -> Option<Stop> {
     if plan.is_direct(unit) {
         let cutoff_v = plan.number(Path::Unit(unit, UnitField::CutoffV))?;
         return Some(Stop::UnitCutOff { cutoff_v });
@@ -222,7 +222,7 @@ fn far_end(plan: &Plan, unit: usize) -> Option<Stop> {
 }
 
 /// What the feed cannot give, whatever the charge.
-fn overload(unit: &Unit, asked: Asked) -> Option<Stop> {
+pub(in crate::simulate) fn overload(unit: &Unit, asked: Asked) -> Option<Stop> {
     let Asked::Watts(watts) = asked else {
         return None;
     };

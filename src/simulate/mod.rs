@@ -2,6 +2,7 @@
 
 pub mod assemble;
 mod calibrate;
+pub mod day;
 pub mod job;
 mod pieces;
 pub mod steady;

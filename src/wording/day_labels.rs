@@ -67,6 +67,7 @@ const fn cabin(field: C) -> &'static str {
         C::AwayFromClockMin => "Everyone is out from",
         C::AwayUntilClockMin => "Back at",
         C::AirChangesPerH => "Air change",
+        C::AiredChangesPerH => "Air change with everything open",
         C::SetPointC => "Set point",
         C::DeadBandK => "Dead band, whole width",
         C::StartC => "In the cabin at the start",

@@ -73,6 +73,9 @@ pub const fn field_label(path: Path) -> &'static str {
         Path::Units => "Cooling units",
         Path::Modes(_) => "Modes",
         Path::Loads => "Other loads",
+        Path::Claims | Path::Claim(..) | Path::Air(_) | Path::Price(_) => {
+            super::claims::label(path)
+        }
         _ => super::day_labels::label(path),
     }
 }
@@ -168,7 +171,20 @@ pub const fn origin_name(from: Origin) -> &'static str {
 #[must_use]
 pub fn origin_mark(path: Path, figure: Figure) -> String {
     let percent = spread::percent_of(path, figure);
-    if percent > 0.0 {
+    let half = spread::half_width(path, figure);
+    // Temperatures and shares of nothing: in the number's own unit.
+    if figure.spread_percent.is_none() && percent == 0.0 && half > 0.0 {
+        let sign = match path.range().map(|range| range.unit) {
+            Some(Unit::Celsius | Unit::Kelvin) => "K",
+            Some(unit) => unit_sign(unit, false),
+            None => "",
+        };
+        format!(
+            "{} ±{}\u{202f}{sign}",
+            origin_name(figure.from),
+            super::number::plain(half)
+        )
+    } else if percent > 0.0 {
         format!(
             "{} ±{}\u{202f}%",
             origin_name(figure.from),

@@ -6,6 +6,7 @@
 mod answers;
 mod cautions;
 mod charts;
+pub mod claims;
 mod day_labels;
 mod findings;
 pub mod hand_on;

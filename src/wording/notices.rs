@@ -6,6 +6,8 @@ use crate::plan::Path;
 /// Something that happened to the document, not to the night.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Notice {
+    /// A part of the page that is needed for this has not arrived.
+    PartNotThere,
     StorageMissing,
     StorageFull,
     StorageDamaged,
@@ -27,6 +29,9 @@ pub enum Notice {
 #[must_use]
 pub const fn notice_sentence(notice: Notice) -> &'static str {
     match notice {
+        Notice::PartNotThere => {
+            "The part of the page that opens, saves and links plans has not arrived yet. It comes in a moment, or once there is a signal; a plan of your own is opened then."
+        }
         Notice::StorageMissing => {
             "This browser keeps nothing here (a private window, or a frame). Save the plan as a file or copy its link."
         }

@@ -25,6 +25,12 @@ export function ready(frame, timeout = 15_000) {
   return frame.waitForSelector('html[data-ready]', { state: 'attached', timeout });
 }
 
+/** The later part of the wasm has come too: from here on every change is kept. */
+export async function complete(frame) {
+  await ready(frame);
+  await frame.waitForSelector('html:not([data-later])', { state: 'attached' });
+}
+
 /** The service worker runs this page: from here on it needs no server. */
 export function kept(page) {
   return page.waitForFunction(async () => {

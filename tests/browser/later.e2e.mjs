@@ -22,6 +22,25 @@ async function openAll(page) {
   }
 }
 
+const charge = (page) => page.locator('#banks-0--block-rated-ah');
+
+/** Keeps the part back until the function that is returned is called. */
+async function holdBack(page) {
+  let release;
+  const held = new Promise((done) => { release = done; });
+  await page.route(`**/${LATER}`, async (route) => { await held; await route.continue(); });
+  return release;
+}
+
+/** A visit that leaves a plan with 17 Ah in the storage. */
+async function keepSeventeen(page, url) {
+  await page.goto(url);
+  await ready(page);
+  await there(page);
+  await charge(page).fill('17');
+  await page.waitForFunction(() => Object.values(localStorage).some((text) => text.includes('17')));
+}
+
 test('comes by itself, after the first part, and once', alone, async ({ page, open }) => {
   const site = await open();
   await page.goto(site.url);
@@ -36,9 +55,7 @@ test('comes by itself, after the first part, and once', alone, async ({ page, op
 
 test('a question opened before it is there waits for it', alone, async ({ page, open }) => {
   const site = await open();
-  let release;
-  const held = new Promise((done) => { release = done; });
-  await page.route(`**/${LATER}`, async (route) => { await held; await route.continue(); });
+  const release = await holdBack(page);
   await page.goto(site.url);
   await ready(page);
   await openAll(page);
@@ -85,4 +102,75 @@ test('opens with the server closed', async ({ page, open }) => {
   await there(page);
   await openAll(page);
   assert.doesNotMatch(await words(page), /Loading|not arrived/);
+});
+
+test('what is changed before it is there is kept once it is', alone, async ({ page, open }) => {
+  const site = await open();
+  const release = await holdBack(page);
+  await page.goto(site.url);
+  await ready(page);
+  await charge(page).fill('17');
+  assert.equal(await page.evaluate(() => localStorage.length), 0);
+  release();
+  await there(page);
+  assert.equal(await charge(page).inputValue(), '17');
+  await page.goto('about:blank');
+  await page.goto(site.url);
+  await ready(page);
+  assert.equal(await charge(page).inputValue(), '17');
+});
+
+test('a plan of one’s own is never preceded by the example', alone, async ({ page, open }) => {
+  const site = await open();
+  await keepSeventeen(page, site.url);
+  const release = await holdBack(page);
+  await page.goto('about:blank');
+  await page.goto(site.url);
+  await page.waitForRequest((request) => request.url().endsWith(LATER));
+  assert.equal(await page.locator('html[data-ready]').count(), 0);
+  release();
+  await ready(page);
+  assert.equal(await charge(page).inputValue(), '17');
+});
+
+test('where it does not come one’s own plan is safe, and comes with it', { ...alone, expectErrors: true }, async ({ page, open, shot }) => {
+  const site = await open();
+  await keepSeventeen(page, site.url);
+  const kept = await page.evaluate(() => JSON.stringify(localStorage));
+  await page.route(`**/${LATER}`, (route) => route.abort());
+  await page.goto('about:blank');
+  await page.goto(site.url);
+  await ready(page);
+  await page.locator('#notice').getByText('has not arrived').waitFor();
+  await shot();
+  assert.notEqual(await charge(page).inputValue(), '17');
+  await charge(page).fill('23');
+  await page.getByRole('button', { name: 'Copy link' }).click();
+  assert.equal(await page.evaluate(() => JSON.stringify(localStorage)), kept);
+  await page.unroute(`**/${LATER}`);
+  await page.evaluate(() => window.dispatchEvent(new Event('online')));
+  await there(page);
+  assert.equal(await charge(page).inputValue(), '17');
+  assert.equal(await page.locator('#notice').count(), 0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  assert.equal(await charge(page).inputValue(), '23');
+});
+
+test('a link’s visitor has both parts on their way at once', alone, async ({ page, open, context }) => {
+  const site = await open();
+  await keepSeventeen(page, site.url);
+  await page.waitForFunction(() => location.hash.length > 20);
+  const link = page.url();
+  const other = await context.browser().newContext({ serviceWorkers: 'block' });
+  try {
+    const guest = await other.newPage();
+    let first;
+    await guest.route(`**/${FIRST}`, (route) => { first = route; });
+    await Promise.all([guest.waitForRequest((request) => request.url().endsWith(LATER)), guest.goto(link, { waitUntil: 'commit' })]);
+    await first.continue();
+    await ready(guest);
+    assert.equal(await charge(guest).inputValue(), '17');
+  } finally {
+    await other.close();
+  }
 });

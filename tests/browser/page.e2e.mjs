@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ready, test } from './harness.mjs';
+import { complete, ready, test } from './harness.mjs';
 
 const AH = '#banks-0--block-rated-ah';
 const DEPTH = '#banks-0--depth-percent';
@@ -10,7 +10,7 @@ const POWER = '#units-0--modes-1--power-w';
 const answer = (page) => page.locator('#answer').innerText();
 const visit = async ({ page, url }, fragment = '') => {
   await page.goto(url + fragment);
-  await ready(page);
+  await complete(page);
 };
 const changed = (page, before) =>
   page.waitForFunction((text) => document.querySelector('#answer').innerText !== text, before);

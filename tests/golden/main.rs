@@ -20,9 +20,12 @@ fn folder() -> PathBuf {
 }
 
 /// What is long, drawn only, or said elsewhere.
-const LEFT_OUT: [&str; 6] = [
+const LEFT_OUT: [&str; 9] = [
     "method",
     "trace",
+    "bands",
+    "events",
+    "days",
     "by_bank",
     "by_depth",
     "spread_from",

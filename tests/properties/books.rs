@@ -6,7 +6,7 @@ use super::{
 };
 use proptest::prelude::*;
 use till_morning::{
-    answer::{RunAnswer, answer},
+    answer::{RunAnswer, night as answer},
     finding::Matter,
     plan::{
         Bank, Draw, Figure, Measured, Mode, OpenCircuitPoint, Plan,

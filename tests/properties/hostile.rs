@@ -4,7 +4,7 @@ use super::{any_plan::any_plan, hours, run, sane_plan::sane_plan};
 use proptest::prelude::*;
 use serde_json::Value;
 use till_morning::{
-    answer::{Answer, answer},
+    answer::{Answer, night as answer},
     finding::Severity,
     plan::Plan,
 };

@@ -6,6 +6,7 @@
 
 mod any_plan;
 mod books;
+mod day;
 mod hostile;
 mod inverse;
 mod monotone;
@@ -13,7 +14,7 @@ mod sane_plan;
 mod text;
 
 use till_morning::{
-    answer::{RunAnswer, answer},
+    answer::{RunAnswer, night as answer},
     plan::{
         Plan,
         path::{BankField, Path},

@@ -4,7 +4,7 @@ use super::{any_plan::any_plan, close, sane_plan::sane_plan};
 use proptest::{prelude::*, sample::select};
 use serde_json::Value;
 use till_morning::{
-    answer::answer,
+    answer::night as answer,
     plan::{
         Figure, Plan,
         cabin::CabinField,

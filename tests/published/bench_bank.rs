@@ -3,7 +3,7 @@
 
 use super::{bare_bank, current, hours, near, near_share, power, run};
 use till_morning::{
-    answer::answer,
+    answer::night as answer,
     bank::Chemistry,
     finding::Matter,
     plan::{Bank, Figure, Measured, Plan},

@@ -4,7 +4,7 @@
 //! stays is worked out anew by the calls that stand in the code now. Places in the
 //! table and addresses are the linker's still, and so is what it knew of them.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Range;
 
 use crate::{Fault, module::Whole, origin::Behind};
@@ -19,8 +19,8 @@ pub struct Cut<'a> {
     pub later: BTreeSet<u32>,
     /// What the later part takes from the first.
     pub taken: Taken,
-    /// The door's place in the table: one after all others.
-    pub slot: u32,
+    /// The doors' places in the table, after all others.
+    pub doors: BTreeMap<u32, u32>,
     pub first_data: Vec<(u32, &'a [u8])>,
     pub later_data: Vec<(u32, &'a [u8])>,
 }
@@ -45,8 +45,8 @@ impl<'a> Cut<'a> {
         let first = reached(whole, behind)?;
         let all = whole.functions_imported..whole.functions.len() as u32;
         let later: BTreeSet<u32> = all.filter(|function| !first.contains(function)).collect();
-        if !later.contains(&whole.door) {
-            return Err("the door itself is called from outside".into());
+        if !whole.doors.is_subset(&later) {
+            return Err("a door itself is called from outside".into());
         }
         let table = whole
             .tables
@@ -60,7 +60,12 @@ impl<'a> Cut<'a> {
                 .filter(|&f| f >= whole.functions_imported)
                 .collect(),
             later,
-            slot: u32::try_from(table.initial)?,
+            doors: whole
+                .doors
+                .iter()
+                .copied()
+                .zip(u32::try_from(table.initial)?..)
+                .collect(),
             first_data,
             later_data,
         })
@@ -77,8 +82,7 @@ fn reached(whole: &Whole, behind: &Behind) -> Result<BTreeSet<u32>, Fault> {
     open.extend(whole.called_from_outside());
     let mut reached = BTreeSet::new();
     while let Some(function) = open.pop() {
-        // Asked for by name it is the door; anywhere else it would be a fault.
-        if function != whole.door && reached.insert(function) {
+        if !whole.doors.contains(&function) && reached.insert(function) {
             open.extend(whole.named_by(function)?.functions);
         }
     }

@@ -7,7 +7,10 @@ use wasmparser::{
     KnownCustom, Linking, Parser, Payload, RelocSectionReader, SymbolInfo, SymbolInfoMap, TypeRef,
 };
 
-use crate::{Fault, constant, is_door};
+use crate::{
+    Fault, constant,
+    doors::{Doors, Found},
+};
 
 /// A symbol of the linker's table.
 pub enum Symbol {
@@ -25,6 +28,7 @@ pub struct Linked<'a> {
     /// Where each data segment is in the file, and its address.
     segments: Vec<(Range<u64>, u32)>,
     pub symbols: Vec<Symbol>,
+    found: Found,
     pub doors: BTreeSet<u32>,
     /// Functions called from outside.
     pub exported: Vec<u32>,
@@ -39,19 +43,20 @@ pub struct Linked<'a> {
 }
 
 impl<'a> Linked<'a> {
-    pub fn read(wasm: &'a [u8], door: &str) -> Result<Self, Fault> {
+    pub fn read(wasm: &'a [u8], doors: &Doors) -> Result<Self, Fault> {
         let mut linked = Self::default();
         for payload in Parser::new(0).parse_all(wasm) {
             let payload = payload?;
             if let Some((_, range)) = payload.as_section() {
                 linked.sections.push(range.start);
             }
-            linked.payload(payload, door)?;
+            linked.payload(payload, doors)?;
         }
+        linked.doors = doors.all(&linked.found, "linked")?;
         Ok(linked)
     }
 
-    fn payload(&mut self, payload: Payload<'a>, door: &str) -> Result<(), Fault> {
+    fn payload(&mut self, payload: Payload<'a>, doors: &Doors) -> Result<(), Fault> {
         let here = (self.sections.len() as u32).checked_sub(1);
         match payload {
             Payload::ImportSection(imports) => {
@@ -82,19 +87,19 @@ impl<'a> Linked<'a> {
                     .into_iter()
                     .try_for_each(|one| self.segment(one?))?;
             }
-            Payload::CustomSection(custom) => self.custom(&custom, door)?,
+            Payload::CustomSection(custom) => self.custom(&custom, doors)?,
             _ => {}
         }
         Ok(())
     }
 
-    fn custom(&mut self, custom: &CustomSectionReader<'a>, door: &str) -> Result<(), Fault> {
+    fn custom(&mut self, custom: &CustomSectionReader<'a>, doors: &Doors) -> Result<(), Fault> {
         match custom.as_known() {
             KnownCustom::Reloc(relocs) => self.relocs.push(relocs),
             KnownCustom::Linking(linking) => {
                 for part in linking.subsections() {
                     if let Linking::SymbolTable(symbols) = part? {
-                        self.symbols(symbols, door)?;
+                        self.symbols(symbols, doors)?;
                     }
                 }
             }
@@ -124,12 +129,12 @@ impl<'a> Linked<'a> {
         Ok(())
     }
 
-    fn symbols(&mut self, symbols: SymbolInfoMap, door: &str) -> Result<(), Fault> {
+    fn symbols(&mut self, symbols: SymbolInfoMap, doors: &Doors) -> Result<(), Fault> {
         for symbol in symbols {
             let symbol = match symbol? {
                 SymbolInfo::Func { index, name, .. } => {
-                    if name.is_some_and(|name| is_door(name, door)) {
-                        self.doors.insert(index);
+                    if let Some(place) = name.and_then(|name| doors.place(name)) {
+                        self.found.insert((place, index));
                     }
                     Symbol::Function(index)
                 }

@@ -1,23 +1,25 @@
-//! Cuts the page's wasm in two at a door.
+//! Cuts the page's wasm in two at its doors.
 //!
 //! ```text
-//! till-morning-split LINKED FINISHED DOOR FIRST LATER WHOLE
+//! till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE
 //! ```
 //!
 //! LINKED is the program as the linker leaves it, with its relocations; FINISHED
-//! the same after wasm-bindgen and wasm-opt, with its names; DOOR the path of the
-//! one function that leads to what may come later. FIRST starts as FINISHED would.
-//! LATER holds what only the door reaches; it takes memory, table and functions
+//! the same after wasm-bindgen and wasm-opt, with its names; DOOR the path of a
+//! function that leads to what may come later. FIRST starts as FINISHED would.
+//! LATER holds what only doors reach; it takes memory, table and functions
 //! from FIRST (its instance's exports, as module `f`) and hangs its own into the
-//! table. Before that the door must not be passed: it traps there. WHOLE is
+//! table. Before that no door must be passed: it traps there. WHOLE is
 //! FINISHED without names and what else is no program, for a page that takes all at once.
 
 mod cut;
+mod doors;
 mod linked;
 mod module;
 mod origin;
 mod write;
 
+use doors::Doors;
 use std::{fs, process::ExitCode};
 use wasmparser::{ConstExpr, Operator, Validator};
 
@@ -26,13 +28,18 @@ pub type Fault = Box<dyn std::error::Error>;
 
 fn main() -> ExitCode {
     let given: Vec<String> = std::env::args().skip(1).collect();
-    let [linked, finished, door, outputs @ ..] = given.as_slice() else {
+    let [linked, finished, doors, outputs @ ..] = given.as_slice() else {
         return usage();
     };
     let Ok([first, later, whole]) = <&[String; 3]>::try_from(outputs) else {
         return usage();
     };
-    match split(linked, finished, door, [first, later, whole]) {
+    match split(
+        linked,
+        finished,
+        &Doors::named(doors),
+        [first, later, whole],
+    ) {
         Ok(line) => {
             println!("{line}");
             ExitCode::SUCCESS
@@ -45,15 +52,20 @@ fn main() -> ExitCode {
 }
 
 fn usage() -> ExitCode {
-    eprintln!("usage: till-morning-split LINKED FINISHED DOOR FIRST LATER WHOLE");
+    eprintln!("usage: till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE");
     ExitCode::from(2)
 }
 
 /// Writes the three; gives a line that says how they came out.
-fn split(linked: &str, finished: &str, door: &str, outputs: [&String; 3]) -> Result<String, Fault> {
-    let behind = origin::behind(&fs::read(linked)?, door)?;
+fn split(
+    linked: &str,
+    finished: &str,
+    doors: &Doors,
+    outputs: [&String; 3],
+) -> Result<String, Fault> {
+    let behind = origin::behind(&fs::read(linked)?, doors)?;
     let finished = fs::read(finished)?;
-    let whole = module::Whole::read(&finished, door)?;
+    let whole = module::Whole::read(&finished, doors)?;
     let cut = cut::Cut::of(&whole, &behind)?;
     let parts = [
         write::first(&whole, &cut)?,
@@ -72,11 +84,6 @@ fn split(linked: &str, finished: &str, door: &str, outputs: [&String; 3]) -> Res
         cut.later.len(),
         whole.bodies.len(),
     ))
-}
-
-/// Is this the door, whatever the compiler has added to its name?
-pub fn is_door(name: &str, door: &str) -> bool {
-    format!("{:#}", rustc_demangle::demangle(name)) == door
 }
 
 /// The number that an offset is.

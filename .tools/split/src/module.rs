@@ -1,13 +1,16 @@
 //! The finished wasm, read as far as the cut needs it.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use wasmparser::{
     DataKind, ElementItems, ElementKind, Export, ExternalKind, FunctionBody, GlobalType, Import,
     KnownCustom, MemoryType, Name, Operator, Parser, Payload, TableType, TypeRef,
     TypeSectionReader,
 };
 
-use crate::{Fault, constant, is_door};
+use crate::{
+    Fault, constant,
+    doors::{Doors, Found},
+};
 
 /// A module with its parts by index.
 #[derive(Default)]
@@ -29,13 +32,13 @@ pub struct Whole<'a> {
     pub bodies: Vec<FunctionBody<'a>>,
     /// Address and bytes.
     pub data: Vec<(u32, &'a [u8])>,
-    pub door: u32,
+    pub doors: BTreeSet<u32>,
 }
 
 impl<'a> Whole<'a> {
-    pub fn read(wasm: &'a [u8], door: &str) -> Result<Self, Fault> {
+    pub fn read(wasm: &'a [u8], doors: &Doors) -> Result<Self, Fault> {
         let mut whole = Self::default();
-        let mut doors = Vec::new();
+        let mut found = Found::new();
         for payload in Parser::new(0).parse_all(wasm) {
             match payload? {
                 Payload::TypeSection(types) => whole.types = Some(types),
@@ -100,8 +103,8 @@ impl<'a> Whole<'a> {
                             };
                             for naming in names {
                                 let naming = naming?;
-                                if is_door(naming.name, door) {
-                                    doors.push(naming.index);
+                                if let Some(place) = doors.place(naming.name) {
+                                    found.insert((place, naming.index));
                                 }
                             }
                         }
@@ -111,10 +114,7 @@ impl<'a> Whole<'a> {
                 _ => {}
             }
         }
-        let [door] = doors.as_slice() else {
-            return Err(format!("{door}: found {} times in the finished wasm", doors.len()).into());
-        };
-        whole.door = *door;
+        whole.doors = doors.all(&found, "finished")?;
         if whole.memories.len() != 1 {
             return Err("one memory is expected".into());
         }

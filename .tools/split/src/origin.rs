@@ -2,7 +2,7 @@
 //!
 //! The linked program keeps its relocations (`--emit-relocs`), and they name every
 //! reference there is: a call, a function's place in the table, an address of a
-//! constant. So what cannot be reached without the door is known, not guessed;
+//! constant. So what cannot be reached without a door is known, not guessed;
 //! in the finished wasm a place in the table is a number like any other.
 //! Format: "Linking" of WebAssembly's tool conventions.
 
@@ -12,10 +12,11 @@ use wasmparser::RelocationType as Reloc;
 
 use crate::{
     Fault,
+    doors::Doors,
     linked::{Linked, Symbol},
 };
 
-/// What only those behind the door reach.
+/// What only those behind the doors reach.
 pub struct Behind {
     /// Places in the function table.
     pub slots: BTreeSet<u32>,
@@ -31,18 +32,11 @@ enum Node {
     Data(u32),
 }
 
-/// Reads the linked program and tells what only the door reaches.
-pub fn behind(wasm: &[u8], door: &str) -> Result<Behind, Fault> {
-    let linked = Linked::read(wasm, door)?;
+/// Reads the linked program and tells what only doors reach.
+pub fn behind(wasm: &[u8], doors: &Doors) -> Result<Behind, Fault> {
+    let linked = Linked::read(wasm, doors)?;
     if linked.relocs.is_empty() || linked.symbols.is_empty() {
         return Err("the linked wasm has no relocations: is build.rs in force?".into());
-    }
-    if linked.doors.len() != 1 {
-        return Err(format!(
-            "{door}: found {} times in the linked wasm",
-            linked.doors.len()
-        )
-        .into());
     }
     let graph = References::of(&linked)?;
     let first = graph.reached(&linked);
@@ -110,7 +104,7 @@ impl References {
         Ok(references)
     }
 
-    /// All that is reached from outside without passing the door.
+    /// All that is reached from outside without passing a door.
     fn reached(&self, linked: &Linked) -> BTreeSet<Node> {
         let outside = linked
             .exported
@@ -143,7 +137,7 @@ fn targets(
         Reloc::TableIndexSleb | Reloc::TableIndexI32 => match symbol(entry.index)? {
             Symbol::Function(function) if linked.doors.contains(function) => {
                 return Err(
-                    "the door is in the function table: it must be called by name only".into(),
+                    "a door is in the function table: it must be called by name only".into(),
                 );
             }
             Symbol::Function(function) => Some(vec![Node::Function(*function)]),

@@ -23,6 +23,12 @@ struct Part {
     tables: BTreeMap<u32, u32>,
 }
 
+impl Part {
+    fn lacks(&self, function: u32) -> bool {
+        !self.functions.contains_key(&function)
+    }
+}
+
 /// What an index was that this part does not know.
 #[derive(Debug)]
 struct Unknown(&'static str, u32);
@@ -142,7 +148,7 @@ pub fn later(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
     module.section(&functions(whole, &cut.later));
     let own = whole.slots.iter().filter(|(_, f)| cut.later.contains(f));
     let mut own: BTreeMap<u32, u32> = own.map(|(&slot, &function)| (slot, function)).collect();
-    own.insert(cut.slot, whole.door);
+    own.extend(cut.doors.iter().map(|(&door, &slot)| (slot, door)));
     module.section(&elements(whole, &own, &mut part)?);
     module.section(&code(whole, &cut.later, cut, &mut part)?);
     module.section(&data(&cut.later_data));
@@ -188,7 +194,7 @@ fn types(whole: &Whole, part: &mut Part) -> Result<TypeSection, Fault> {
     Ok(types)
 }
 
-/// A table as the whole has it; the functions' with room for the door.
+/// A table as the whole has it; the functions' with room for the doors.
 fn table_type(
     whole: &Whole,
     table: u32,
@@ -196,8 +202,9 @@ fn table_type(
 ) -> Result<wasm_encoder::TableType, Fault> {
     let mut kind = whole.tables[table as usize];
     if table == whole.table {
-        kind.initial += 1;
-        kind.maximum = kind.maximum.map(|most| most + 1);
+        let doors = whole.doors.len() as u64;
+        kind.initial += doors;
+        kind.maximum = kind.maximum.map(|most| most + doors);
     }
     Ok(part.table_type(kind)?)
 }
@@ -245,11 +252,13 @@ fn code(
         let mut written = part.new_function_with_parsed_locals(body)?;
         for operator in body.get_operators_reader()? {
             match operator? {
-                // Only the first part goes through the door by the table.
-                Operator::Call { function_index } if goes_through(whole, part, function_index) => {
-                    written.instruction(&Instruction::I32Const(cut.slot.cast_signed()));
+                // Only the first part goes through a door by the table.
+                Operator::Call {
+                    function_index: door,
+                } if part.lacks(door) && cut.doors.contains_key(&door) => {
+                    written.instruction(&Instruction::I32Const(cut.doors[&door].cast_signed()));
                     written.instruction(&Instruction::CallIndirect {
-                        type_index: whole.functions[whole.door as usize],
+                        type_index: whole.functions[door as usize],
                         table_index: part.table_index(whole.table)?,
                     });
                 }
@@ -261,10 +270,6 @@ fn code(
         section.function(&written);
     }
     Ok(section)
-}
-
-fn goes_through(whole: &Whole, part: &Part, function: u32) -> bool {
-    function == whole.door && !part.functions.contains_key(&function)
 }
 
 fn data(segments: &[(u32, &[u8])]) -> DataSection {

@@ -10,7 +10,7 @@ mod share;
 
 use super::{
     dom::{El, h},
-    keep,
+    part::There,
     reactive::*,
     state::State,
 };
@@ -20,16 +20,16 @@ use crate::{
 };
 
 /// What stands under the sixth question.
-pub fn hand_on(state: State) -> Vec<El> {
+pub fn hand_on(there: There, state: State) -> Vec<El> {
     let said = RwSignal::new(String::new());
     let status = h("p", "said")
         .attr("role", "status")
         .live_text(move || said.get());
     vec![
-        share::sentence(state, said),
-        share::code(state, said),
+        share::sentence(there, state, said),
+        share::code(there, state, said),
         status,
-        report::report(state, said),
+        report::report(there, state, said),
         files::figures(state, said),
         files::tables(state, said),
         files::whole(state, said),
@@ -44,11 +44,7 @@ fn opened(title: &str, inside: impl Fn(&Plan, &Answer) -> Vec<El> + 'static, sta
     let open = RwSignal::new(false);
     let key = move || {
         let is_open = open.get();
-        if is_open {
-            state.with_plan(keep::key_of)
-        } else {
-            String::new()
-        }
+        if is_open { state.turn() } else { String::new() }
     };
     let build = move || {
         if !open.get_untracked() {

@@ -5,6 +5,7 @@ use super::{
         browser::window,
         dom::{El, button, h},
         keep,
+        part::There,
         reactive::untrack,
         state::State,
     },
@@ -18,8 +19,8 @@ use crate::{
 
 /// The fold with the sheet in it. While it is open, printing prints the sheet
 /// alone (see `style/hand_on.css`), by the button or by the browser's own way.
-pub fn report(state: State, said: Said) -> El {
-    let address = move || keep::address_of(&state.with_plan(keep::link_of));
+pub fn report(there: There, state: State, said: Said) -> El {
+    let address = move || keep::address_of(&state.with_plan(|plan| keep::link_of(there, plan)));
     let keep_it = move || {
         let made = |plan: &_| paper::file(plan, &answer(plan), Some(&address()));
         let page = untrack(|| state.with_plan(made));

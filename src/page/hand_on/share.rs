@@ -4,6 +4,7 @@ use super::{
     super::{
         dom::{El, button, h},
         keep,
+        part::There,
         reactive::*,
         state::State,
     },
@@ -17,14 +18,15 @@ use crate::{
 };
 
 /// The sentence as it will be pasted, link behind it, and the button.
-pub fn sentence(state: State, said: Said) -> El {
+pub fn sentence(there: There, state: State, said: Said) -> El {
     let text = move || {
         state
             .with_plan(|plan| lead(state, plan))
             .unwrap_or_default()
     };
     let copy = move || {
-        let address = untrack(|| keep::address_of(&state.with_plan(keep::link_of)));
+        let address =
+            untrack(|| keep::address_of(&state.with_plan(|plan| keep::link_of(there, plan))));
         let text = format!("{} {address}", untrack(text));
         keep::copy(text, move |copied| {
             said.set(
@@ -65,8 +67,8 @@ fn lead(state: State, plan: &Plan) -> Option<String> {
 }
 
 /// The code, dark on white in any theme, and the length of the link in it.
-pub fn code(state: State, said: Said) -> El {
-    let link = move || state.with_plan(keep::link_of);
+pub fn code(there: There, state: State, said: Said) -> El {
+    let link = move || state.with_plan(|plan| keep::link_of(there, plan));
     let address = move || keep::address_of(&link());
     let markup = move || qr::svg(&address(), words::QR_NAME).unwrap_or_default();
     let under = move || {

@@ -1,10 +1,20 @@
 // Brings the later part of the wasm, which shares memory and table with the first:
-// once the first answer stands, or as soon as the page asks for it. Signs only:
+// once the first answer stands, or as soon as it is asked for. Signs only:
 //
 //   `data-later` on <html>: `coming`, then gone once the part is there; `missing`
 //   when it did not come
 //   event `till-morning-later` on window: that has changed
 //   event `till-morning-bring` on window, from the page: try now, or again
+
+// A link's plan, or one kept here, takes the part to be read: both are then on
+// their way at once. A sandboxed frame throws at the look into the storage.
+function somethingToOpen() {
+  try {
+    return location.hash.length > 1 || localStorage.length > 0;
+  } catch {
+    return false;
+  }
+}
 
 /** Fetches from `address`, once `page` has started; `page` gives the first part's exports. */
 export function bring(address, page) {
@@ -28,6 +38,7 @@ export function bring(address, page) {
     window.dispatchEvent(new Event('till-morning-later'));
   }
 
+  const again = () => root.dataset.later === 'missing' && go();
   let underWay;
   function go() {
     if (underWay) return;
@@ -35,6 +46,7 @@ export function bring(address, page) {
     if (root.dataset.later !== 'coming') tell('coming');
     instantiate().then(() => {
       window.removeEventListener('till-morning-bring', go);
+      window.removeEventListener('online', again);
       tell();
     }, () => {
       underWay = false;
@@ -43,6 +55,8 @@ export function bring(address, page) {
   }
 
   window.addEventListener('till-morning-bring', go);
+  window.addEventListener('online', again);
+  if (somethingToOpen()) go();
   const idle = window.requestIdleCallback ?? ((work) => setTimeout(work, 200));
   page.then(() => idle(go), () => {}); // where the page did not start, outcome.js says so
 }

@@ -12,7 +12,7 @@ use crate::plan::{
 use serde_json::Value;
 
 /// A choice by its name; null is as if it were not there.
-fn choice<T: Choice>(value: &Value, here: &str) -> Result<Option<T>, Wrong> {
+pub(super) fn choice<T: Choice>(value: &Value, here: &str) -> Result<Option<T>, Wrong> {
     if value.is_null() {
         return Ok(None);
     }
@@ -23,7 +23,7 @@ fn choice<T: Choice>(value: &Value, here: &str) -> Result<Option<T>, Wrong> {
 }
 
 /// A list of numbers.
-fn list(value: &Value, here: &str) -> Result<Vec<f64>, Wrong> {
+pub(super) fn list(value: &Value, here: &str) -> Result<Vec<f64>, Wrong> {
     let mut numbers = Vec::new();
     each(value, here, |_, value| match value.as_f64() {
         Some(number) => {

@@ -1,4 +1,7 @@
-//! How sure: from the spread of each input to low, likely and high hours.
+//! How sure: from the spread of each input to low, likely and high.
+//!
+//! Of a run at constant draw by first order ([`band`]); of a hot day, which is
+//! far from straight, by drawing days ([`Sampler`]).
 //!
 //! First order: each input is moved by its own spread, both ways, the others at
 //! their likely values; the changes add as independent ones do, by their squares
@@ -9,10 +12,14 @@
 //! nineteen nights in twenty lie between low and high, if the spreads are honest
 //! and the inputs independent.
 
-use crate::plan::{
-    Figure, Origin, Plan,
-    path::{BankField as B, ModeField as M, Path, UnitField as U},
-};
+pub mod chance;
+mod sampled;
+mod usual;
+
+pub use sampled::{Sampled, Sampler, band_of};
+pub use usual::half_width;
+
+use crate::plan::{Figure, Path, Plan};
 use serde::{Deserialize, Serialize};
 
 /// Low, likely and high of one number.
@@ -38,39 +45,12 @@ pub struct Share {
 
 /// The spread of a figure in per cent: its own, or the usual for its origin.
 ///
-/// The usual ones are our judgement of what labels, clamp meters and guesses
-/// are worth (common practice, no source).
+/// None for temperatures, whose spread is no share; see [`half_width`].
 #[must_use]
 pub fn percent_of(path: Path, figure: Figure) -> f64 {
     figure
         .spread_percent
-        .unwrap_or_else(|| usual_percent(path, figure.from))
-}
-
-fn usual_percent(path: Path, from: Origin) -> f64 {
-    let (label, measured, guess) = match path {
-        Path::Bank(_, B::BlockRatedAh | B::MeasuredAh | B::MeasuredWh) => (5.0, 2.0, 10.0),
-        Path::Bank(_, B::HealthPercent) => (5.0, 3.0, 5.0),
-        Path::Bank(_, B::StartChargePercent) => (3.0, 2.0, 3.0),
-        Path::Bank(_, B::BlockResistanceMohm) => (30.0, 15.0, 50.0),
-        Path::Bank(_, B::PeukertExponent) => (4.0, 2.0, 5.0),
-        Path::Bank(_, B::AlwaysOnW) => (30.0, 10.0, 80.0),
-        Path::Bank(_, B::CutoffV) => (2.0, 1.0, 3.0),
-        // A mode's draw wanders with the heat outside: a label says least of it.
-        Path::Mode(_, _, M::PowerW | M::CurrentA) => (15.0, 4.0, 20.0),
-        Path::Mode(_, _, M::DutyPercent) => (15.0, 5.0, 25.0),
-        Path::Mode(_, _, M::StandbyW) | Path::Load(_) => (15.0, 4.0, 25.0),
-        Path::Unit(_, U::EfficiencyPercent) => (2.0, 1.0, 4.0),
-        Path::Unit(_, U::IdleW | U::NoLoadW) => (20.0, 5.0, 50.0),
-        Path::Unit(_, U::ProportionalLossPercent | U::SquareLossPercentPerKw) => (20.0, 10.0, 50.0),
-        Path::Unit(_, U::CutoffV | U::InverterCutoffV) => (2.0, 1.0, 3.0),
-        _ => return 0.0,
-    };
-    match from {
-        Origin::Label => label,
-        Origin::Measured => measured,
-        Origin::Guess => guess,
-    }
+        .unwrap_or_else(|| usual::usual_percent(path, figure.from))
 }
 
 /// A change too small to be more than rounding, as a share of the hours.

@@ -1,63 +1,10 @@
-//! The hot day in numbers: whether it lasts, how warm it gets, how sure that is.
-//!
-//! Hours count from the start of the first night, by the clock of the plan.
-//! Watts into the bank's bars are positive where a name does not say which way.
+//! What a run leaves: points to draw, events, and books that close.
 
-use crate::{finding::Finding, simulate::Stop, spread::Band};
+use crate::{
+    cabin::{HeatBook, WaterBook},
+    simulate::Stop,
+};
 use serde::{Deserialize, Serialize};
-
-/// Everything about one to seven days of the plan's first bank.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct DayAnswer {
-    pub start_clock_min: u32,
-    /// How long the days here last, all together.
-    pub span_h: f64,
-    /// When the night should be over.
-    pub wanted_h: f64,
-    pub set_point_c: f64,
-    /// Until the bank is first empty; absent if it is not in all that time.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub empty_h: Option<f64>,
-    /// What made it so.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub empty_by: Option<Stop>,
-    /// Until the set point is first lost with a mode on; absent if it never is.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub lost_h: Option<f64>,
-    /// Warmest cabin while a mode is planned, until the wanted hour.
-    pub warmest_c: f64,
-    /// The least charge on the way.
-    pub least_charge_percent: f64,
-    /// What the drawn nights say; absent where none was drawn.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub odds: Option<Odds>,
-    pub trace: Vec<DayPoint>,
-    /// Bands of the curves, at the same hours as every so many-th point.
-    pub bands: Vec<BandPoint>,
-    pub events: Vec<DayEvent>,
-    pub sun: Vec<SunUp>,
-    /// One for each day, from start to start.
-    pub days: Vec<DaySum>,
-    pub energy: EnergySum,
-    pub heat: HeatSum,
-    pub findings: Vec<Finding>,
-}
-
-/// Counted over the drawn nights. Raw shares: to be rounded where they are said.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct Odds {
-    pub samples_count: u32,
-    /// Of the bank not being empty before the wanted hour.
-    pub lasting_percent: f64,
-    /// Of that, and the set point held wherever a mode was planned.
-    pub holding_percent: f64,
-    /// Hours until empty, never more than the span: 2.5, 50 and 97.5 % of the nights.
-    pub hours_h: Band,
-    /// Warmest cabin until the wanted hour, a mode planned.
-    pub warmest_c: Band,
-}
 
 /// What is on at a moment.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -80,7 +27,7 @@ pub struct DayPoint {
     pub bank_a: f64,
     pub cabin_c: f64,
     pub outdoor_c: f64,
-    /// Relative humidity of the cabin air.
+    /// Relative humidity of the cabin air; 0 in samples, which leave it out.
     pub humidity_percent: f64,
     /// Panels, past the controller, as far as it was taken.
     pub solar_w: f64,
@@ -96,18 +43,6 @@ pub struct DayPoint {
     /// The mode on; absent: none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mode: Option<ModeAt>,
-}
-
-/// Low (2.5 %), middle and high (97.5 %) of the drawn nights at one moment.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct BandPoint {
-    pub hours_h: f64,
-    pub charge_percent: Band,
-    pub cabin_c: Band,
-    pub outdoor_c: Band,
-    pub solar_w: Band,
-    pub unit_w: Band,
 }
 
 /// Something that happened, and when.
@@ -155,16 +90,8 @@ pub enum Happening {
     },
 }
 
-/// From sunrise to sunset.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct SunUp {
-    pub rise_h: f64,
-    pub set_h: f64,
-}
-
 /// One day summed up.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DaySum {
     pub solar_wh: f64,
@@ -174,13 +101,30 @@ pub struct DaySum {
     pub least_charge_percent: f64,
     /// At the end of the day.
     pub end_charge_percent: f64,
-    /// Warmest cabin with a mode planned.
+    /// Warmest cabin with a mode planned; the coldest number there is, if none was.
     pub warmest_c: f64,
     /// Time without the current that was asked for.
     pub dark_h: f64,
     /// Time above the set point's band, a mode planned.
     pub lost_h: f64,
 }
+
+impl DaySum {
+    pub(super) const EMPTY: Self = Self {
+        solar_wh: 0.0,
+        charger_wh: 0.0,
+        loads_wh: 0.0,
+        unit_wh: 0.0,
+        least_charge_percent: 100.0,
+        end_charge_percent: 0.0,
+        warmest_c: COLDEST_C,
+        dark_h: 0.0,
+        lost_h: 0.0,
+    };
+}
+
+/// Below every cabin: what "the warmest so far" starts from.
+pub const COLDEST_C: f64 = -100.0;
 
 /// Where the energy went over the whole span. The book closes:
 /// solar + charger + out of the bank's store = loads + unit + lost.
@@ -205,6 +149,26 @@ pub struct EnergySum {
     pub gap_wh: f64,
 }
 
+impl EnergySum {
+    pub(super) fn close(&mut self) {
+        self.gap_wh = self.solar_wh + self.charger_wh + self.from_store_wh
+            - self.loads_wh
+            - self.unit_wh
+            - self.lost_wh;
+    }
+
+    /// Everything that moved: the measure for the gap.
+    #[must_use]
+    pub fn throughput_wh(&self) -> f64 {
+        self.solar_wh
+            + self.charger_wh
+            + self.from_store_wh.abs()
+            + self.loads_wh
+            + self.unit_wh
+            + self.lost_wh.abs()
+    }
+}
+
 /// Where the cabin's sensible heat came from over the whole span; into the
 /// cabin is positive. The book closes: the ways in = the unit + stored.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -225,4 +189,89 @@ pub struct HeatSum {
     pub condensed_kg: f64,
     pub latent_wh: f64,
     pub gap_wh: f64,
+}
+
+impl HeatSum {
+    pub(super) fn of(heat: &HeatBook, water: &WaterBook) -> Self {
+        let wh = |joules: f64| joules / 3600.0;
+        Self {
+            glass_wh: wh(heat.glass_j),
+            shell_wh: wh(heat.shell_j),
+            air_change_wh: wh(heat.air_change_j),
+            sun_glass_wh: wh(heat.sun_glass_j),
+            sun_shell_wh: wh(heat.sun_shell_j),
+            people_wh: wh(heat.people_j),
+            gains_wh: wh(heat.gains_j),
+            unit_wh: wh(heat.unit_j),
+            stored_wh: wh(heat.stored_air_j + heat.stored_shell_j),
+            condensed_kg: water.condensed_kg,
+            latent_wh: wh(water.condensed_kg * crate::cabin::moisture::EVAPORATION_J_KG),
+            gap_wh: wh(heat.gap_j()),
+        }
+    }
+}
+
+/// Who listens to a run. Whoever wants nothing of it says `&mut ()`.
+pub trait Sink {
+    /// Whether points are to carry the humidity, which costs a little.
+    const WANTS_HUMIDITY: bool = false;
+    /// The end of a step or of a part of one, and the start of the run.
+    fn point(&mut self, _point: &DayPoint) {}
+    fn event(&mut self, _hours_h: f64, _what: Happening) {}
+}
+
+impl Sink for () {}
+
+/// All of it, to be drawn.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Record {
+    pub points: Vec<DayPoint>,
+    pub events: Vec<DayEvent>,
+}
+
+impl Sink for Record {
+    const WANTS_HUMIDITY: bool = true;
+
+    fn point(&mut self, point: &DayPoint) {
+        self.points.push(*point);
+    }
+    fn event(&mut self, hours_h: f64, what: Happening) {
+        self.events.push(DayEvent { hours_h, what });
+    }
+}
+
+/// What a run came to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// Until the bank was first empty, and by what.
+    pub empty: Option<(f64, Stop)>,
+    /// Until the set point was first lost.
+    pub lost_h: Option<f64>,
+    /// Warmest cabin until the wanted hour, a mode planned and once cooled down.
+    pub warmest_c: f64,
+    pub least_charge_percent: f64,
+    pub days: Vec<DaySum>,
+    pub energy: EnergySum,
+    pub heat: HeatSum,
+    /// Share of what the bank holds at the end.
+    pub end_share: f64,
+    pub end_cabin: crate::cabin::State,
+}
+
+impl Outcome {
+    /// Hours until empty, or the whole of `span_h`.
+    #[must_use]
+    pub fn hours(&self, span_h: f64) -> f64 {
+        self.empty.map_or(span_h, |(hours_h, _)| hours_h)
+    }
+    /// Whether the bank was not empty before an hour.
+    #[must_use]
+    pub fn lasts_to(&self, wanted_h: f64) -> bool {
+        self.empty.is_none_or(|(hours_h, _)| hours_h >= wanted_h)
+    }
+    /// Whether, besides, the set point was held until then.
+    #[must_use]
+    pub fn holds_to(&self, wanted_h: f64) -> bool {
+        self.lasts_to(wanted_h) && self.lost_h.is_none_or(|lost_h| lost_h >= wanted_h)
+    }
 }

@@ -1,0 +1,125 @@
+//! From a plan to a day's answer.
+
+use super::{DayAnswer, SunUp};
+use crate::{
+    answer::worst_first,
+    finding::{Finding, Matter, Severity},
+    plan::{Plan, day::DayField as D, path::Path},
+    simulate::day::{How, Inputs, Record, Scene, run},
+    spread::{Sampled, Sampler},
+};
+
+/// The day of a plan's first bank, without odds and bands: those come from
+/// [`crate::spread::Sampler`] and go in by [`DayAnswer::with`].
+///
+/// Nothing where the plan has errors that keep the day from being answered;
+/// [`Plan::errors`] names them.
+///
+/// ```
+/// use till_morning::{answer::day::day, plan::Plan};
+/// let week = day(&Plan::demo()).unwrap();
+/// assert_eq!(week.span_h, 168.0);
+/// assert!(week.energy.gap_wh.abs() < 1e-6);
+///
+/// let mut bad = Plan::demo();
+/// bad.day.latitude_deg = Some(91.0);
+/// assert!(day(&bad).is_none());
+/// ```
+#[must_use]
+pub fn day(plan: &Plan) -> Option<DayAnswer> {
+    if !can_be_run(plan) {
+        return None;
+    }
+    let scene = Scene::new(plan)?;
+    let inputs = Inputs::new(&scene, plan)?;
+    let mut record = Record::default();
+    let outcome = run(&scene, &inputs, &How::default(), &mut record)?;
+    let mut findings = findings(plan);
+    findings = worst_first(findings);
+    Some(DayAnswer {
+        start_clock_min: plan.night.start_clock_min,
+        span_h: scene.span_h,
+        wanted_h: scene.wanted_h,
+        set_point_c: inputs.set_c,
+        empty_h: outcome.empty.map(|empty| empty.0),
+        empty_by: outcome.empty.map(|empty| empty.1),
+        lost_h: outcome.lost_h,
+        warmest_c: outcome.warmest_c,
+        least_charge_percent: outcome.least_charge_percent,
+        odds: None,
+        trace: record.points,
+        bands: Vec::new(),
+        events: record.events,
+        sun: scene
+            .sun_up()
+            .into_iter()
+            .map(|(rise_h, set_h)| SunUp { rise_h, set_h })
+            .collect(),
+        days: outcome.days,
+        energy: outcome.energy,
+        heat: outcome.heat,
+        findings,
+    })
+}
+
+impl DayAnswer {
+    /// With odds and bands from drawn days.
+    #[must_use]
+    pub fn with(mut self, sampled: Sampled) -> Self {
+        self.odds = Some(sampled.odds);
+        self.bands = sampled.bands;
+        self
+    }
+}
+
+/// The day with its drawn days: as many as the plan says.
+#[must_use]
+pub fn day_with_odds(plan: &Plan) -> Option<DayAnswer> {
+    let day = day(plan)?;
+    let count = plan.number(Path::Day(D::SamplesCount))? as u32;
+    let mut sampler = Sampler::new(plan)?;
+    sampler.step(count.min(MOST_SAMPLES));
+    Some(match sampler.finish() {
+        Some(sampled) => day.with(sampled),
+        None => day,
+    })
+}
+
+/// Days drawn in one answer: what the range of their number allows.
+const MOST_SAMPLES: u32 = crate::range::SAMPLES_COUNT.max as u32;
+
+/// Whether no error stands in the way of the first bank and the modes planned.
+#[must_use]
+pub fn can_be_run(plan: &Plan) -> bool {
+    let modes = plan.mode_rows();
+    let errors = plan.errors();
+    let is_there = |&(_, unit, mode): &(u32, usize, Option<usize>)| {
+        mode.is_none_or(|mode| plan.mode(unit, mode).is_some())
+    };
+    let stands_in_the_way = |error: &Finding| {
+        Plan::blocks_day_only(error)
+            || matches!(error.matter, Matter::TooMany { .. })
+            || Plan::blocks_night(error)
+            || modes
+                .iter()
+                .any(|&(_, unit, mode)| Plan::blocks(error, 0, unit, mode.unwrap_or(usize::MAX)))
+    };
+    !plan.banks.is_empty()
+        && modes.iter().all(is_there)
+        && !errors
+            .iter()
+            .filter(|error| error.severity == Severity::Error)
+            .any(stands_in_the_way)
+}
+
+fn findings(plan: &Plan) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    let number = |field| plan.number(Path::Day(field));
+    if let (Some(high_c), Some(low_c)) = (number(D::HighC), number(D::LowC))
+        && low_c > high_c
+    {
+        let matter = Matter::LowAboveHigh { high_c, low_c };
+        findings.push(Finding::caution(Some(Path::Day(D::LowC)), matter));
+    }
+    findings
+}

@@ -1,0 +1,258 @@
+//! What is claimed of the gear, what was measured, and with what.
+//!
+//! A log itself is too big for a plan; its totals are what stands here.
+
+use super::{
+    Figure, Plan,
+    part::{choice, part},
+};
+use crate::finding::{Finding, Matter};
+use crate::plan::Path;
+use crate::range::{self, Range};
+
+choice! {
+    /// What a claim is about.
+    Claimed {
+        Charge = "charge",
+        Energy = "energy",
+        Draw = "draw",
+        Airflow = "airflow",
+        Temperature = "temperature",
+        Cooling = "cooling",
+        Eer = "eer",
+    }
+    /// What a figure was read off. The classes carry usual limits; `Sheet`
+    /// means the limits stated in the claim.
+    MeterClass {
+        Clamp = "clamp",
+        Shunt = "shunt",
+        Multimeter = "multimeter",
+        WattMeter = "watt_meter",
+        Vane = "vane",
+        Thermometer = "thermometer",
+        Hygrometer = "hygrometer",
+        Sheet = "sheet",
+    }
+    /// What was called full before the run.
+    FullBy {
+        ChargerDone = "charger_done",
+        VoltsHeld = "volts_held",
+        MonitorSaid = "monitor_said",
+    }
+    /// What ended the run.
+    EndBy {
+        BatteryCutOff = "battery_cut_off",
+        UnitCutOff = "unit_cut_off",
+        VoltsReached = "volts_reached",
+        ByHand = "by_hand",
+    }
+    /// Which air a volume flow counts.
+    AirBasis {
+        AtInlet = "at_inlet",
+        AtOutlet = "at_outlet",
+        Standard = "standard",
+    }
+}
+
+part! {
+    /// A claim, the figure measured against it, and the test's conditions.
+    ///
+    /// The numbers of the quantity it is about count; the others stay where
+    /// they were typed.
+    Claim, ClaimField {
+        claimed_ah: MaybeNumber = ClaimedAh, CLAIM_AH;
+        claimed_most_ah: MaybeNumber = ClaimedMostAh, CLAIM_AH;
+        measured_ah: MaybeFigure = MeasuredAh, CLAIM_AH;
+        claimed_wh: MaybeNumber = ClaimedWh, CLAIM_WH;
+        claimed_most_wh: MaybeNumber = ClaimedMostWh, CLAIM_WH;
+        measured_wh: MaybeFigure = MeasuredWh, CLAIM_WH;
+        claimed_w: MaybeNumber = ClaimedW, CLAIM_W;
+        claimed_most_w: MaybeNumber = ClaimedMostW, CLAIM_W;
+        measured_w: MaybeFigure = MeasuredW, CLAIM_W;
+        claimed_m3_h: MaybeNumber = ClaimedM3H, AIRFLOW_M3_H;
+        claimed_most_m3_h: MaybeNumber = ClaimedMostM3H, AIRFLOW_M3_H;
+        measured_m3_h: MaybeFigure = MeasuredM3H, AIRFLOW_M3_H;
+        claimed_c: MaybeNumber = ClaimedC, CLAIM_C;
+        claimed_most_c: MaybeNumber = ClaimedMostC, CLAIM_C;
+        measured_c: MaybeFigure = MeasuredC, CLAIM_C;
+        claimed_cooling_w: MaybeNumber = ClaimedCoolingW, CLAIM_W;
+        claimed_most_cooling_w: MaybeNumber = ClaimedMostCoolingW, CLAIM_W;
+        measured_cooling_w: MaybeFigure = MeasuredCoolingW, CLAIM_W;
+        claimed_btu_per_wh: MaybeNumber = ClaimedBtuPerWh, EER;
+        claimed_most_btu_per_wh: MaybeNumber = ClaimedMostBtuPerWh, EER;
+        measured_btu_per_wh: MaybeFigure = MeasuredBtuPerWh, EER;
+        /// What the claim may be off by either way, as it says itself.
+        tolerance_percent: MaybeNumber = TolerancePercent, SHARE_PERCENT;
+        /// By the meter's sheet.
+        of_reading_percent: MaybeNumber = OfReadingPercent, LIMIT_PERCENT;
+        of_full_scale_percent: MaybeNumber = OfFullScalePercent, LIMIT_PERCENT;
+        /// In the unit of the figure, or amperes of a shunt.
+        full_scale_number: MaybeNumber = FullScaleNumber, METER_NUMBER;
+        counts_number: MaybeNumber = CountsNumber, METER_NUMBER;
+        /// One count of the last digit, in the unit of the figure.
+        one_count_number: MaybeNumber = OneCountNumber, METER_NUMBER;
+        /// How long the measurement took.
+        measured_min: MaybeNumber = MeasuredMin, MEASURED_MIN;
+        /// Mean current of a capacity run.
+        rate_a: MaybeNumber = RateA, DRAW_A;
+        /// Of the battery at the start, or of the room.
+        test_c: MaybeNumber = TestC, CLAIM_C;
+        /// The temperature that the claim was made for.
+        rated_c: MaybeNumber = RatedC, CLAIM_C;
+        /// Free area of the grille, where a vane was read.
+        grille_m2: MaybeNumber = GrilleM2, GRILLE_M2;
+    } with {
+        name: String,
+        about: Option<Claimed>,
+        meter: Option<MeterClass>,
+        full_by: Option<FullBy>,
+        end_by: Option<EndBy>,
+        /// Figures of repeated runs, in the unit of the claim; two or more
+        /// outrank the single figure.
+        runs: Vec<f64>,
+        /// Which bank of the plan a capacity is of.
+        bank: usize,
+    }
+}
+
+part! {
+    /// One steady reading of the cooler from its air side.
+    AirReading, AirField {
+        altitude_m: MaybeNumber = AltitudeM, ALTITUDE_M;
+        inlet_c: MaybeFigure = InletC, CLAIM_C;
+        inlet_humidity_percent: MaybeFigure = InletHumidityPercent, HUMIDITY_PERCENT;
+        outlet_c: MaybeFigure = OutletC, CLAIM_C;
+        outlet_humidity_percent: MaybeFigure = OutletHumidityPercent, HUMIDITY_PERCENT;
+        /// Where it was read as a volume; else from the vane.
+        airflow_m3_h: MaybeFigure = AirflowM3H, AIRFLOW_M3_H;
+        /// Open area of the grille, not its outside size.
+        free_area_m2: MaybeFigure = FreeAreaM2, GRILLE_M2;
+        /// Electrical watts at the same time.
+        power_w: MaybeFigure = PowerW, DRAW_W;
+    } with {
+        basis: Option<AirBasis>,
+        /// One reading a traverse point, equal areas each.
+        vane_m_s: Vec<f64>,
+    }
+}
+
+part! {
+    /// What the bank cost and how long it is said to live.
+    Price, PriceField {
+        /// In any currency; answers are in the same.
+        price_number: MaybeNumber = PriceNumber, PRICE_NUMBER;
+        cycles_count: MaybeNumber = CyclesCount, CYCLES_NUMBER;
+        /// Share of a cycle that is used; absent: the first bank's depth.
+        cycle_depth_percent: MaybeNumber = CycleDepthPercent, DEPTH_PERCENT;
+        /// Capacity left at the end of that life.
+        left_percent: MaybeNumber = LeftPercent, SHARE_PERCENT;
+    } with {}
+}
+
+/// Claims, repeated runs and traverse points that one answer takes.
+pub const MOST_CLAIMS: usize = 24;
+pub const MOST_RUNS: usize = 20;
+pub const MOST_POINTS: usize = 48;
+
+impl Claimed {
+    /// The places of the claim, its upper end, and the figure measured.
+    #[must_use]
+    pub const fn fields(self) -> [ClaimField; 3] {
+        use ClaimField as C;
+        match self {
+            Self::Charge => [C::ClaimedAh, C::ClaimedMostAh, C::MeasuredAh],
+            Self::Energy => [C::ClaimedWh, C::ClaimedMostWh, C::MeasuredWh],
+            Self::Draw => [C::ClaimedW, C::ClaimedMostW, C::MeasuredW],
+            Self::Airflow => [C::ClaimedM3H, C::ClaimedMostM3H, C::MeasuredM3H],
+            Self::Temperature => [C::ClaimedC, C::ClaimedMostC, C::MeasuredC],
+            Self::Cooling => [
+                C::ClaimedCoolingW,
+                C::ClaimedMostCoolingW,
+                C::MeasuredCoolingW,
+            ],
+            Self::Eer => [
+                C::ClaimedBtuPerWh,
+                C::ClaimedMostBtuPerWh,
+                C::MeasuredBtuPerWh,
+            ],
+        }
+    }
+
+    /// What figures of this kind may be.
+    #[must_use]
+    pub const fn range(self) -> Range {
+        self.fields()[0].range()
+    }
+}
+
+impl Claim {
+    /// A claim about a quantity, with nothing said yet.
+    #[must_use]
+    pub fn of(about: Claimed) -> Self {
+        Self {
+            about: Some(about),
+            ..Self::default()
+        }
+    }
+
+    /// What it is about; a claim that does not say is about energy.
+    #[must_use]
+    pub fn about_taken(&self) -> Claimed {
+        self.about.unwrap_or(Claimed::Energy)
+    }
+
+    pub(super) fn assumed(field: ClaimField) -> Option<Figure> {
+        (field == ClaimField::RatedC).then_some(Figure::guess(25.0))
+    }
+}
+
+impl Price {
+    pub(super) fn assumed(field: PriceField) -> Option<Figure> {
+        // The end of life that most makers count cycles to: common practice, no source.
+        (field == PriceField::LeftPercent).then_some(Figure::guess(80.0))
+    }
+}
+
+impl Plan {
+    /// The addresses of the fifth question's numbers.
+    pub(super) fn claim_paths(&self, all: &mut Vec<Path>) {
+        for at in 0..self.claims.len() {
+            all.extend(ClaimField::ALL.iter().map(|&field| Path::Claim(at, field)));
+        }
+        all.extend(AirField::ALL.iter().map(|&field| Path::Air(field)));
+        all.extend(PriceField::ALL.iter().map(|&field| Path::Price(field)));
+    }
+
+    /// What in the lists cannot be answered.
+    pub(super) fn claim_errors(&self) -> Vec<Finding> {
+        let mut errors = Vec::new();
+        let too_many = |path, count, most| {
+            let matter = Matter::TooMany { count, most };
+            (count > most).then(|| Finding::error(Some(path), matter))
+        };
+        errors.extend(too_many(Path::Claims, self.claims.len(), MOST_CLAIMS));
+        for (at, claim) in self.claims.iter().enumerate() {
+            let path = Path::Claim(at, claim.about_taken().fields()[2]);
+            errors.extend(too_many(path, claim.runs.len(), MOST_RUNS));
+            let range = claim.about_taken().range();
+            let bad = |&&value: &&f64| !range.accepts(value);
+            let bad = claim.runs.iter().take(MOST_RUNS).find(bad);
+            errors.extend(bad.and_then(|&value| Finding::of_value(path, value, range)));
+        }
+        let path = Path::Air(AirField::FreeAreaM2);
+        let points = &self.air.vane_m_s;
+        errors.extend(too_many(path, points.len(), MOST_POINTS));
+        let bad = points.iter().find(|&&v| !range::VANE_M_S.accepts(v));
+        errors.extend(bad.and_then(|&v| Finding::of_value(path, v, range::VANE_M_S)));
+        errors
+    }
+
+    /// Whether an error is one of the fifth question's own parts.
+    #[must_use]
+    pub fn blocks_claims_only(error: &Finding) -> bool {
+        matches!(
+            error.field,
+            Some(Path::Claims | Path::Claim(..) | Path::Air(_) | Path::Price(_))
+        )
+    }
+}

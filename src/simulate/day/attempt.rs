@@ -1,0 +1,201 @@
+//! What a stretch of time would come to, nothing kept yet.
+
+use super::{
+    bank::{Flow, Hanging},
+    outdoors::Air,
+    piece::{MOST_CHARGERS, Piece, Sources},
+    record::Sink,
+    run::Walk,
+    state::{Keep, stepper},
+    timeline::Slot,
+    unit::{Doing, cabin_air},
+};
+use crate::cabin::{HeatBook, State, Step, WaterBook};
+
+impl<S: Sink> Walk<'_, S> {
+    /// What would happen over a stretch, nothing kept yet.
+    pub(super) fn try_piece(&self, slot: &Slot, from_h: f64, to_h: f64) -> Piece {
+        let (start, end) = self.air(slot, from_h, to_h);
+        let standing = &self.standing;
+        let is_dark = standing.dark_until.is_some();
+        let rig = slot
+            .rig
+            .filter(|_| !is_dark && standing.unit_off_until.is_none());
+        let doing = rig.and_then(|rig| self.doing(rig, start.outdoor_c));
+        let step = self.cabin_step(slot, (from_h, to_h), (&start, &end), rig, doing.as_ref());
+        let hanging = self.hanging(is_dark, rig, doing.as_ref(), &step, to_h - from_h);
+        let sources = self.sources(slot, &start.towards(&end, 0.5), to_h - from_h);
+        let bank_c = self.bank_c(step.mean_air_c, 0.5 * (start.outdoor_c + end.outdoor_c));
+        let flow = self.flow(&hanging, &sources, bank_c, to_h - from_h);
+        Piece {
+            from_h,
+            to_h,
+            rig,
+            is_dark,
+            step,
+            hanging,
+            sources,
+            bank_c,
+            flow,
+            end,
+        }
+    }
+
+    /// Weather at both ends of a stretch.
+    pub(super) fn air(&self, slot: &Slot, from_h: f64, to_h: f64) -> (Air, Air) {
+        let rows = &self.inputs.air;
+        let (first, next) = (&rows[slot.step], &rows[slot.step + 1]);
+        let share = |at_h: f64| at_h / self.inputs.timeline.step_h - slot.step as f64;
+        (
+            first.towards(next, share(from_h)),
+            first.towards(next, share(to_h)),
+        )
+    }
+
+    pub(super) fn doing(&self, rig: usize, outdoor_c: f64) -> Option<Doing> {
+        let State {
+            air_c,
+            humidity_ratio,
+            ..
+        } = self.standing.cabin;
+        let entering = cabin_air(self.pressure_pa, air_c, humidity_ratio)?;
+        Some(self.inputs.rigs[rig].doing(&entering, outdoor_c))
+    }
+
+    pub(super) fn cabin_step(
+        &self,
+        slot: &Slot,
+        (from_h, to_h): (f64, f64),
+        (start, end): (&Air, &Air),
+        rig: Option<usize>,
+        doing: Option<&Doing>,
+    ) -> Step {
+        let gains_w = if self.standing.dark_until.is_some() {
+            0.0
+        } else {
+            self.inputs.gains_w
+        };
+        let cabin = &self.standing.cabin;
+        let people = self.inputs.people(slot, cabin.air_c);
+        let (start, end) = (start.drive(people, gains_w), end.drive(people, gains_w));
+        let cooling = doing.map(|doing| &doing.cooling);
+        let step_h = to_h - from_h;
+        let own;
+        let keep = match rig {
+            Some(rig) => Keep::Cooled(rig),
+            None if slot.rig.is_some() => Keep::Closed,
+            None => Keep::Aired,
+        };
+        let stepper = match self.steppers.whole(keep, step_h) {
+            Some((stepper, _)) => stepper,
+            None => {
+                own = stepper(self.inputs, keep, step_h, self.is_quick);
+                match &own {
+                    Some(stepper) => stepper,
+                    None => return still(cabin),
+                }
+            }
+        };
+        stepper
+            .step(cabin, &start, &end, cooling)
+            // A unit far too large for its cabin and band: its cycles smoothed out.
+            .or_else(|error| {
+                self::stepper(self.inputs, keep, step_h, true)
+                    .ok_or(error)?
+                    .step(cabin, &start, &end, cooling)
+            })
+            .unwrap_or_else(|_| still(cabin))
+    }
+
+    pub(super) fn hanging(
+        &self,
+        is_dark: bool,
+        rig: Option<usize>,
+        doing: Option<&Doing>,
+        step: &Step,
+        step_h: f64,
+    ) -> Hanging {
+        let bus_w = if is_dark { 0.0 } else { self.inputs.bus_w };
+        let mut hanging = Hanging::bus(bus_w);
+        if let (Some(rig), Some(doing)) = (rig, doing) {
+            let rig = &self.inputs.rigs[rig];
+            let share = rig.drawn_share(step.full_s / (3600.0 * step_h));
+            if rig.modulating && share > 0.0 {
+                hanging.on = doing.on.times(share);
+                hanging.share = 1.0;
+            } else {
+                (hanging.on, hanging.share) = (doing.on, share);
+            }
+            hanging.off = rig.off();
+        }
+        hanging
+    }
+
+    pub(super) fn sources(&self, slot: &Slot, air: &Air, step_h: f64) -> Sources {
+        let mut charger_a = [0.0; MOST_CHARGERS];
+        for (at, charger) in self.inputs.chargers.iter().enumerate() {
+            let is_on = slot.chargers & (1 << at) != 0;
+            // Fuel for part of the step is fuel for part of the current.
+            let most_a = match self.standing.fuel_l.get(at).copied().flatten() {
+                Some(left_l) => {
+                    let volts = self.inputs.bank.charging.hold_v;
+                    charger
+                        .most_a
+                        .min(charger.amps_of_fuel(left_l, volts, step_h))
+                }
+                None => charger.most_a,
+            };
+            if let Some(place) = charger_a.get_mut(at) {
+                *place = if is_on { most_a } else { 0.0 };
+            }
+        }
+        Sources {
+            offer: air.offer,
+            controller: self.inputs.controller,
+            charger_a,
+        }
+    }
+
+    pub(super) fn bank_c(&self, cabin_c: f64, outdoor_c: f64) -> f64 {
+        self.inputs.bank_temperature_c(cabin_c, outdoor_c)
+    }
+
+    pub(super) fn flow(
+        &self,
+        hanging: &Hanging,
+        sources: &Sources,
+        bank_c: f64,
+        step_h: f64,
+    ) -> Option<Flow> {
+        let bank = &self.inputs.bank;
+        let own;
+        let lasting = match self.steppers.whole(Keep::Aired, step_h) {
+            Some((_, lasting)) => lasting,
+            None => {
+                own = bank.lasting(step_h);
+                &own
+            }
+        };
+        bank.step(
+            self.standing.held,
+            hanging,
+            |volts| sources.offered_a(volts),
+            bank.may_charge(bank_c),
+            lasting,
+            self.is_quick,
+        )
+    }
+}
+
+/// A step through which the cabin stays as it is: for figures beyond answering.
+fn still(cabin: &State) -> Step {
+    Step {
+        state: *cabin,
+        running_s: 0.0,
+        full_s: 0.0,
+        mean_air_c: cabin.air_c,
+        switches: 0,
+        heat: HeatBook::default(),
+        water: WaterBook::default(),
+    }
+}

@@ -1,0 +1,246 @@
+//! The bank as a store in time: what it gives and takes over a step.
+
+use super::guess::Guess;
+pub use super::{charging::Charging, hanging::Hanging};
+use crate::{
+    bank::{Held, Pack, Store, Timed},
+    simulate::Stop,
+};
+
+/// A bank and what it is made of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bank {
+    pub pack: Pack,
+    pub store: Store,
+    pub charging: Charging,
+    /// Share of what it holds that the plan keeps back.
+    pub floor_share: f64,
+}
+
+/// What a step came to, means over it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Flow {
+    /// The bank after the step.
+    pub held: Held,
+    /// Out of the bank.
+    pub bank_a: f64,
+    pub bar_v: f64,
+    /// From panels and chargers together.
+    pub source_a: f64,
+    pub source_w: f64,
+    pub bus_w: f64,
+    pub unit_w: f64,
+    /// Out of the bank's store, by its open-circuit volts.
+    pub store_w: f64,
+    pub lost_w: f64,
+    /// Out of the bank's store, charge: amps over the step.
+    pub store_a: f64,
+    /// Whether the charge was held back by the end of charging.
+    pub is_held: bool,
+}
+
+/// Passes over a step until current and mean voltage agree.
+const EXACT_PASSES: usize = 40;
+/// The same for samples: the charge is out by under 1e-5 of the step's.
+pub const QUICK_PASSES: usize = 2;
+/// Passes through which the offer follows the volts.
+const OFFER_PASSES: usize = 4;
+
+impl Bank {
+    /// Open-circuit volts of a bank that holds so much.
+    #[must_use]
+    pub fn emf_v(&self, held: Held) -> f64 {
+        self.pack.curve.at(self.store.charge(held))
+    }
+
+    /// Whether charging is allowed at a temperature.
+    #[must_use]
+    pub fn may_charge(&self, bank_c: f64) -> bool {
+        let (low_c, high_c) = self.charging.between_c;
+        bank_c >= low_c && bank_c <= high_c
+    }
+
+    /// A step from what is held: sources offer up to `offer_a` amps at a bar
+    /// voltage, of which no more is taken than the bank may be charged with.
+    ///
+    /// Nothing where no current carries the loads.
+    ///
+    /// The current is taken constant through the step and the open-circuit
+    /// voltage as its exact mean over the charge passed through, so that the
+    /// energy book closes whatever the step's length.
+    pub fn step(
+        &self,
+        from: Held,
+        hanging: &Hanging,
+        offer_a: impl Fn(f64) -> f64,
+        may_charge: bool,
+        timed: &Lasting,
+        is_quick: bool,
+    ) -> Option<Flow> {
+        let passes = if is_quick { QUICK_PASSES } else { EXACT_PASSES };
+        let most_in_a = if may_charge {
+            self.store.most_in_a(from, &timed.timed)
+        } else {
+            0.0
+        };
+        let blended;
+        let hanging = if is_quick {
+            blended = hanging.blended();
+            &blended
+        } else {
+            hanging
+        };
+        let charge = self.store.charge(from);
+        let mut guess = Guess::new(self.pack.curve.at(charge));
+        let mut at_v = guess.emf_v;
+        let mut flow = None;
+        for pass in 0..passes {
+            let mut now = self.at(from, guess.emf_v, hanging, offer_a(at_v), most_in_a)?;
+            now.held = self.store.after(from, &timed.timed, now.bank_a);
+            // Then the offer stands, and one unknown is left.
+            if pass < OFFER_PASSES {
+                at_v = now.bar_v;
+            }
+            let after = self.store.charge(now.held);
+            let mean_v = if is_quick {
+                self.pack.curve.at(0.5 * (charge + after))
+            } else {
+                self.mean_emf_v(charge, after)
+            };
+            flow = Some(now);
+            if guess.is_met(mean_v) {
+                break;
+            }
+        }
+        let mut flow = flow?;
+        if !is_quick {
+            self.close(charge, &mut flow, timed.hours);
+        }
+        Some(flow)
+    }
+
+    fn mean_emf_v(&self, from: f64, to: f64) -> f64 {
+        if (from - to).abs() < 1e-12 {
+            self.pack.curve.at(from)
+        } else {
+            self.pack.curve.mean_between(from.min(to), from.max(to))
+        }
+    }
+
+    /// The bars at one open-circuit voltage, sources held back as far as needed.
+    fn at(
+        &self,
+        from: Held,
+        emf_v: f64,
+        hanging: &Hanging,
+        offered_a: f64,
+        most_in_a: f64,
+    ) -> Option<Flow> {
+        let ohm = self.pack.ohm;
+        let mut source_a = offered_a.max(0.0);
+        let mut points = hanging.settle(emf_v, ohm, source_a)?;
+        let mut is_held = false;
+        // Each round meets the tighter of the two limits; three are plenty, as
+        // loads hardly change with the volts.
+        for _ in 0..4 {
+            if source_a <= 0.0 {
+                break;
+            }
+            let in_a = -hanging.mean(&points, |point| point.amps);
+            let by_volts_a = if ohm > 0.0 {
+                (self.charging.hold_v - emf_v).max(0.0) / ohm
+            } else {
+                f64::INFINITY
+            };
+            let over_a = in_a - most_in_a.min(by_volts_a);
+            if over_a <= 1e-12 * source_a.max(1.0) {
+                break;
+            }
+            is_held = true;
+            source_a = (source_a - over_a).max(0.0);
+            points = hanging.settle(emf_v, ohm, source_a)?;
+        }
+        Some(Flow {
+            bank_a: hanging.mean(&points, |point| point.amps),
+            bar_v: hanging.mean(&points, |point| point.bar_v),
+            source_a,
+            source_w: source_a * hanging.mean(&points, |point| point.bar_v),
+            bus_w: hanging.mean(&points, |point| {
+                point.bar_v * hanging.bus.amps_at(point.bar_v)
+            }),
+            unit_w: hanging.share * points[0].bar_v * hanging.on.amps_at(points[0].bar_v)
+                + (1.0 - hanging.share) * points[1].bar_v * hanging.off.amps_at(points[1].bar_v),
+            lost_w: ohm * hanging.mean(&points, |point| point.amps * point.amps),
+            store_w: 0.0,
+            store_a: 0.0,
+            held: from,
+            is_held,
+        })
+    }
+
+    /// The store's side of the book: what charging loses is lost.
+    fn close(&self, from: f64, flow: &mut Flow, step_h: f64) {
+        let to = self.store.charge(flow.held);
+        flow.store_a = (from - to) * self.store.cells_ah / step_h;
+        let emf_v = self.mean_emf_v(from, to);
+        flow.store_w = flow.store_a * emf_v;
+        let into_a = (-flow.bank_a).max(0.0);
+        flow.lost_w += into_a * (1.0 - self.store.charge_efficiency) * emf_v;
+    }
+
+    /// What stops everything on the bank when it holds so much, if anything does.
+    #[must_use]
+    pub fn stop_at(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<Stop> {
+        let pack = &self.pack;
+        let Some(point) = hanging.heavier(self.emf_v(held), pack.ohm, source_a) else {
+            return Some(Stop::NoCurrentCarriesIt);
+        };
+        if point.bar_v < pack.cutoff_v - SLACK {
+            return Some(Stop::OwnCutOff {
+                cutoff_v: pack.cutoff_v,
+            });
+        }
+        pack.limit_a
+            .filter(|limit_a| point.amps > limit_a * (1.0 + SLACK))
+            .map(|limit_a| Stop::CurrentLimit { limit_a })
+    }
+
+    /// Volts at the unit's end of its cable while it is on.
+    #[must_use]
+    pub fn unit_v(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<f64> {
+        let point = hanging.heavier(self.emf_v(held), self.pack.ohm, source_a)?;
+        Some(hanging.on.taker_v(point.bar_v))
+    }
+
+    /// Whether a current out of the bank lasts for so long.
+    #[must_use]
+    pub fn lasts(&self, from: Held, bank_a: f64, timed: &Lasting) -> bool {
+        bank_a <= 0.0
+            || self.store.most_out_a(from, &timed.timed, self.floor_share) >= bank_a * (1.0 - SLACK)
+    }
+
+    /// What is left after a steady current.
+    #[must_use]
+    pub fn after(&self, from: Held, timed: &Lasting, bank_a: f64) -> Held {
+        self.store.after(from, &timed.timed, bank_a)
+    }
+
+    /// A length of time for [`Self::step`].
+    #[must_use]
+    pub fn lasting(&self, hours: f64) -> Lasting {
+        Lasting {
+            hours,
+            timed: self.store.timed(hours),
+        }
+    }
+}
+
+/// A step's length, worked out once for all that are as long.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Lasting {
+    pub hours: f64,
+    timed: Timed,
+}
+
+/// Rounding that no limit should trip on.
+const SLACK: f64 = 1e-9;

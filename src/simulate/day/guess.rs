@@ -1,0 +1,57 @@
+//! One unknown looked for from two sides.
+
+/// Relative change of the mean open-circuit voltage that counts as none.
+const AGREED: f64 = 1e-13;
+
+/// The mean open-circuit voltage of a step, looked for: it makes a current, and
+/// the current makes it. Mostly the next is as good as met; where the curve is
+/// steep and chargers push against it, each answer overshoots the last, and the
+/// two sides close in on it.
+pub(super) struct Guess {
+    pub emf_v: f64,
+    /// Tried, with how far the answer lay above it.
+    below: Option<(f64, f64)>,
+    above: Option<(f64, f64)>,
+    was_below: Option<bool>,
+}
+
+impl Guess {
+    pub(super) fn new(emf_v: f64) -> Self {
+        Self {
+            emf_v,
+            below: None,
+            above: None,
+            was_below: None,
+        }
+    }
+
+    /// Takes the answer to the present guess; makes the next unless it is met.
+    pub(super) fn is_met(&mut self, mean_v: f64) -> bool {
+        let miss_v = mean_v - self.emf_v;
+        if miss_v.abs() <= AGREED * self.emf_v {
+            return true;
+        }
+        let tried = Some((self.emf_v, miss_v));
+        // Illinois: a side that stays twice counts for half, so that neither stalls.
+        let half = |(at_v, miss_v): (f64, f64)| (at_v, 0.5 * miss_v);
+        let is_below = miss_v > 0.0;
+        let again = self.was_below == Some(is_below);
+        self.was_below = Some(is_below);
+        let (side, other) = if is_below {
+            (&mut self.below, &mut self.above)
+        } else {
+            (&mut self.above, &mut self.below)
+        };
+        *side = tried;
+        if again {
+            *other = other.map(half);
+        }
+        self.emf_v = match (self.below, self.above) {
+            (Some((low_v, up_v)), Some((high_v, down_v))) if low_v < high_v => {
+                low_v + (high_v - low_v) * up_v / (up_v - down_v)
+            }
+            _ => mean_v,
+        };
+        false
+    }
+}

@@ -1,0 +1,83 @@
+//! What hangs on the bars.
+
+use crate::circuit::{Branch, Point, Taker, settle};
+
+/// What hangs on the bars over a step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Hanging {
+    /// Bus loads, and the unit on and in its off-time.
+    pub bus: Branch,
+    pub on: Branch,
+    pub off: Branch,
+    /// Share of the step that the unit is on.
+    pub share: f64,
+}
+
+impl Hanging {
+    /// Amps of the loads at a voltage, both states by their share.
+    pub(super) fn settle(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<[Point; 2]> {
+        let source = Branch::current(-source_a, 0.0);
+        let on = || settle(emf_v, ohm, &[self.bus, self.on, source]);
+        let off = || settle(emf_v, ohm, &[self.bus, self.off, source]);
+        Some(if self.share <= 0.0 {
+            let off = off()?;
+            [off, off]
+        } else if self.share >= 1.0 {
+            let on = on()?;
+            [on, on]
+        } else {
+            [on()?, off()?]
+        })
+    }
+
+    /// Both states of the unit made one of their mean: what their difference
+    /// loses in resistance is left out, a thousandth.
+    pub(super) fn blended(&self) -> Self {
+        use Taker::Power;
+        match (self.on.taker, self.off.taker) {
+            (Power { w: on_w }, Power { w: off_w }) => Self {
+                on: Branch::power(self.share * on_w + (1.0 - self.share) * off_w, self.on.ohm),
+                share: 1.0,
+                ..*self
+            },
+            _ => *self,
+        }
+    }
+
+    /// The operating point of the heavier state.
+    pub(super) fn heavier(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
+        let unit = if self.share > 0.0 { self.on } else { self.off };
+        settle(
+            emf_v,
+            ohm,
+            &[self.bus, unit, Branch::current(-source_a, 0.0)],
+        )
+    }
+
+    pub(super) fn mean(&self, points: &[Point; 2], of: impl Fn(&Point) -> f64) -> f64 {
+        self.share * of(&points[0]) + (1.0 - self.share) * of(&points[1])
+    }
+
+    /// Loads on the bars and no unit.
+    pub(super) fn bus(bus_w: f64) -> Self {
+        let nothing = Branch::power(0.0, 0.0);
+        Self {
+            bus: Branch::power(bus_w, 0.0),
+            on: nothing,
+            off: nothing,
+            share: 0.0,
+        }
+    }
+}
+
+impl Branch {
+    /// The same, taking a share of what it takes.
+    pub(super) fn times(self, share: f64) -> Self {
+        let taker = match self.taker {
+            Taker::Power { w } => Taker::Power { w: w * share },
+            Taker::Current { a } => Taker::Current { a: a * share },
+            Taker::Resistor { ohm } => Taker::Resistor { ohm: ohm / share },
+        };
+        Self { taker, ..self }
+    }
+}

@@ -1,0 +1,279 @@
+//! From a plan to the plain numbers of a run: cheap, so that samples and
+//! searches can vary a plan and ask again.
+
+use super::{
+    bank::{Bank, Charging},
+    outdoors::{Air, Weather, ratio_at_dew_point},
+    scene::Scene,
+    timeline::Timeline,
+    unit::Rig,
+};
+use crate::{
+    answer::held_span,
+    bank::{Held, Store},
+    cabin::{Build, Doing, Figures, MoistStore, Occupant, Stores},
+    plan::{
+        Plan,
+        cabin::CabinField as C,
+        day::DayField as D,
+        path::{BankField as B, Path},
+        supply::{
+            ArrayField as A, BankPlace, ChargerField as G, ControllerKind, Mounting,
+            SupplyField as S,
+        },
+    },
+    quantity::{
+        amps, celsius, cubic_meters, joules_per_kelvin, kilograms, square_meters, volts, watts,
+        watts_per_square_meter_kelvin,
+    },
+    simulate::assemble,
+    supply::solar::{
+        self, Group, cell,
+        controller::{ArrayVolts, Controller},
+        losses::Losses,
+        plane::Plane,
+    },
+    weather::{clear_sky::Sky, day::DayProfile},
+};
+
+/// Everything a run needs, in plain numbers.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Inputs {
+    pub bank: Bank,
+    /// What the bank holds at the start.
+    pub start_held: Held,
+    /// On the bars but the unit.
+    pub bus_w: f64,
+    /// Other heat in the cabin.
+    pub gains_w: f64,
+    pub awake: Vec<Occupant>,
+    pub asleep: Vec<Occupant>,
+    pub stores: Stores,
+    pub moist: MoistStore,
+    /// The same with doors and roof light open: while no mode is planned.
+    pub aired: (Stores, MoistStore),
+    pub set_c: f64,
+    pub band_k: f64,
+    pub start_c: Option<f64>,
+    pub rigs: Vec<Rig>,
+    pub timeline: Timeline,
+    pub air: Vec<Air>,
+    pub controller: Option<Controller>,
+    pub chargers: Vec<Charger>,
+    pub bank_place: BankPlace,
+    pub bank_c: Option<f64>,
+}
+
+/// A charger in plain numbers.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Charger {
+    pub most_a: f64,
+    pub efficiency: f64,
+    pub fuel_l: Option<f64>,
+    pub fuel_l_per_kwh: f64,
+}
+
+impl Inputs {
+    /// The inputs of a plan under a scene's heavens. The plan may differ from
+    /// the scene's in any figure but date, place, clock and days.
+    ///
+    /// Nothing where the plan has errors that keep it from being run.
+    #[must_use]
+    pub fn new(scene: &Scene, plan: &Plan) -> Option<Self> {
+        let number = |field| plan.number(Path::Cabin(field));
+        let pressure_pa = scene.heavens.pressure_pa();
+        let figures = figures(plan, pressure_pa)?;
+        let aired = Figures {
+            air_changes_per_hour: number(C::AiredChangesPerH)?,
+            ..figures
+        };
+        let bank = bank(plan)?;
+        let timeline = Timeline::new(plan, scene.heavens.steps(), scene.heavens.steps_per_hour());
+        let rigs = timeline
+            .modes
+            .iter()
+            .map(|&(unit, mode)| Rig::new(plan, unit, mode, pressure_pa))
+            .collect::<Option<Vec<_>>>()?;
+        let weather = weather(scene, plan)?;
+        let array = array(plan);
+        let loads_w: f64 = plan.loads.iter().map(|load| load.power_w.value).sum();
+        let (from, _) = held_span(plan, 0)?;
+        Some(Self {
+            start_held: bank.store.rested(from),
+            bus_w: loads_w + bank.pack.always_on_w,
+            gains_w: number(C::GainsW)?,
+            awake: aboard(plan, Doing::SeatedLightWork),
+            asleep: aboard(plan, Doing::Asleep),
+            stores: figures.stores().ok()?,
+            moist: figures.moist_store().ok()?,
+            aired: (aired.stores().ok()?, aired.moist_store().ok()?),
+            set_c: number(C::SetPointC)?,
+            band_k: number(C::DeadBandK)?,
+            start_c: number(C::StartC),
+            rigs,
+            timeline,
+            air: scene.heavens.air(&weather, array.as_ref(), &figures),
+            controller: array.as_ref().and_then(|_| controller(plan)),
+            chargers: chargers(plan)?,
+            bank_place: plan.supply.bank_place.unwrap_or(BankPlace::Cabin),
+            bank_c: plan.number(Path::Supply(S::BankC)),
+            bank,
+        })
+    }
+}
+
+/// The plan's first bank.
+fn bank(plan: &Plan) -> Option<Bank> {
+    let pack = assemble::pack(plan, 0)?.pack;
+    let the_bank = plan.banks.first()?;
+    let (_, to) = held_span(plan, 0)?;
+    let cells = f64::from(the_bank.reading().cells) * f64::from(the_bank.series_count);
+    let stated_v = plan
+        .supply
+        .chargers
+        .iter()
+        .find_map(|charger| charger.hold_v);
+    let mut charging = Charging::usual(the_bank.chemistry, cells);
+    charging.hold_v = stated_v.unwrap_or(charging.hold_v);
+    let rated_h = plan.number(Path::Bank(0, B::RatedHoursH))?;
+    Some(Bank {
+        store: Store::new(&pack, rated_h, charging.kept),
+        floor_share: to,
+        pack,
+        charging,
+    })
+}
+
+/// Everyone aboard at something.
+fn aboard(plan: &Plan, doing: Doing) -> Vec<Occupant> {
+    let count = |field| plan.number(Path::Cabin(field)).unwrap_or(0.0) as usize;
+    let person = Occupant::Person {
+        doing,
+        build: Build::Man,
+    };
+    let kg = plan.number(Path::Cabin(C::AnimalKg)).unwrap_or(0.0);
+    let animal = Occupant::Animal {
+        mass: kilograms(kg),
+    };
+    let mut aboard = vec![person; count(C::PeopleCount)];
+    aboard.extend(vec![animal; count(C::AnimalsCount)]);
+    aboard
+}
+
+/// The cabin's figures, stated ones in the place of derived ones.
+#[must_use]
+pub fn figures(plan: &Plan, pressure_pa: f64) -> Option<Figures> {
+    let number = |field| plan.number(Path::Cabin(field));
+    Some(Figures {
+        floor: square_meters(number(C::FloorM2)?),
+        volume: cubic_meters(number(C::VolumeM3)?),
+        roof: square_meters(number(C::RoofM2)?),
+        walls: square_meters(number(C::WallsM2)?),
+        wall_glass: square_meters(number(C::WallGlassM2)?),
+        roof_glass: square_meters(number(C::RoofGlassM2)?),
+        lit_walls: number(C::LitWallsPercent)? / 100.0,
+        shell_coefficient: watts_per_square_meter_kelvin(number(C::ShellWM2K)?),
+        glass_coefficient: watts_per_square_meter_kelvin(number(C::GlassWM2K)?),
+        glass_gain: number(C::GlassGainPercent)? / 100.0,
+        absorptance: number(C::AbsorptancePercent)? / 100.0,
+        shade: number(C::ShadePercent)? / 100.0,
+        air_capacity: joules_per_kelvin(1000.0 * number(C::AirCapacityKjK)?),
+        shell_capacity: joules_per_kelvin(1000.0 * number(C::ShellCapacityKjK)?),
+        air_changes_per_hour: number(C::AirChangesPerH)?,
+        air_density_kg_m3: 1.2 * pressure_pa / 101_325.0,
+        moisture_buffer: number(C::MoistureBuffer)?,
+    })
+}
+
+/// The weather's figures. A low above the high is taken the other way round.
+fn weather(scene: &Scene, plan: &Plan) -> Option<Weather> {
+    let number = |field| plan.number(Path::Day(field));
+    let (a, b) = (number(D::HighC)?, number(D::LowC)?);
+    let (high_c, low_c) = (a.max(b), a.min(b));
+    let pressure_pa = scene.heavens.pressure_pa();
+    let stated = plan.day.dew_point_c.is_some();
+    let dew_point_c = match number(D::HumidityPercent) {
+        Some(percent) if !stated => dew_of_humidity(pressure_pa, high_c, percent)?,
+        _ => number(D::DewPointC)?,
+    };
+    let sky = Sky::new(number(D::LinkeTurbidity)?, number(D::CloudPercent)? / 100.0);
+    Some(Weather {
+        profile: DayProfile::new(celsius(high_c), celsius(low_c), None).ok()?,
+        warmer_k: high_c - scene.high_c,
+        dew_point_c,
+        dew_ratio: ratio_at_dew_point(pressure_pa, dew_point_c),
+        sky: sky.ok()?,
+        albedo: number(D::GroundAlbedoPercent)? / 100.0,
+        wind_m_s: number(D::WindMS)?,
+    })
+}
+
+fn dew_of_humidity(pressure_pa: f64, air_c: f64, percent: f64) -> Option<f64> {
+    use crate::air::{Humidity, MoistAir};
+    let air = MoistAir::new(
+        crate::quantity::pascals(pressure_pa),
+        celsius(air_c),
+        Humidity::Relative(percent / 100.0),
+    );
+    Some(crate::quantity::in_celsius(air.ok()?.dew_point().ok()?))
+}
+
+/// All panels, if there are any.
+fn array(plan: &Plan) -> Option<solar::Array> {
+    let supply = &plan.supply;
+    let groups = (0..supply.arrays.len())
+        .map(|at| {
+            let number = |field| plan.number(Path::Array(at, field));
+            let mounting = match supply.arrays[at].mounting {
+                Some(Mounting::StoodOff) => cell::Mounting::StoodOff,
+                _ => cell::Mounting::FlatOnRoof,
+            };
+            let plane = Plane::new(number(A::TiltDeg)?, number(A::AzimuthDeg)?).ok()?;
+            let shaded = number(A::ShadingPercent)? / 100.0;
+            Group::new(watts(number(A::RatedW)?), plane, mounting, shaded).ok()
+        })
+        .collect::<Option<Vec<_>>>()?;
+    if groups.is_empty() {
+        return None;
+    }
+    let number = |field| plan.number(Path::Supply(field));
+    // One share for all that is lost: shade and heat are counted elsewhere.
+    let losses = Losses {
+        dust: number(S::ArrayLossPercent)? / 100.0,
+        ..Losses::NONE
+    };
+    let albedo = plan.number(Path::Day(D::GroundAlbedoPercent))? / 100.0;
+    let per_kelvin = number(S::PanelPowerPercentPerK)? / 100.0;
+    solar::Array::new(groups, per_kelvin, &losses, albedo).ok()
+}
+
+fn controller(plan: &Plan) -> Option<Controller> {
+    let number = |field| plan.number(Path::Supply(field));
+    let limit = number(S::ControllerLimitA).map(amps);
+    if plan.supply.controller != Some(ControllerKind::Direct) {
+        let efficiency = number(S::ControllerEfficiencyPercent)? / 100.0;
+        return Controller::tracking(efficiency.max(0.5), limit).ok();
+    }
+    // All groups are on one controller: the first one's volts stand for all.
+    let first = |field| plan.number(Path::Array(0, field));
+    let in_series = first(A::PanelsSeriesCount)?;
+    let best_v = (first(A::PanelBestV)? * in_series).min(600.0);
+    let open_v = (first(A::PanelOpenV)? * in_series).clamp(best_v, 800.0);
+    let per_kelvin = number(S::PanelVoltsPercentPerK)? / 100.0;
+    let curve = ArrayVolts::new(volts(best_v), volts(open_v), per_kelvin).ok()?;
+    Controller::direct(curve, limit).ok()
+}
+
+fn chargers(plan: &Plan) -> Option<Vec<Charger>> {
+    (0..plan.supply.chargers.len())
+        .map(|at| {
+            let number = |field| plan.number(Path::Charger(at, field));
+            Some(Charger {
+                most_a: number(G::MostA)?,
+                efficiency: number(G::EfficiencyPercent)? / 100.0,
+                fuel_l: number(G::FuelL),
+                fuel_l_per_kwh: number(G::FuelLPerKwh).unwrap_or(0.0),
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,97 @@
+//! Keeping a stretch: states move on, books and whoever listens take it in.
+
+use super::{
+    bank::Flow,
+    keeper::Stretch,
+    piece::{Piece, Split},
+    record::{Happening, Sink},
+    run::Walk,
+    timeline::Slot,
+    unit::cabin_air,
+};
+use crate::cabin::State;
+
+/// A bank counts as full again only after it was below this share.
+const FULL_AGAIN_BELOW: f64 = 0.97;
+
+impl<S: Sink> Walk<'_, S> {
+    /// Keeps a piece: states move on, books and sink take it in.
+    pub(super) fn commit(&mut self, slot: &Slot, piece: &Piece) {
+        let before = self.standing.cabin;
+        self.standing.cabin = piece.step.state;
+        let Some(flow) = piece.flow else {
+            return;
+        };
+        self.standing.held = flow.held;
+        let split = piece.sources.split(&flow);
+        self.books.enter(self.inputs, piece, &flow, &split);
+        self.burn(piece, &split);
+        self.charging_events(piece, &flow);
+        let stretch = Stretch {
+            hours: (piece.from_h, piece.to_h),
+            air_c: (before.air_c, piece.step.state.air_c),
+        };
+        if let Some((at_h, what)) = self.standing.keeper.watch(slot.rig.is_some(), &stretch) {
+            self.event(at_h, what);
+        }
+        let keeper = &self.standing.keeper;
+        self.books
+            .warmth(piece, keeper.is_due(), keeper.is_lost(), slot.rig.is_some());
+        let mode = piece.rig.map(|rig| self.mode_at(rig));
+        let mut point = piece.point(self.inputs, &flow, &split, mode);
+        point.humidity_percent = self.humidity_percent();
+        self.sink.point(&point);
+    }
+
+    pub(super) fn burn(&mut self, piece: &Piece, split: &Split) {
+        let volts = piece.flow.map_or(0.0, |flow| flow.bar_v);
+        for at in 0..self.inputs.chargers.len().min(split.charger_a.len()) {
+            let charger = &self.inputs.chargers[at];
+            let litres = charger.litres(split.charger_a[at], volts, piece.to_h - piece.from_h);
+            self.books.energy.fuel_l += litres;
+            if let Some(Some(left_l)) = self.standing.fuel_l.get_mut(at)
+                && *left_l > 0.0
+            {
+                *left_l -= litres;
+                if *left_l <= 1e-9 {
+                    *left_l = 0.0;
+                    self.event(piece.to_h, Happening::FuelGone { charger: at });
+                }
+            }
+        }
+    }
+
+    pub(super) fn charging_events(&mut self, piece: &Piece, flow: &Flow) {
+        let bank = &self.inputs.bank;
+        let offered = piece.sources.offered_a(flow.bar_v) > 0.0;
+        let refused = !bank.may_charge(piece.bank_c);
+        if refused && offered && !self.standing.is_refused {
+            self.standing.is_refused = true;
+            let bank_c = piece.bank_c;
+            self.event(piece.from_h, Happening::ChargingRefused { bank_c });
+        } else if !refused && self.standing.is_refused {
+            self.standing.is_refused = false;
+            self.event(piece.from_h, Happening::ChargingResumed);
+        }
+        let share = bank.store.held_share(flow.held);
+        if share >= 1.0 - 1e-6 && !self.standing.is_full && offered {
+            self.standing.is_full = true;
+            self.event(piece.to_h, Happening::Full);
+        } else if share < FULL_AGAIN_BELOW {
+            self.standing.is_full = false;
+        }
+    }
+
+    pub(super) fn humidity_percent(&self) -> f64 {
+        if !S::WANTS_HUMIDITY {
+            return 0.0;
+        }
+        let State {
+            air_c,
+            humidity_ratio,
+            ..
+        } = self.standing.cabin;
+        cabin_air(self.pressure_pa, air_c, humidity_ratio)
+            .map_or(0.0, |air| 100.0 * air.relative_humidity())
+    }
+}

@@ -1,0 +1,56 @@
+//! One to seven days of a plan: weather, cabin, unit, bank, panels and chargers
+//! in time.
+//!
+//! ```text
+//! Scene::new(&plan)           place, date and the sun: once
+//!   Inputs::new(&scene, &plan)  every figure as a plain number: cheap, so vary
+//!                               the plan (Plan::set_number) and ask again
+//!     run(&inputs, &how, &mut sink) -> Outcome
+//! ```
+//!
+//! Steps are of ten minutes (of twenty in [`Scene::coarse`]), cut where the plan changes by the clock
+//! ([`timeline`]). Within one the weather runs straight, the unit's capacity and
+//! draw stay, and the bank's current is its mean; the cabin is exact, with every
+//! switch of the thermostat located, and so is the energy of the bank. Empty and
+//! cut-off are located within their step and the step is run again up to there.
+//!
+//! - Who wants the curves passes a [`Record`]; samples and searches pass `()` and
+//!   set [`How::is_quick`]: cycles are then smoothed out and the current found in
+//!   two passes, at a third of the cost.
+//! - Another mode plan: put a [`timeline::Timeline::of_rows`] into the inputs.
+//! - From another state (a reading in the night): run up to there with
+//!   [`How::until_h`], put what was read in the place of what the [`Outcome`] ends
+//!   with (the shell's heat is known from nowhere else), and go on from
+//!   [`How::start`].
+//! - Vary and compare: [`outcome`]. Call it with the same scene as long as date,
+//!   place, clock, wanted hour and days stay.
+
+mod attempt;
+mod bank;
+mod charging;
+mod guess;
+mod hanging;
+mod inputs;
+mod keep;
+mod keeper;
+mod outdoors;
+mod piece;
+mod record;
+mod run;
+mod scene;
+mod sky;
+mod state;
+mod stops;
+pub mod timeline;
+mod unit;
+
+pub use bank::{Bank, Charging};
+pub use inputs::{Inputs, figures};
+pub use record::{
+    COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, Outcome, Record,
+    Sink,
+};
+pub use run::{outcome, run};
+pub use scene::Scene;
+pub use sky::{COARSE_STEPS_PER_HOUR, STEPS_PER_HOUR};
+pub use state::{How, Start};

@@ -1,0 +1,114 @@
+//! Weather as it acts on cabin and panels.
+
+use crate::{
+    cabin::Figures,
+    quantity::{celsius, watts_per_square_meter},
+    supply::solar,
+    weather::{clear_sky::Sky, day::DayProfile},
+};
+
+/// The figures of a run's weather.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Weather {
+    pub profile: DayProfile,
+    /// Added to imported temperatures, which are exact but for this.
+    pub warmer_k: f64,
+    pub dew_point_c: f64,
+    /// Humidity ratio at that dew point.
+    pub dew_ratio: f64,
+    pub sky: Sky,
+    pub albedo: f64,
+    pub wind_m_s: f64,
+}
+
+impl Weather {
+    /// Humidity ratio outdoors; the constant dew point's is known beforehand.
+    pub(super) fn ratio(&self, pressure_pa: f64, dew_c: f64, outdoor_c: f64) -> f64 {
+        if dew_c == self.dew_point_c && dew_c < outdoor_c {
+            self.dew_ratio
+        } else {
+            ratio_at_dew_point(pressure_pa, dew_c)
+        }
+    }
+}
+
+/// Humidity ratio of air with this dew point; 0 where there is no such air.
+#[must_use]
+pub fn ratio_at_dew_point(pressure_pa: f64, dew_c: f64) -> f64 {
+    let pressure = crate::quantity::pascals(pressure_pa);
+    crate::air::MoistAir::saturated(pressure, celsius(dew_c))
+        .map_or(0.0, |air| air.humidity_ratio())
+}
+
+/// What acts on cabin and panels at a step's edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Air {
+    pub outdoor_c: f64,
+    pub outdoor_ratio: f64,
+    pub global_w_m2: f64,
+    pub sun_glass_w: f64,
+    pub sun_shell_w: f64,
+    pub offer: solar::Offer,
+}
+
+impl Air {
+    /// So far on the way to the next edge.
+    #[must_use]
+    pub fn towards(&self, next: &Self, share: f64) -> Self {
+        let mix = |a: f64, b: f64| a + share * (b - a);
+        Self {
+            outdoor_c: mix(self.outdoor_c, next.outdoor_c),
+            outdoor_ratio: mix(self.outdoor_ratio, next.outdoor_ratio),
+            global_w_m2: mix(self.global_w_m2, next.global_w_m2),
+            sun_glass_w: mix(self.sun_glass_w, next.sun_glass_w),
+            sun_shell_w: mix(self.sun_shell_w, next.sun_shell_w),
+            offer: solar::Offer {
+                power: self.offer.power + share * (next.offer.power - self.offer.power),
+                cell: celsius(mix(
+                    crate::quantity::in_celsius(self.offer.cell),
+                    crate::quantity::in_celsius(next.offer.cell),
+                )),
+                warmth_factor: mix(self.offer.warmth_factor, next.offer.warmth_factor),
+            },
+        }
+    }
+}
+
+/// [`Figures::sun`] is linear in both irradiances: its slopes, once.
+pub(super) struct SunShare {
+    glass_by_roof: f64,
+    glass_by_wall: f64,
+    shell_by_roof: f64,
+    shell_by_wall: f64,
+    /// What the shell loses to the sky in the dark.
+    pub dark_shell_w: f64,
+}
+
+impl SunShare {
+    pub(super) fn of(figures: &Figures) -> Self {
+        let at = |roof: f64, wall: f64| {
+            figures
+                .sun(watts_per_square_meter(roof), watts_per_square_meter(wall))
+                .map_or((0.0, 0.0), |gain| {
+                    use crate::quantity::in_watts;
+                    (in_watts(gain.glass), in_watts(gain.shell))
+                })
+        };
+        let (dark, roof, wall) = (at(0.0, 0.0), at(1000.0, 0.0), at(0.0, 1000.0));
+        Self {
+            glass_by_roof: (roof.0 - dark.0) / 1000.0,
+            glass_by_wall: (wall.0 - dark.0) / 1000.0,
+            shell_by_roof: (roof.1 - dark.1) / 1000.0,
+            shell_by_wall: (wall.1 - dark.1) / 1000.0,
+            dark_shell_w: dark.1,
+        }
+    }
+
+    pub(super) fn glass_w(&self, roof_w_m2: f64, wall_w_m2: f64) -> f64 {
+        self.glass_by_roof * roof_w_m2 + self.glass_by_wall * wall_w_m2
+    }
+
+    pub(super) fn shell_w(&self, roof_w_m2: f64, wall_w_m2: f64) -> f64 {
+        self.dark_shell_w + self.shell_by_roof * roof_w_m2 + self.shell_by_wall * wall_w_m2
+    }
+}

@@ -1,0 +1,255 @@
+//! One stretch of a run: what happened in it, and how it is booked.
+
+use super::{
+    bank::Flow,
+    hanging::Hanging,
+    inputs::{Charger, Inputs},
+    outdoors::Air,
+    record::{DayPoint, ModeAt},
+    state::Books,
+    timeline::Slot,
+};
+use crate::{
+    cabin::{Drive, Gains, Step, gains},
+    plan::supply::BankPlace,
+    quantity::{
+        celsius, in_amps, in_kilograms_per_second, in_watts, kilograms_per_second, volts, watts,
+    },
+    simulate::Stop,
+    supply::solar::{Offer, controller::Controller},
+};
+
+/// Chargers followed; the plan's check allows no more.
+pub(super) const MOST_CHARGERS: usize = crate::plan::check::MOST_CHARGERS;
+
+/// A stretch that was tried.
+pub(super) struct Piece {
+    pub from_h: f64,
+    pub to_h: f64,
+    /// The mode that is on.
+    pub rig: Option<usize>,
+    pub is_dark: bool,
+    pub step: Step,
+    pub hanging: Hanging,
+    pub sources: Sources,
+    pub bank_c: f64,
+    /// Nothing where no current carries it.
+    pub flow: Option<Flow>,
+    /// Weather at its end.
+    pub end: Air,
+}
+
+/// What panels and chargers hold out.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Sources {
+    pub offer: Offer,
+    pub controller: Option<Controller>,
+    pub charger_a: [f64; MOST_CHARGERS],
+}
+
+/// What was taken of it, means over the stretch.
+pub(super) struct Split {
+    pub solar_w: f64,
+    pub spilled_w: f64,
+    pub charger_w: f64,
+    pub charger_a: [f64; MOST_CHARGERS],
+}
+
+impl Sources {
+    fn solar_a(&self, bar_v: f64) -> f64 {
+        self.controller.map_or(0.0, |controller| {
+            in_amps(controller.current(&self.offer, volts(bar_v)))
+        })
+    }
+
+    pub(super) fn offered_a(&self, bar_v: f64) -> f64 {
+        self.solar_a(bar_v) + self.charger_a.iter().sum::<f64>()
+    }
+
+    /// The sun first, then the chargers in their order.
+    pub(super) fn split(&self, flow: &Flow) -> Split {
+        let offered_a = self.solar_a(flow.bar_v);
+        let is_alone = self.charger_a.iter().sum::<f64>() <= 0.0;
+        let solar_a = if is_alone {
+            flow.source_a
+        } else {
+            offered_a.min(flow.source_a)
+        };
+        let mut left_a = flow.source_a - solar_a;
+        let charger_a = self.charger_a.map(|most_a| {
+            let amps = most_a.min(left_a);
+            left_a -= amps;
+            amps
+        });
+        let solar_w = flow.bar_v * solar_a;
+        Split {
+            solar_w,
+            spilled_w: flow.bar_v * (offered_a - solar_a).max(0.0),
+            // What is left over is rounding, so that the parts make the whole.
+            charger_w: flow.source_w - solar_w,
+            charger_a,
+        }
+    }
+}
+
+impl Charger {
+    /// Fuel for a current over a time.
+    pub(super) fn litres(&self, amps: f64, bar_v: f64, step_h: f64) -> f64 {
+        amps * bar_v * step_h / 1000.0 / self.efficiency * self.fuel_l_per_kwh
+    }
+
+    /// The current that so much fuel carries through a time.
+    pub(super) fn amps_of_fuel(&self, left_l: f64, bar_v: f64, step_h: f64) -> f64 {
+        let by_amp_l = self.litres(1.0, bar_v, step_h);
+        if by_amp_l > 0.0 {
+            left_l / by_amp_l
+        } else {
+            f64::INFINITY
+        }
+    }
+}
+
+impl Air {
+    /// What acts on the cabin, with people and other heat in it.
+    pub(super) fn drive(&self, people: Gains, gains_w: f64) -> Drive {
+        Drive {
+            outdoor_c: self.outdoor_c,
+            outdoor_ratio: self.outdoor_ratio,
+            sun_glass_w: self.sun_glass_w,
+            sun_shell_w: self.sun_shell_w,
+            people_w: in_watts(people.sensible),
+            people_kg_s: in_kilograms_per_second(people.water),
+            gains_w,
+        }
+    }
+}
+
+impl Inputs {
+    /// Heat and water of everyone aboard in a slot.
+    pub(super) fn people(&self, slot: &Slot, air_c: f64) -> Gains {
+        let aboard = match (slot.is_aboard, slot.is_asleep) {
+            (false, _) => &[][..],
+            (true, true) => &self.asleep[..],
+            (true, false) => &self.awake[..],
+        };
+        gains(aboard, celsius(air_c.clamp(-50.0, 100.0))).unwrap_or(Gains {
+            sensible: watts(0.0),
+            latent: watts(0.0),
+            water: kilograms_per_second(0.0),
+        })
+    }
+
+    pub(super) fn bank_temperature_c(&self, cabin_c: f64, outdoor_c: f64) -> f64 {
+        self.bank_c.unwrap_or(match self.bank_place {
+            BankPlace::Cabin => cabin_c,
+            BankPlace::Locker => 0.5 * (cabin_c + outdoor_c),
+            BankPlace::Outside => outdoor_c,
+        })
+    }
+
+    /// Whether a stop stands at any charge, or already at the piece's start.
+    pub(super) fn stops_at_once(&self, piece: &Piece, stop: Stop) -> bool {
+        piece.flow.is_none()
+            || matches!(
+                stop,
+                Stop::InverterLimit { .. } | Stop::ConverterLimit { .. }
+            )
+    }
+}
+
+impl Books {
+    pub(super) fn enter(&mut self, inputs: &Inputs, piece: &Piece, flow: &Flow, split: &Split) {
+        let step_h = piece.to_h - piece.from_h;
+        let energy = &mut self.energy;
+        energy.solar_wh += split.solar_w * step_h;
+        energy.spilled_wh += split.spilled_w * step_h;
+        energy.charger_wh += split.charger_w * step_h;
+        energy.loads_wh += flow.bus_w * step_h;
+        energy.unit_wh += flow.unit_w * step_h;
+        energy.lost_wh += flow.lost_w * step_h;
+        energy.from_store_wh += flow.store_w * step_h;
+        energy.from_store_ah += flow.store_a * step_h;
+        self.heat.add(&piece.step.heat);
+        self.water.add(&piece.step.water);
+        let share = inputs.bank.store.held_share(flow.held);
+        self.least_share = self.least_share.min(share);
+        let Some(day) = self.day(piece.from_h) else {
+            return;
+        };
+        day.solar_wh += split.solar_w * step_h;
+        day.charger_wh += split.charger_w * step_h;
+        day.loads_wh += flow.bus_w * step_h;
+        day.unit_wh += flow.unit_w * step_h;
+        day.end_charge_percent = 100.0 * share;
+        day.least_charge_percent = day.least_charge_percent.min(100.0 * share);
+        if piece.is_dark {
+            day.dark_h += step_h;
+        }
+    }
+
+    /// How warm it was while it was to be cool.
+    pub(super) fn warmth(&mut self, piece: &Piece, is_due: bool, is_lost: bool, is_planned: bool) {
+        let mean_c = piece.step.mean_air_c;
+        if is_due && piece.to_h <= self.wanted_h + 1e-9 {
+            self.warmest_c = self.warmest_c.max(mean_c);
+        }
+        if let Some(day) = self.day(piece.from_h) {
+            if is_planned {
+                day.warmest_c = day.warmest_c.max(mean_c);
+            }
+            if is_lost {
+                day.lost_h += piece.to_h - piece.from_h;
+            }
+        }
+    }
+
+    fn day(&mut self, at_h: f64) -> Option<&mut super::record::DaySum> {
+        self.days.get_mut((at_h / 24.0) as usize)
+    }
+}
+
+impl DayPoint {
+    pub(super) const DARK: Self = Self {
+        hours_h: 0.0,
+        charge_percent: 0.0,
+        terminal_v: 0.0,
+        bank_a: 0.0,
+        cabin_c: 0.0,
+        outdoor_c: 0.0,
+        humidity_percent: 0.0,
+        solar_w: 0.0,
+        charger_w: 0.0,
+        loads_w: 0.0,
+        unit_w: 0.0,
+        cooling_w: 0.0,
+        global_w_m2: 0.0,
+        mode: None,
+    };
+}
+
+impl Piece {
+    pub(super) fn point(
+        &self,
+        inputs: &Inputs,
+        flow: &Flow,
+        split: &Split,
+        mode: Option<ModeAt>,
+    ) -> DayPoint {
+        DayPoint {
+            hours_h: self.to_h,
+            charge_percent: 100.0 * inputs.bank.store.held_share(flow.held),
+            terminal_v: flow.bar_v,
+            bank_a: flow.bank_a,
+            cabin_c: self.step.mean_air_c,
+            outdoor_c: self.end.outdoor_c,
+            humidity_percent: 0.0,
+            solar_w: split.solar_w,
+            charger_w: split.charger_w,
+            loads_w: flow.bus_w,
+            unit_w: flow.unit_w,
+            cooling_w: self.step.heat.unit_j / (3600.0 * (self.to_h - self.from_h)),
+            global_w_m2: self.end.global_w_m2,
+            mode,
+        }
+    }
+}

@@ -1,0 +1,222 @@
+//! The walk through the days.
+
+use super::{
+    inputs::Inputs,
+    record::{DayPoint, Happening, ModeAt, Outcome, Sink},
+    scene::Scene,
+    state::{Books, How, Keep, Standing, Steppers, settled, stepper},
+    stops::is_of_unit,
+    timeline::Slot,
+};
+use crate::{cabin::State, plan::Plan, simulate::Stop};
+
+/// Runs the days of a scene with given inputs.
+///
+/// Nothing where the cabin's figures are beyond what its room answers.
+pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> Option<Outcome> {
+    let mut walk = Walk::new(scene, inputs, how, sink)?;
+    let from_h = how.start.map_or(0.0, |start| start.at_h);
+    let until_h = how.until_h.unwrap_or(scene.span_h);
+    walk.first_point(from_h);
+    for slot in &inputs.timeline.slots {
+        let from = slot.from_h.max(from_h);
+        let to = slot.to_h.min(until_h);
+        if to - from > LEAST_H {
+            walk.slot(slot, from, to);
+        }
+    }
+    Some(walk.books.finish(inputs, &walk.standing))
+}
+
+/// What a plan comes to under a scene, quickly: for searches and rankings, which
+/// vary a plan and compare. Nothing where it cannot be run.
+///
+/// ```
+/// use till_morning::{plan::{Plan, path::Path, day::DayField}, simulate::day::{Scene, outcome}};
+/// let mut plan = Plan::demo();
+/// plan.day.days_count = Some(1);
+/// let scene = Scene::coarse(&plan).unwrap();
+/// let before = outcome(&scene, &plan).unwrap();
+/// plan.set_number(Path::Day(DayField::HighC), 44.0);
+/// let hotter = outcome(&scene, &plan).unwrap();
+/// assert!(hotter.energy.unit_wh > before.energy.unit_wh);
+/// ```
+#[must_use]
+pub fn outcome(scene: &Scene, plan: &Plan) -> Option<Outcome> {
+    let how = How {
+        is_quick: true,
+        ..How::default()
+    };
+    run(scene, &Inputs::new(scene, plan)?, &how, &mut ())
+}
+
+/// Shorter stretches are passed over: a thirtieth of a second.
+const LEAST_H: f64 = 1e-5;
+/// Pieces that a slot may be cut into by events.
+const MOST_PIECES: usize = 24;
+/// Stretches tried before a shorter one is taken as it is.
+const MOST_TRIES: usize = 4;
+
+pub(super) struct Walk<'a, S: Sink> {
+    pub(super) scene: &'a Scene,
+    pub(super) inputs: &'a Inputs,
+    pub(super) is_quick: bool,
+    pub(super) sink: &'a mut S,
+    pub(super) steppers: Steppers,
+    pub(super) standing: Standing,
+    pub(super) books: Books,
+    pub(super) pressure_pa: f64,
+}
+
+impl<'a, S: Sink> Walk<'a, S> {
+    fn new(scene: &'a Scene, inputs: &'a Inputs, how: &How, sink: &'a mut S) -> Option<Self> {
+        let pressure_pa = scene.heavens.pressure_pa();
+        let (cabin, held) = match how.start {
+            Some(start) => (start.cabin, inputs.bank.store.rested(start.held_share)),
+            None => (start_cabin(inputs)?, inputs.start_held),
+        };
+        let days = (scene.span_h / 24.0).ceil() as usize;
+        let share = inputs.bank.store.held_share(held);
+        Some(Self {
+            scene,
+            inputs,
+            is_quick: how.is_quick,
+            sink,
+            steppers: Steppers::new(inputs, how.is_quick)?,
+            standing: Standing::new(inputs, cabin, held),
+            books: Books::new(days, scene.wanted_h, share),
+            pressure_pa,
+        })
+    }
+
+    pub(super) fn event(&mut self, at_h: f64, what: Happening) {
+        self.books.note(at_h, what);
+        self.sink.event(at_h, what);
+    }
+
+    fn slot(&mut self, slot: &Slot, from_h: f64, to_h: f64) {
+        if slot.rig != self.standing.rig {
+            self.standing.rig = slot.rig;
+            let mode = slot.rig.map(|rig| self.mode_at(rig));
+            self.event(from_h, Happening::ModeChanged { mode });
+            // Another mode may be one that the bank still carries.
+            self.standing.unit_off_until = None;
+        }
+        let mut from_h = from_h;
+        for _ in 0..MOST_PIECES {
+            if to_h - from_h <= LEAST_H {
+                return;
+            }
+            self.come_back(from_h);
+            from_h = self.piece(slot, from_h, to_h);
+        }
+        // So many events within ten minutes: the rest passes in the dark.
+        if to_h - from_h > LEAST_H {
+            self.standing.dark_until = Some(self.standing.back_at(&self.inputs.bank));
+            self.piece(slot, from_h, to_h);
+        }
+    }
+
+    pub(super) fn mode_at(&self, rig: usize) -> ModeAt {
+        let (unit, mode) = self.inputs.timeline.modes[rig];
+        ModeAt { unit, mode }
+    }
+
+    /// What was stopped comes back once the bank has risen far enough.
+    fn come_back(&mut self, at_h: f64) {
+        let share = self.inputs.bank.store.held_share(self.standing.held);
+        let risen = |until: Option<f64>| until.is_some_and(|until| share >= until);
+        if risen(self.standing.dark_until) {
+            self.standing.dark_until = None;
+            self.event(at_h, Happening::BackOn);
+        }
+        if risen(self.standing.unit_off_until) {
+            self.standing.unit_off_until = None;
+        }
+    }
+
+    /// Runs on to the slot's end, or close to the event that comes before it.
+    /// Returns where it came to.
+    ///
+    /// A stop is located by the mean current of the stretch, and what the unit
+    /// does in a shorter one is not the same: so the walk goes up to there, looks
+    /// again, and stops where there is no way left to go.
+    fn piece(&mut self, slot: &Slot, from_h: f64, to_h: f64) -> f64 {
+        let mut until_h = to_h;
+        for _ in 0..MOST_TRIES {
+            let piece = self.try_piece(slot, from_h, until_h);
+            let Some(stop) = self.stop_in(&piece) else {
+                self.commit(slot, &piece);
+                return until_h;
+            };
+            until_h = self.locate(&piece, stop);
+            if until_h - from_h <= LEAST_H {
+                self.stop(from_h, stop);
+                return from_h;
+            }
+        }
+        let piece = self.try_piece(slot, from_h, until_h);
+        self.commit(slot, &piece);
+        until_h
+    }
+
+    fn stop(&mut self, at_h: f64, stop: Stop) {
+        let until = Some(self.standing.back_at(&self.inputs.bank));
+        if is_of_unit(stop) {
+            self.standing.unit_off_until = until;
+            self.event(at_h, Happening::UnitStopped { stop });
+        } else {
+            self.standing.dark_until = until;
+            self.event(at_h, Happening::Empty { stop });
+        }
+    }
+
+    /// How things stand before the first step.
+    fn first_point(&mut self, at_h: f64) {
+        let row = ((at_h / self.inputs.timeline.step_h) as usize).min(self.scene.heavens.steps());
+        let air = &self.inputs.air[row];
+        let bank = &self.inputs.bank;
+        let point = DayPoint {
+            hours_h: at_h,
+            charge_percent: 100.0 * bank.store.held_share(self.standing.held),
+            terminal_v: bank.emf_v(self.standing.held),
+            cabin_c: self.standing.cabin.air_c,
+            outdoor_c: air.outdoor_c,
+            humidity_percent: self.humidity_percent(),
+            global_w_m2: air.global_w_m2,
+            ..DayPoint::DARK
+        };
+        self.sink.point(&point);
+    }
+}
+
+/// The cabin at the start: as stated, or as a day like the first without
+/// cooling leaves it.
+fn start_cabin(inputs: &Inputs) -> Option<State> {
+    let rows = &inputs.air;
+    let first = rows.first()?;
+    if let Some(start_c) = inputs.start_c {
+        return Some(settled(start_c, first.outdoor_ratio));
+    }
+    let mut cabin = settled(first.outdoor_c, first.outdoor_ratio);
+    let step_h = inputs.timeline.step_h;
+    // At any pace the strides are of half an hour or the next longer.
+    let stride = (0.5 / step_h).ceil() as usize;
+    let day = (24.0 / step_h).round() as usize;
+    let stepper = stepper(inputs, Keep::Aired, stride as f64 * step_h, true)?;
+    for step in (0..day.min(rows.len() - 1)).step_by(stride) {
+        let end = (step + stride).min(rows.len() - 1);
+        let slot = inputs
+            .timeline
+            .slots
+            .iter()
+            .find(|slot| slot.step == step)?;
+        let people = inputs.people(slot, cabin.air_c);
+        let drive = |row: usize| rows[row].drive(people, inputs.gains_w);
+        cabin = stepper
+            .step(&cabin, &drive(step), &drive(end), None)
+            .ok()?
+            .state;
+    }
+    Some(cabin)
+}

@@ -1,0 +1,231 @@
+//! Where a run stands, and how it is to be made.
+
+use super::{
+    bank::{Bank, Lasting},
+    inputs::Inputs,
+    keeper::Keeper,
+    record::{COLDEST_C, DaySum, EnergySum, Happening, Outcome},
+};
+use crate::{
+    bank::Held,
+    cabin::{HeatBook, Running, State, Stepper, Thermostat, WaterBook},
+    quantity::{celsius, hours, kelvin_steps},
+    simulate::Stop,
+};
+
+/// How a run is made.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct How {
+    /// Thermostat cycles smoothed out and currents in two passes: for samples.
+    pub is_quick: bool,
+    /// From where; absent: from the plan's start.
+    pub start: Option<Start>,
+    /// No further than this, hours from the plan's start; absent: to the end.
+    pub until_h: Option<f64>,
+}
+
+/// A state that a run goes on from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Start {
+    /// Hours after the plan's start.
+    pub at_h: f64,
+    /// Share of what the bank holds; lead-acid is taken as rested.
+    pub held_share: f64,
+    pub cabin: State,
+}
+
+/// The moving parts of a run.
+pub(super) struct Standing {
+    pub cabin: State,
+    pub held: Held,
+    /// Everything is off until the bank holds this share.
+    pub dark_until: Option<f64>,
+    /// The unit is off until then.
+    pub unit_off_until: Option<f64>,
+    pub fuel_l: Vec<Option<f64>>,
+    pub is_refused: bool,
+    pub is_full: bool,
+    pub rig: Option<usize>,
+    pub keeper: Keeper,
+}
+
+/// Share of what a bank holds by which it must have risen before what stopped
+/// comes back (common practice, no source).
+pub(super) const BACK_AFTER: f64 = 0.1;
+
+impl Standing {
+    pub(super) fn new(inputs: &Inputs, cabin: State, held: Held) -> Self {
+        Self {
+            cabin,
+            held,
+            dark_until: None,
+            unit_off_until: None,
+            fuel_l: inputs
+                .chargers
+                .iter()
+                .map(|charger| charger.fuel_l)
+                .collect(),
+            is_refused: false,
+            is_full: false,
+            rig: None,
+            keeper: Keeper::new(inputs.set_c, inputs.band_k),
+        }
+    }
+
+    /// The share at which things come back that stop now.
+    pub(super) fn back_at(&self, bank: &Bank) -> f64 {
+        (bank.store.held_share(self.held) + BACK_AFTER).min(0.98)
+    }
+}
+
+/// Sums of a run.
+pub(super) struct Books {
+    pub energy: EnergySum,
+    pub heat: HeatBook,
+    pub water: WaterBook,
+    pub days: Vec<DaySum>,
+    pub empty: Option<(f64, Stop)>,
+    pub lost_h: Option<f64>,
+    pub warmest_c: f64,
+    pub least_share: f64,
+    pub wanted_h: f64,
+}
+
+impl Books {
+    pub(super) fn new(days: usize, wanted_h: f64, share: f64) -> Self {
+        Self {
+            energy: EnergySum::default(),
+            heat: HeatBook::default(),
+            water: WaterBook::default(),
+            days: vec![DaySum::EMPTY; days],
+            empty: None,
+            lost_h: None,
+            warmest_c: COLDEST_C,
+            least_share: share,
+            wanted_h,
+        }
+    }
+
+    /// Keeps the first of what the answer asks for.
+    pub(super) fn note(&mut self, at_h: f64, what: Happening) {
+        match what {
+            Happening::Empty { stop } => {
+                self.empty.get_or_insert((at_h, stop));
+            }
+            Happening::SetPointLost => {
+                self.lost_h.get_or_insert(at_h);
+            }
+            _ => {}
+        }
+    }
+
+    pub(super) fn finish(mut self, inputs: &Inputs, standing: &Standing) -> Outcome {
+        self.energy.close();
+        Outcome {
+            empty: self.empty,
+            lost_h: self.lost_h,
+            warmest_c: if self.warmest_c > COLDEST_C {
+                self.warmest_c
+            } else {
+                standing.cabin.air_c
+            },
+            least_charge_percent: 100.0 * self.least_share,
+            days: self.days,
+            energy: self.energy,
+            heat: super::record::HeatSum::of(&self.heat, &self.water),
+            end_share: inputs.bank.store.held_share(standing.held),
+            end_cabin: standing.cabin,
+        }
+    }
+}
+
+/// The cabin's steppers: one for each mode and one for none, whole steps long.
+pub(super) struct Steppers {
+    modes: Vec<Stepper>,
+    /// Closed up with nothing running, and aired.
+    none: Stepper,
+    aired: Stepper,
+    whole: Lasting,
+}
+
+/// How the cabin is kept over a step.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Keep {
+    /// No mode is planned: doors and roof light open.
+    Aired,
+    /// A mode is planned and does not run.
+    Closed,
+    Cooled(usize),
+}
+
+impl Steppers {
+    pub(super) fn new(inputs: &Inputs, is_quick: bool) -> Option<Self> {
+        let step_h = inputs.timeline.step_h;
+        let modes = (0..inputs.rigs.len())
+            .map(|rig| stepper(inputs, Keep::Cooled(rig), step_h, is_quick))
+            .collect::<Option<Vec<_>>>()?;
+        Some(Self {
+            modes,
+            none: stepper(inputs, Keep::Closed, step_h, is_quick)?,
+            aired: stepper(inputs, Keep::Aired, step_h, is_quick)?,
+            whole: inputs.bank.lasting(step_h),
+        })
+    }
+
+    /// The stepper of a kept cabin if the step is a whole one.
+    pub(super) fn whole(&self, keep: Keep, step_h: f64) -> Option<(&Stepper, &Lasting)> {
+        ((step_h - self.whole.hours).abs() < 1e-12).then(|| {
+            let stepper = match keep {
+                Keep::Aired => &self.aired,
+                Keep::Closed => &self.none,
+                Keep::Cooled(rig) => &self.modes[rig],
+            };
+            (stepper, &self.whole)
+        })
+    }
+}
+
+/// A stepper for a kept cabin and a length of step.
+pub(super) fn stepper(inputs: &Inputs, keep: Keep, step_h: f64, is_quick: bool) -> Option<Stepper> {
+    let thermostat = match keep {
+        Keep::Cooled(rig) => thermostat(inputs, rig),
+        Keep::Aired | Keep::Closed => Thermostat::Off,
+    };
+    let thermostat = if is_quick {
+        thermostat.averaged()
+    } else {
+        thermostat
+    };
+    let (stores, moist) = match keep {
+        Keep::Aired => &inputs.aired,
+        Keep::Closed | Keep::Cooled(_) => &(inputs.stores, inputs.moist),
+    };
+    Stepper::new(stores, moist, thermostat, hours(step_h)).ok()
+}
+
+fn thermostat(inputs: &Inputs, rig: usize) -> Thermostat {
+    let rig = &inputs.rigs[rig];
+    let half_k = 0.5 * inputs.band_k;
+    if rig.modulating {
+        Thermostat::Modulating {
+            set: celsius(inputs.set_c),
+            band: kelvin_steps(inputs.band_k),
+            floor: rig.floor,
+        }
+    } else {
+        Thermostat::Cycling {
+            off_below: celsius(inputs.set_c - half_k),
+            on_above: celsius(inputs.set_c + half_k),
+        }
+    }
+}
+
+/// The cabin as it stands before the first step, from one temperature.
+pub(super) fn settled(air_c: f64, ratio: f64) -> State {
+    State {
+        air_c,
+        shell_c: air_c,
+        humidity_ratio: ratio,
+        running: Running::Off,
+    }
+}

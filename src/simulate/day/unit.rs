@@ -1,0 +1,189 @@
+//! One mode of one unit: what it takes from the bank and out of the cabin.
+
+use crate::{
+    air::{self, Coil, CurveSet, Humidity, MoistAir},
+    cabin::{Cooling, WetCoil},
+    circuit::Branch,
+    plan::{
+        Feed, Plan,
+        cooling::{Control, CoolingField as C},
+        path::{ModeField as M, Path},
+    },
+    quantity::{celsius, in_kilograms_per_second, in_watts, kilograms_per_second, pascals, watts},
+    simulate::{
+        Stop,
+        assemble::{self, Asked},
+    },
+};
+
+/// Air into the coil at which units are rated with a 19.4 °C wet bulb: 26.7 °C
+/// (80 °F, the indoor condition of AHRI 210/240 and AHAM RAC-1, from memory).
+const RATED_DRY_BULB_C: f64 = 26.7;
+/// Density that a stated airflow is taken at, kg/m³ of dry air.
+const AIRFLOW_KG_M3: f64 = 1.15;
+
+/// A mode, assembled.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rig {
+    pub unit: usize,
+    pub mode: usize,
+    air: air::Unit,
+    coil: Option<Coil>,
+    /// Sensible share at the rating, where no coil could be made.
+    sensible: f64,
+    intake_rise_k: f64,
+    feed: Feed,
+    ohm: f64,
+    asked: Asked,
+    off_w: f64,
+    pub far_end: Option<Stop>,
+    pub overload: Option<Stop>,
+    pub modulating: bool,
+    pub floor: f64,
+}
+
+/// What a rig does under given air.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Doing {
+    /// On the bank while on.
+    pub on: Branch,
+    pub cooling: Cooling,
+}
+
+impl Rig {
+    /// A mode of a unit on the plan's first bank.
+    #[must_use]
+    pub fn new(plan: &Plan, unit: usize, mode: usize, pressure_pa: f64) -> Option<Self> {
+        let the_unit = plan.units.get(unit)?;
+        let the_mode = the_unit.modes.get(mode)?;
+        let number = |field| plan.number(Path::Cooling(unit, field));
+        let nominal_v = plan.banks.first()?.nominal_v();
+        let asked =
+            assemble::asked_of_feed(the_mode, the_unit, nominal_v, unit, mode, &mut Vec::new());
+        let cooling_w = plan.number(Path::Mode(unit, mode, M::CoolingW))?;
+        let strongest_w = number(C::CoolingW)?.max(1.0);
+        let air = air::Unit {
+            curves: CurveSet::WindowUnit,
+            capacity: watts(cooling_w),
+            power: watts(the_mode.draw.nominal_w().max(0.1)),
+            rated_wet_bulb: celsius(number(C::RatedWetBulbC)?),
+            rated_outdoor: celsius(number(C::RatedOutdoorC)?),
+        };
+        let sensible = number(C::SensiblePercent)? / 100.0;
+        let flow_kg_s = number(C::AirflowM3H)? * AIRFLOW_KG_M3 / 3600.0 * cooling_w / strongest_w;
+        let wet_c = number(C::RatedWetBulbC)?.min(RATED_DRY_BULB_C);
+        let entering = MoistAir::new(
+            pascals(pressure_pa),
+            celsius(RATED_DRY_BULB_C),
+            Humidity::WetBulb(celsius(wet_c)),
+        );
+        let coil = entering.ok().and_then(|entering| {
+            Coil::from_rating(
+                &entering,
+                air.capacity,
+                sensible,
+                kilograms_per_second(flow_kg_s),
+            )
+            .ok()
+        });
+        let standby_w = plan.number(Path::Mode(unit, mode, M::StandbyW))?;
+        Some(Self {
+            unit,
+            mode,
+            air,
+            coil,
+            sensible,
+            intake_rise_k: number(C::IntakeRiseK)?,
+            feed: the_unit.feed,
+            ohm: assemble::cable_ohm(&the_unit.cable),
+            asked,
+            off_w: assemble::input_w(&the_unit.feed, standby_w),
+            far_end: assemble::far_end(plan, unit),
+            overload: assemble::overload(the_unit, asked),
+            modulating: the_unit.cooling.control == Some(Control::Modulating),
+            floor: number(C::FloorPercent)? / 100.0,
+        })
+    }
+
+    /// The unit in its off-time.
+    #[must_use]
+    pub fn off(&self) -> Branch {
+        Branch::power(self.off_w, self.ohm)
+    }
+
+    /// Capacity, split and draw with this air into the coil and this weather.
+    ///
+    /// Air outside what the curves or the coil answer is taken at their edge.
+    #[must_use]
+    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64) -> Doing {
+        let intake_c = (outdoor_c + self.intake_rise_k).min(70.0);
+        let at = self.air.at(entering.wet_bulb(), celsius(intake_c));
+        let (capacity_w, power_ratio) = at.map_or((in_watts(self.air.capacity), 1.0), |here| {
+            (
+                in_watts(here.capacity),
+                in_watts(here.power) / in_watts(self.air.power),
+            )
+        });
+        Doing {
+            on: self.on(power_ratio),
+            cooling: self.split(entering, capacity_w),
+        }
+    }
+
+    fn on(&self, power_ratio: f64) -> Branch {
+        match self.asked {
+            Asked::Amps(amps) => Branch::current(amps * power_ratio, self.ohm),
+            Asked::Watts(watts) => {
+                Branch::power(assemble::input_w(&self.feed, watts * power_ratio), self.ohm)
+            }
+        }
+    }
+
+    /// Sensible capacity and the wet coil.
+    fn split(&self, entering: &MoistAir, capacity_w: f64) -> Cooling {
+        let work = self
+            .coil
+            .and_then(|coil| Some((coil, coil.work(entering, watts(capacity_w)).ok()?)));
+        match work {
+            Some((coil, work)) => {
+                let wet = in_watts(work.latent) > 0.0;
+                let contact_kg_s = in_kilograms_per_second(coil.dry_air()) * (1.0 - coil.bypass());
+                Cooling {
+                    sensible_w: in_watts(work.sensible).max(0.0),
+                    coil: wet.then_some(WetCoil {
+                        contact_kg_s,
+                        surface_ratio: work.surface_humidity_ratio,
+                    }),
+                }
+            }
+            None => Cooling {
+                sensible_w: capacity_w * self.sensible,
+                coil: WetCoil::of_latent(
+                    capacity_w * (1.0 - self.sensible),
+                    entering.humidity_ratio(),
+                ),
+            },
+        }
+    }
+
+    /// Share of the time that the power is drawn, from the share of full
+    /// cooling: a cycling unit loses at each start.
+    #[must_use]
+    pub fn drawn_share(&self, cooling_share: f64) -> f64 {
+        let share = cooling_share.clamp(0.0, 1.0);
+        if self.modulating || share == 0.0 {
+            return share;
+        }
+        self.air.running_share(share).unwrap_or(share).min(1.0)
+    }
+}
+
+/// Cabin air as the air room has it: never above saturation, never out of range.
+#[must_use]
+pub fn cabin_air(pressure_pa: f64, air_c: f64, ratio: f64) -> Option<MoistAir> {
+    let pressure = pascals(pressure_pa);
+    let dry_bulb = celsius(air_c.clamp(-40.0, 80.0));
+    MoistAir::new(pressure, dry_bulb, Humidity::Ratio(ratio.clamp(0.0, 0.2)))
+        .or_else(|_| MoistAir::saturated(pressure, dry_bulb))
+        .ok()
+}
