@@ -5,6 +5,7 @@
 
 use super::{
     dom::{El, fold, h},
+    hand_on::hand_on,
     part::{self, There},
     state::State,
 };
@@ -58,8 +59,9 @@ pub fn later(state: State, question: Question) -> El {
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(_: There, _state: State, question: Question) -> Vec<El> {
+fn inside(there: There, state: State, question: Question) -> Vec<El> {
     match question {
-        Question::Day | Question::Carry | Question::Claims | Question::HandOn => Vec::new(),
+        Question::Day | Question::Carry | Question::Claims => Vec::new(),
+        Question::HandOn => hand_on(there, state),
     }
 }
