@@ -18,15 +18,16 @@ pub fn save(_: There, plan: &Plan) {
     let _ = download(
         "till-morning-plan.json",
         "application/json",
-        &plan_to_json(plan),
+        &JsValue::from_str(&plan_to_json(plan)),
     );
 }
 
-fn download(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
-    let parts = js_sys::Array::of1(&JsValue::from_str(text));
+/// Hands a text, or what a blob holds, to the browser under a name.
+pub fn download(name: &str, kind: &str, part: &JsValue) -> Result<(), JsValue> {
+    let parts = js_sys::Array::of1(part);
     let options = web_sys::BlobPropertyBag::new();
     options.set_type(kind);
-    let blob = web_sys::Blob::new_with_str_sequence_and_options(&parts, &options)?;
+    let blob = web_sys::Blob::new_with_blob_sequence_and_options(&parts, &options)?;
     let url = web_sys::Url::create_object_url_with_blob(&blob)?;
     let link: web_sys::HtmlAnchorElement = document().create_element("a")?.unchecked_into();
     link.set_href(&url);

@@ -182,18 +182,14 @@ pub fn address_of(link: &str) -> String {
     format!("{base}#{link}")
 }
 
-/// Copies a text, and says whether it could.
-pub fn copy(state: State, text: String) {
+/// Copies a text, and tells whether it could.
+pub fn copy(text: String, tell: impl FnOnce(bool) + 'static) {
     wasm_bindgen_futures::spawn_local(async move {
         let allowed = window().is_secure_context();
         let copied = allowed && {
             let promise = window().navigator().clipboard().write_text(&text);
             wasm_bindgen_futures::JsFuture::from(promise).await.is_ok()
         };
-        state.notice.set(Some(if copied {
-            Notice::LinkCopied
-        } else {
-            Notice::LinkNotCopied
-        }));
+        tell(copied);
     });
 }

@@ -21,10 +21,17 @@ pub fn keeping(state: State) -> El {
         keep::address_of(&part::there().map(link).unwrap_or_default())
     };
     let copy = move || {
-        if part::there_or_said(state).is_some() {
-            shows_link.set(true);
-            keep::copy(state, untrack(link));
+        if part::there_or_said(state).is_none() {
+            return;
         }
+        shows_link.set(true);
+        keep::copy(untrack(link), move |copied| {
+            state.notice.set(Some(if copied {
+                Notice::LinkCopied
+            } else {
+                Notice::LinkNotCopied
+            }));
+        });
     };
     let file = h("input", "hidden")
         .attr("id", "plan-file")

@@ -5,6 +5,7 @@
 
 use super::{
     dom::{El, fold, h},
+    hand_on::hand_on,
     part::{self, There},
     state::State,
 };
@@ -58,9 +59,10 @@ pub fn later(state: State, question: Question) -> El {
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(_: There, state: State, question: Question) -> Vec<El> {
+fn inside(there: There, state: State, question: Question) -> Vec<El> {
     match question {
         Question::Claims => super::claims::claims(state),
-        Question::Day | Question::Carry | Question::HandOn => Vec::new(),
+        Question::Day | Question::Carry => Vec::new(),
+        Question::HandOn => hand_on(there, state),
     }
 }

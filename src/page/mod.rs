@@ -14,6 +14,7 @@ mod curves;
 mod dom;
 mod field;
 mod files;
+mod hand_on;
 mod keep;
 mod keeping;
 mod later;

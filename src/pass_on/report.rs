@@ -83,7 +83,9 @@ fn hours(out: &mut Html, plan: &Plan, answer: &Answer) {
         rows: rows.collect(),
     });
     out.raw("<figure class=\"ribbon\">");
-    out.raw(&drawing::night_ribbon(plan, answer, RIBBON_PX));
+    // The page shows a ribbon of its own: two of one id would be one too many.
+    let ribbon = drawing::night_ribbon(plan, answer, RIBBON_PX);
+    out.raw(&ribbon.replacen("id=\"fade\"", "id=\"fade-paper\"", 1));
     out.element("figcaption", words::RIBBON_CAPTION);
     out.raw("</figure>");
 }
@@ -200,7 +202,7 @@ impl Html {
     }
 
     fn table(&mut self, table: &Table) {
-        self.raw("<table><thead><tr>");
+        self.raw("<div class=\"wide\"><table><thead><tr>");
         for head in &table.heads {
             self.raw("<th scope=\"col\">");
             self.text(head);
@@ -221,6 +223,6 @@ impl Html {
             }
             self.raw("</tr>");
         }
-        self.raw("</tbody></table>");
+        self.raw("</tbody></table></div>");
     }
 }

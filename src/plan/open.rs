@@ -74,7 +74,8 @@ pub fn plan_to_json(plan: &Plan) -> String {
 ///
 /// The library's own indenting writer would be compiled for every type of the
 /// plan a second time; the text alone says all that is needed.
-fn indented(json: &str) -> String {
+#[must_use]
+pub fn indented(json: &str) -> String {
     let mut text = String::with_capacity(2 * json.len());
     let (mut depth, mut quoted, mut escaped) = (0_usize, false, false);
     let line = |text: &mut String, depth: usize| {

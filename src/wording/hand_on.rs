@@ -36,6 +36,7 @@ pub const WHOLE: &str = "The whole answer";
 pub const WHOLE_HINT: &str = "Everything the engine has to say, as JSON for a program. Its shape is described in the module.";
 pub const SAVE_ANSWER: &str = "Save the answer as JSON";
 pub const NOTHING_YET: &str = "There is nothing to pass on yet: mend the marked fields first.";
+pub const NOT_SAVED: &str = "The browser does not let the page save files here.";
 pub const PNG_FAILED: &str =
     "The browser could not make a picture of it. The SVG is the same figure.";
 

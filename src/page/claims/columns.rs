@@ -2,7 +2,7 @@
 
 use super::file::{Bench, Stage};
 use crate::{
-    bench::import::{Column, Given, Options, Role, Unit},
+    answer::log::{Column, Given, Options, Role, Unit},
     page::{
         dom::{El, button, h, named_fold},
         field::choice,

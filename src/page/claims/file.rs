@@ -2,10 +2,8 @@
 
 use super::{columns, log_view};
 use crate::{
-    answer::log::{self, LogMeter},
-    bench::{
-        import::{Column, Importer, Options, Progress, Refusal, headings},
-        log::Log,
+    answer::log::{
+        self, Column, Importer, Log, LogMeter, MOST_BYTES, Options, Progress, Refusal, headings,
     },
     page::{
         browser::later,
@@ -204,7 +202,7 @@ fn dropped(bench: Bench, event: &web_sys::Event) {
 fn take(bench: Bench, file: Option<web_sys::File>) {
     let Some(file) = file else { return };
     // Read no more than would be refused for its size anyway.
-    let most = crate::bench::import::MOST_BYTES as f64;
+    let most = MOST_BYTES as f64;
     let Ok(part) = file.slice_with_f64_and_f64(0.0, most + 1.0) else {
         return;
     };
