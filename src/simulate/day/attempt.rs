@@ -59,7 +59,7 @@ impl<S: Sink> Walk<'_, S> {
             ..
         } = self.standing.cabin;
         let entering = cabin_air(self.pressure_pa, air_c, humidity_ratio)?;
-        Some(self.inputs.rigs[rig].doing(&entering, outdoor_c))
+        Some(self.inputs.rigs[rig].doing(&entering, outdoor_c, self.standing.load))
     }
 
     pub(super) fn cabin_step(
@@ -89,7 +89,7 @@ impl<S: Sink> Walk<'_, S> {
         let stepper = match self.steppers.whole(keep, step_h) {
             Some((stepper, _)) => stepper,
             None => {
-                own = stepper(self.inputs, keep, step_h, self.is_quick);
+                own = stepper(self.inputs, keep, step_h, false);
                 match &own {
                     Some(stepper) => stepper,
                     None => return still(cabin),
@@ -119,7 +119,7 @@ impl<S: Sink> Walk<'_, S> {
         let mut hanging = Hanging::bus(bus_w);
         if let (Some(rig), Some(doing)) = (rig, doing) {
             let rig = &self.inputs.rigs[rig];
-            let share = rig.drawn_share(step.full_s / (3600.0 * step_h));
+            let share = (step.full_s / (3600.0 * step_h)).clamp(0.0, 1.0);
             if rig.modulating && share > 0.0 {
                 hanging.on = doing.on.times(share);
                 hanging.share = 1.0;

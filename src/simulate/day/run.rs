@@ -82,7 +82,7 @@ impl<'a, S: Sink> Walk<'a, S> {
             inputs,
             is_quick: how.is_quick,
             sink,
-            steppers: Steppers::new(inputs, how.is_quick)?,
+            steppers: Steppers::new(inputs)?,
             standing: Standing::new(inputs, cabin, held),
             books: Books::new(days, scene.wanted_h, share),
             pressure_pa,
@@ -101,6 +101,7 @@ impl<'a, S: Sink> Walk<'a, S> {
             self.event(from_h, Happening::ModeChanged { mode });
             // Another mode may be one that the bank still carries.
             self.standing.unit_off_until = None;
+            self.standing.load = 1.0;
         }
         let mut from_h = from_h;
         for _ in 0..MOST_PIECES {

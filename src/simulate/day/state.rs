@@ -16,7 +16,7 @@ use crate::{
 /// How a run is made.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct How {
-    /// Thermostat cycles smoothed out and currents in two passes: for samples.
+    /// Currents in two passes, the unit's two states blended: for samples.
     pub is_quick: bool,
     /// From where; absent: from the plan's start.
     pub start: Option<Start>,
@@ -46,9 +46,13 @@ pub(super) struct Standing {
     pub is_refused: bool,
     pub is_full: bool,
     pub rig: Option<usize>,
+    /// Share of the mode's cooling that was lately asked for.
+    pub load: f64,
     pub keeper: Keeper,
 }
 
+/// How far back a unit's load is looked at.
+const LOOK_BACK_H: f64 = 0.5;
 /// Share of what a bank holds by which it must have risen before what stopped
 /// comes back (common practice, no source).
 pub(super) const BACK_AFTER: f64 = 0.1;
@@ -68,8 +72,16 @@ impl Standing {
             is_refused: false,
             is_full: false,
             rig: None,
+            load: 1.0,
             keeper: Keeper::new(inputs.set_c, inputs.band_k),
         }
+    }
+
+    /// Takes in what share of its cooling the mode gave over a step. Cycles are
+    /// shorter than the time this looks back, and steps may be shorter than cycles.
+    pub(super) fn was_asked(&mut self, load: f64, step_h: f64) {
+        let weight = -(-step_h / LOOK_BACK_H).exp_m1();
+        self.load += weight * (load - self.load);
     }
 
     /// The share at which things come back that stop now.
@@ -159,15 +171,15 @@ pub(super) enum Keep {
 }
 
 impl Steppers {
-    pub(super) fn new(inputs: &Inputs, is_quick: bool) -> Option<Self> {
+    pub(super) fn new(inputs: &Inputs) -> Option<Self> {
         let step_h = inputs.timeline.step_h;
         let modes = (0..inputs.rigs.len())
-            .map(|rig| stepper(inputs, Keep::Cooled(rig), step_h, is_quick))
+            .map(|rig| stepper(inputs, Keep::Cooled(rig), step_h, false))
             .collect::<Option<Vec<_>>>()?;
         Some(Self {
             modes,
-            none: stepper(inputs, Keep::Closed, step_h, is_quick)?,
-            aired: stepper(inputs, Keep::Aired, step_h, is_quick)?,
+            none: stepper(inputs, Keep::Closed, step_h, false)?,
+            aired: stepper(inputs, Keep::Aired, step_h, false)?,
             whole: inputs.bank.lasting(step_h),
         })
     }
@@ -185,13 +197,19 @@ impl Steppers {
     }
 }
 
-/// A stepper for a kept cabin and a length of step.
-pub(super) fn stepper(inputs: &Inputs, keep: Keep, step_h: f64, is_quick: bool) -> Option<Stepper> {
+/// A stepper for a kept cabin and a length of step, its thermostat's cycles
+/// smoothed out if that is asked.
+pub(super) fn stepper(
+    inputs: &Inputs,
+    keep: Keep,
+    step_h: f64,
+    is_smooth: bool,
+) -> Option<Stepper> {
     let thermostat = match keep {
         Keep::Cooled(rig) => thermostat(inputs, rig),
         Keep::Aired | Keep::Closed => Thermostat::Off,
     };
-    let thermostat = if is_quick {
+    let thermostat = if is_smooth {
         thermostat.averaged()
     } else {
         thermostat

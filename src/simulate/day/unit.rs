@@ -114,8 +114,9 @@ impl Rig {
     /// Capacity, split and draw with this air into the coil and this weather.
     ///
     /// Air outside what the curves or the coil answer is taken at their edge.
+    /// `load` is the share of its cooling that was lately asked for.
     #[must_use]
-    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64) -> Doing {
+    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64, load: f64) -> Doing {
         let intake_c = (outdoor_c + self.intake_rise_k).min(70.0);
         let at = self.air.at(entering.wet_bulb(), celsius(intake_c));
         let (capacity_w, power_ratio) = at.map_or((in_watts(self.air.capacity), 1.0), |here| {
@@ -126,7 +127,7 @@ impl Rig {
         });
         Doing {
             on: self.on(power_ratio),
-            cooling: self.split(entering, capacity_w),
+            cooling: self.split(entering, capacity_w).times(self.kept_at(load)),
         }
     }
 
@@ -166,15 +167,29 @@ impl Rig {
         }
     }
 
-    /// Share of the time that the power is drawn, from the share of full
-    /// cooling: a cycling unit loses at each start.
+    /// Cooling that is left of a cycling unit's at a share of its load: at each
+    /// start it runs some time for nothing. 1 for one that follows the load.
     #[must_use]
-    pub fn drawn_share(&self, cooling_share: f64) -> f64 {
-        let share = cooling_share.clamp(0.0, 1.0);
-        if self.modulating || share == 0.0 {
-            return share;
+    pub fn kept_at(&self, load: f64) -> f64 {
+        if self.modulating {
+            return 1.0;
         }
-        self.air.running_share(share).unwrap_or(share).min(1.0)
+        let load = load.clamp(0.0, 1.0);
+        self.air.curves.part_load_factor(load).unwrap_or(1.0)
+    }
+}
+
+impl Cooling {
+    /// The same for a share of the time.
+    fn times(self, share: f64) -> Self {
+        let coil = self.coil.map(|coil| WetCoil {
+            contact_kg_s: coil.contact_kg_s * share,
+            ..coil
+        });
+        Self {
+            sensible_w: self.sensible_w * share,
+            coil,
+        }
     }
 }
 
