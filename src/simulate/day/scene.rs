@@ -50,7 +50,12 @@ impl Scene {
         .ok()?;
         let date = date(number(D::Year)?, number(D::Month)?, number(D::DayOfMonth)?)?;
         let utc_offset_h = number(D::UtcOffsetMin)? / 60.0;
-        let days = number(D::DaysCount)?.clamp(1.0, 7.0).round();
+        // As many as are asked for, and as the wanted hours take.
+        let wanted_days = (plan.night.wanted_h / 24.0).ceil();
+        let days = number(D::DaysCount)?
+            .max(wanted_days)
+            .clamp(1.0, 7.0)
+            .round();
         let start_h = f64::from(plan.night.start_clock_min % (24 * 60)) / 60.0;
         let span_h = 24.0 * days;
         let imported = &plan.day.imported;
