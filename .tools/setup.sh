@@ -127,7 +127,7 @@ ensure_browser() {
 ensure_readers() {
   if have python3 && have java; then echo "Python and Java: there"; return; fi
   say "Python and Java from the distribution (root)"
-  apt_install python3-minimal default-jre-headless
+  apt_install python3 default-jre-headless
 }
 
 ensure_node_packages() {
