@@ -79,7 +79,7 @@ fn hours(out: &mut Html, plan: &Plan, answer: &Answer) {
         ]
     });
     out.table(&Table {
-        title: words::QUESTION_RUN.into(),
+        title: hand_on::TABLE_RUNS.into(),
         heads: hand_on::REPORT_RUN_HEADS.map(String::from).into(),
         rows: rows.collect(),
     });
@@ -218,7 +218,11 @@ impl Html {
     }
 
     fn table(&mut self, table: &Table) {
-        self.raw("<div class=\"wide\"><table><thead><tr>");
+        // It scrolls on a narrow screen: keys must reach it.
+        let name = escaped(&table.title);
+        self.raw(&format!(
+            "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"{name}\"><table><thead><tr>"
+        ));
         for head in &table.heads {
             self.raw("<th scope=\"col\">");
             self.text(head);
