@@ -25,7 +25,10 @@ use crate::{
         totals::{Sampling, totals},
     },
     chart::series::{Sample as Dot, Series},
-    plan::{Claim, Draw, Figure, Plan, claims::Claimed},
+    plan::{
+        Claim, Draw, Figure, Plan,
+        claims::{Claimed, EndBy},
+    },
     quantity::{amps, in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours, in_watts, seconds},
     range,
 };
@@ -90,7 +93,7 @@ impl Default for LogMeter {
     fn default() -> Self {
         Self {
             is_clamp: false,
-            shunt_a: 500.0,
+            shunt_a: 100.0,
         }
     }
 }
@@ -293,9 +296,17 @@ pub fn drawn(log: &Log, pieces: usize) -> Series {
     }
 }
 
+/// Rounded to five digits: more than any meter here reads, and fit to be read.
+fn readable(value: f64) -> f64 {
+    let digits = 4 - value.abs().max(1e-9).log10().floor() as i32;
+    let scale = 10f64.powi(digits.clamp(-9, 9));
+    (value * scale).round() / scale
+}
+
 /// A measured figure with its spread, where its range takes it.
 fn figure(value: f64, expanded: Option<f64>, range: range::Range) -> Option<Figure> {
-    let spread = expanded.map(|u| 100.0 * u / value.abs());
+    let value = readable(value);
+    let spread = expanded.map(|u| readable(100.0 * u / value.abs()));
     let spread = spread.filter(|percent| range::SPREAD_PERCENT.accepts(*percent));
     range.accepts(value).then_some(Figure {
         spread_percent: spread,
@@ -351,7 +362,7 @@ pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport) {
         measured_min: Some(60.0 * report.covered_h).filter(|min| range::MEASURED_MIN.accepts(*min)),
         rate_a: report
             .amps
-            .map(|(mean, ..)| mean)
+            .map(|(mean, ..)| readable(mean))
             .filter(|a| range::DRAW_A.accepts(*a)),
         ..Claim::of(about)
     };

@@ -107,7 +107,7 @@ fn meter(bench: Bench) -> El {
         || words::LOG_METERS.map(str::to_owned).to_vec(),
         move || {
             let meter = bench.meter.get();
-            METERS.iter().position(|&one| one == meter).unwrap_or(1)
+            METERS.iter().position(|&one| one == meter).unwrap_or(0)
         },
         move |at| bench.meter.set(METERS.get(at).copied().unwrap_or_default()),
     )

@@ -93,7 +93,7 @@ fn built(rows: Vec<Vec<String>>) -> Vec<El> {
     });
     vec![
         h("h3", "").text(words::REPORT),
-        h("table", "report")
+        h("table", "verdicts")
             .child(h("thead", "").child(head))
             .children(bodies),
         h("p", "source").text(words::REPORT_NOTE),
