@@ -18,7 +18,7 @@ build: ## dist/: the site, and dist/till-morning.html, the page as one file
 
 module: ## pkg/: the engine as a module for scripts of others, npm-shaped
 	@.tools/setup.sh module
-	@.tools/module.sh --gate
+	@.tools/module.sh
 
 serve: build ## build, then serve dist/ on this machine (PORT=8080)
 	@$(run) node tests/browser/serve.mjs dist --port $${PORT:-8080}

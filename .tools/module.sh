@@ -12,4 +12,4 @@ wasm-bindgen --target web --no-typescript --remove-name-section --remove-produce
 # What the loader looks for if it is given nothing: it always is.
 sed -i 's/glue_bg\.wasm/till-morning.wasm/' "$staged/glue.js"
 wasm-opt -Oz "$staged/glue_bg.wasm" -o "$staged/till-morning.wasm"
-node .tools/module/pack.mjs "$staged" "$@"
+node .tools/module/pack.mjs "$staged"
