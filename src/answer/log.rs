@@ -357,9 +357,17 @@ pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport) {
     };
     let ah = the_bank.block_rated_ah.value * f64::from(the_bank.parallel_count);
     let wh = ah * the_bank.nominal_v();
+    let end_by = report.end.and_then(|end| match end.cause {
+        Cause::BatteryCutOff => Some(EndBy::BatteryCutOff),
+        Cause::UnitCutOff => Some(EndBy::UnitCutOff),
+        Cause::StoppedByHand => Some(EndBy::ByHand),
+        Cause::FloorOrUnknown => None,
+    });
     let common = |about| Claim {
         bank,
-        measured_min: Some(60.0 * report.covered_h).filter(|min| range::MEASURED_MIN.accepts(*min)),
+        end_by,
+        measured_min: Some(readable(60.0 * report.covered_h))
+            .filter(|min| range::MEASURED_MIN.accepts(*min)),
         rate_a: report
             .amps
             .map(|(mean, ..)| readable(mean))
