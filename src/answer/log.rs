@@ -303,6 +303,12 @@ fn readable(value: f64) -> f64 {
     (value * scale).round() / scale
 }
 
+/// The uncertainty with what the gaps may hold added to it: a plan has no place
+/// for a bound on one side, so it widens both.
+fn with_gap(expanded: f64, (least, most): (f64, f64)) -> f64 {
+    expanded + least.abs().max(most.abs())
+}
+
 /// A measured figure with its spread, where its range takes it.
 fn figure(value: f64, expanded: Option<f64>, range: range::Range) -> Option<Figure> {
     let value = readable(value);
@@ -318,7 +324,8 @@ fn figure(value: f64, expanded: Option<f64>, range: range::Range) -> Option<Figu
 /// mean over its time on and off is what was measured, so the share of time on
 /// goes. Returns whether it could be.
 pub fn to_mode(plan: &mut Plan, unit: usize, mode: usize, stretch: &StretchFigures) -> bool {
-    let power = figure(stretch.watts, stretch.expanded_w, range::DRAW_W);
+    let known = stretch.expanded_w;
+    let power = known.and_then(|u| figure(stretch.watts, Some(u), range::DRAW_W));
     let mode = plan.units.get_mut(unit).and_then(|u| u.modes.get_mut(mode));
     let (Some(power_w), Some(mode)) = (power, mode) else {
         return false;
@@ -333,12 +340,14 @@ pub fn to_bank(plan: &mut Plan, bank: usize, report: &LogReport) -> bool {
     let Some(bank) = plan.banks.get_mut(bank) else {
         return false;
     };
-    let of = |total: Option<(f64, Option<f64>)>, range| {
-        total.and_then(|(value, expanded)| figure(value, expanded, range))
+    // Where no accuracy can be claimed, nothing is taken for measured.
+    let of = |total: Option<(f64, Option<f64>)>, gap, range| {
+        let (value, expanded) = total?;
+        figure(value, Some(with_gap(expanded?, gap)), range)
     };
     let (ah, wh) = (
-        of(report.ah, range::MEASURED_AH),
-        of(report.wh, range::MEASURED_WH),
+        of(report.ah, report.gap_ah, range::MEASURED_AH),
+        of(report.wh, report.gap_wh, range::MEASURED_WH),
     );
     if ah.is_none() && wh.is_none() {
         return false;
@@ -374,18 +383,19 @@ pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport) {
             .filter(|a| range::DRAW_A.accepts(*a)),
         ..Claim::of(about)
     };
-    let of = |total: Option<(f64, Option<f64>)>, range| {
-        total.and_then(|(value, expanded)| figure(value, expanded, range))
+    let of = |total: Option<(f64, Option<f64>)>, gap, range| {
+        let (value, expanded) = total?;
+        figure(value, expanded.map(|u| with_gap(u, gap)), range)
     };
     let new = [
         Claim {
             claimed_ah: Some(ah),
-            measured_ah: of(report.ah, range::CLAIM_AH),
+            measured_ah: of(report.ah, report.gap_ah, range::CLAIM_AH),
             ..common(Claimed::Charge)
         },
         Claim {
             claimed_wh: Some(wh),
-            measured_wh: of(report.wh, range::CLAIM_WH),
+            measured_wh: of(report.wh, report.gap_wh, range::CLAIM_WH),
             ..common(Claimed::Energy)
         },
     ];
@@ -494,6 +504,11 @@ mod tests {
         assert!(to_bank(&mut plan, 0, &report));
         to_claims(&mut plan, 0, &report);
         assert_eq!((plan.claims.len(), plan.errors()), (2, Vec::new()));
+        // What the gap may hold stands in the spread: a verdict must survive it.
+        let (ah, expanded) = report.ah.unwrap();
+        let spread = plan.claims[0].measured_ah.unwrap().spread_percent.unwrap();
+        let want = 100.0 * (expanded.unwrap() + report.gap_ah.1) / ah;
+        assert!((spread / want - 1.0).abs() < 1e-3, "{spread} {want}");
     }
 
     #[test]

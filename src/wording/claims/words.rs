@@ -22,7 +22,8 @@ pub const MAKE_BANK: &str = "Take the totals as the measured bank";
 pub const MAKE_CLAIMS: &str = "Hold the totals against the label";
 pub const TAKEN: &str =
     "Taken into the plan, marked measured, with its spread. Undo takes it back.";
-pub const NOT_TAKEN: &str = "That figure is outside what the plan takes.";
+pub const NOT_TAKEN: &str =
+    "Not taken: no accuracy can be claimed for it, or it is outside what the plan takes.";
 pub const DRAW: &str = "Draw";
 pub const CHART_LABEL: &str = "Draw along the log, its stretches shaded";
 pub const CHARGE: &str = "Charge";
