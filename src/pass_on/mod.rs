@@ -4,6 +4,7 @@
 //! works and answers with a typed reason.
 
 pub mod contract;
+mod day_tables;
 mod dictionary;
 pub mod figure;
 pub mod link;

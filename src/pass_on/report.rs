@@ -5,7 +5,7 @@
 //! mail or to print without us.
 
 use super::{
-    figure, qr,
+    day_tables, figure, qr,
     table::{Cell, Table},
     tables::counts,
 };
@@ -33,6 +33,7 @@ pub fn article(plan: &Plan, answer: &Answer, address: Option<&str>) -> String {
     out.classed("p", "method", &hand_on::made_with(METHOD));
     hours(&mut out, plan, answer);
     size(&mut out, plan, answer);
+    later(&mut out, plan, answer);
     out.element("h2", hand_on::REPORT_PLAN);
     numbers(&mut out, plan, true);
     out.element("h2", words::ASSUMED);
@@ -97,6 +98,21 @@ fn size(out: &mut Html, plan: &Plan, answer: &Answer) {
     out.element("h2", words::QUESTION_BANK);
     for sizing in &answer.sizing {
         out.element("p", &wording::sizing_answer(plan, sizing));
+    }
+}
+
+/// The hot day and the claims, where there is something of them: the columns
+/// that fit on paper.
+fn later(out: &mut Html, plan: &Plan, answer: &Answer) {
+    if let Some(day) = &answer.day {
+        let [_, days] = day_tables::day(plan, day);
+        out.element("h2", words::QUESTION_DAY);
+        out.table(&days.columns(&[0, 1, 4, 5, 7, 8, 9]));
+    }
+    let claims = day_tables::claims(plan, answer);
+    if !claims.rows.is_empty() {
+        out.element("h2", words::QUESTION_CLAIMS);
+        out.table(&claims.columns(&[0, 1, 2, 4, 5, 7]));
     }
 }
 

@@ -74,6 +74,21 @@ impl Table {
         out.finish()
     }
 
+    /// The same with these columns alone.
+    #[must_use]
+    pub fn columns(&self, wanted: &[usize]) -> Self {
+        let of = |row: &Vec<Cell>| {
+            let cells = wanted.iter().filter_map(|&column| row.get(column));
+            cells.cloned().collect()
+        };
+        let heads = wanted.iter().filter_map(|&column| self.heads.get(column));
+        Self {
+            title: self.title.clone(),
+            heads: heads.cloned().collect(),
+            rows: self.rows.iter().map(of).collect(),
+        }
+    }
+
     /// A table of GitHub-flavoured Markdown. Whatever would be markup in a text
     /// is escaped; numbers are as people read them.
     #[must_use]

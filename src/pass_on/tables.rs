@@ -1,6 +1,7 @@
 //! The tables of an answer, in the order of the page.
 
 use super::{
+    day_tables,
     figure::Figure,
     table::{Cell, Table},
 };
@@ -16,13 +17,17 @@ use crate::{
     wording::{self, hand_on},
 };
 
-/// Every table there is: runs, what was asked, the plan, and the numbers behind
-/// each figure.
+/// Every table there is: runs, what was asked, the hot day, claims, the plan, and
+/// the numbers behind each figure.
 #[must_use]
 pub fn tables(plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
     let curves = figures.iter().filter_map(Figure::table);
+    let days = answer.day.iter();
+    let days = days.flat_map(|day| day_tables::day(plan, day));
     [runs(plan, answer), sizes(plan, answer)]
         .into_iter()
+        .chain(days)
+        .chain([day_tables::claims(plan, answer)])
         .filter(|table| !table.rows.is_empty())
         .chain([plan_table(plan)])
         .chain(curves)

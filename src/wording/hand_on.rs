@@ -6,10 +6,11 @@ use super::{
     run_detail, run_sentence, unit_name, unit_sign, words,
 };
 use crate::{
-    answer::RunAnswer,
+    answer::{RunAnswer, claims::ClaimVerdict},
     drawing::Text,
     plan::{
         Feed, Figure, Path, Plan,
+        claims::Claimed,
         entry::{self, Shown},
     },
     range::Unit,
@@ -69,6 +70,82 @@ pub const RUN_HEADS: [&str; 14] = [
 
 /// Heads of the table of runs in the report, where room is short.
 pub const REPORT_RUN_HEADS: [&str; 5] = ["Mode", "Hours", "From, to", "Until about", "It ends"];
+
+pub const TABLE_MOMENTS: &str = "The hot day, moment by moment";
+pub const TABLE_DAYS: &str = "The hot day, summed up";
+pub const TABLE_CLAIMS: &str = "Claims and what was measured";
+
+/// Heads of the day's table.
+pub const MOMENT_HEADS: [&str; 14] = [
+    "Hours after the start (h)",
+    "Clock",
+    "State of charge (%)",
+    "Terminal voltage (V)",
+    "Current out of the bank (A)",
+    "Cabin (°C)",
+    "Outdoors (°C)",
+    "Humidity in the cabin (%)",
+    "From the panels (W)",
+    "From chargers (W)",
+    "Loads (W)",
+    "Cooling unit (W)",
+    "Cooling given (W)",
+    "Mode",
+];
+
+/// Heads of the table of days.
+pub const DAY_HEADS: [&str; 10] = [
+    "Day",
+    "From the panels (Wh)",
+    "From chargers (Wh)",
+    "Loads (Wh)",
+    "Cooling unit (Wh)",
+    "Least charge (%)",
+    "Charge at the end (%)",
+    "Warmest cabin with a mode planned (°C)",
+    "Without current (h)",
+    "Above the set point (h)",
+];
+
+/// Heads of the table of claims.
+pub const CLAIM_HEADS: [&str; 8] = [
+    "Claim",
+    "About",
+    "Claimed",
+    "Claimed at most",
+    "Measured",
+    "Uncertainty, k about 2",
+    "Measured of claimed (%)",
+    "Verdict",
+];
+
+/// What a claim is about, with its unit.
+#[must_use]
+pub const fn claimed_name(about: Claimed) -> &'static str {
+    match about {
+        Claimed::Charge => "charge (Ah)",
+        Claimed::Energy => "energy (Wh)",
+        Claimed::Draw => "draw (W)",
+        Claimed::Airflow => "airflow (m³/h)",
+        Claimed::Temperature => "temperature (°C)",
+        Claimed::Cooling => "cooling (W)",
+        Claimed::Eer => "energy efficiency ratio (BTU/Wh)",
+    }
+}
+
+/// A verdict, word for word.
+#[must_use]
+pub const fn verdict_name(verdict: ClaimVerdict) -> &'static str {
+    match verdict {
+        ClaimVerdict::BeatsIt => "beats it",
+        ClaimVerdict::FallsShort => "falls short",
+        ClaimVerdict::BearsItOut => "bears it out",
+        ClaimVerdict::TooCloseToCall => "too close to call",
+        ClaimVerdict::Inside => "inside",
+        ClaimVerdict::OutsideBelow => "outside, below",
+        ClaimVerdict::OutsideAbove => "outside, above",
+    }
+}
 
 /// Heads of the table of what was asked.
 pub const SIZE_HEADS: [&str; 6] = ["Bank", "Mode", "Hours wanted (h)", "What", "Value", "Unit"];
@@ -199,6 +276,12 @@ pub fn part_of(plan: &Plan, path: Path) -> String {
         Path::Array(array, _) => format!("Panels {}", array + 1),
         Path::Charger(charger, _) => format!("Charger {}", charger + 1),
         Path::Supply(_) => "What feeds the bank".into(),
+        Path::Claim(claim, _) => match plan.claims.get(claim).map(|claim| claim.name.trim()) {
+            Some(name) if !name.is_empty() => name.into(),
+            _ => format!("Claim {}", claim + 1),
+        },
+        Path::Air(_) => "The air side".into(),
+        Path::Price(_) => "The price".into(),
         _ => String::new(),
     }
 }

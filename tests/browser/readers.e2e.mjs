@@ -56,7 +56,7 @@ with open(sys.argv[1], newline='', encoding='utf-8') as file:
     print(json.dumps(list(csv.reader(file, strict=True))))`, path], { encoding: 'utf8', maxBuffer: 1 << 26 }));
 
 test('tables: two readers of CSV see the same rows, all of one length', async ({ scratch }) => {
-  for (const plan of [demo(), hostile()]) {
+  for (const plan of [demo(), hostile(), json('tests/links/week_with_claims.json')]) {
     const files = handedOn(scratch(), plan);
     assert(files.of('.csv').length >= 6, files.names.join(' '));
     for (const name of files.of('.csv')) {

@@ -80,6 +80,14 @@ fn a_link_is_short_enough_to_send() {
         let link = link_from_plan(&plan).unwrap();
         assert!(link.len() <= most, "{}", link.len());
     }
+    // One van with every part of the plan stated: hot week, three claims with their
+    // meters, a reading of the air side, the price. Measured: 835.
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/links");
+    let week = fs::read_to_string(folder.join("week_with_claims.json")).unwrap();
+    let week = plan_from_json(&week).unwrap();
+    assert!(!week.claims.is_empty() && week.day.days_count == Some(7));
+    check_back(&week);
+    assert!(link_from_plan(&week).unwrap().len() <= 1500);
 }
 
 #[test]
