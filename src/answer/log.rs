@@ -359,8 +359,9 @@ pub fn to_bank(plan: &mut Plan, bank: usize, report: &LogReport) -> bool {
     true
 }
 
-/// Holds the totals against the bank's label: a claim of charge and one of energy.
-pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport) {
+/// Holds the totals against the bank's label: a claim of charge and one of energy,
+/// both by this name.
+pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport, name: &str) {
     let Some(the_bank) = plan.banks.get(bank) else {
         return;
     };
@@ -375,6 +376,7 @@ pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport) {
     let common = |about| Claim {
         bank,
         end_by,
+        name: name.into(),
         measured_min: Some(readable(60.0 * report.covered_h))
             .filter(|min| range::MEASURED_MIN.accepts(*min)),
         rate_a: report
@@ -502,7 +504,7 @@ mod tests {
         assert!(!to_mode(&mut plan, 0, 9, &first));
         let report = report(&log, 0.0, LogMeter::default());
         assert!(to_bank(&mut plan, 0, &report));
-        to_claims(&mut plan, 0, &report);
+        to_claims(&mut plan, 0, &report, "");
         assert_eq!((plan.claims.len(), plan.errors()), (2, Vec::new()));
         // What the gap may hold stands in the spread: a verdict must survive it.
         let (ah, expanded) = report.ah.unwrap();

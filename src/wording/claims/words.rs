@@ -5,6 +5,9 @@ pub const LOG_HINT: &str = "Drop a CSV file of a monitor or logger here, or pick
 pub const PICK_LOG: &str = "Pick a log";
 pub const TRY_LOG: &str = "Try the invented log";
 pub const COLUMNS: &str = "How its columns are read";
+pub const INVENTED: &str =
+    "Invented for the demonstration: no such van, bank or cooler was measured.";
+pub const INVENTED_NAME: &str = "From the invented log";
 pub const READ_AS: &str = "Read as";
 pub const IN_UNIT: &str = "In";
 pub const READ_AGAIN: &str = "Read it again so";
