@@ -25,7 +25,10 @@ use crate::{
         totals::{Sampling, totals},
     },
     chart::series::{Sample as Dot, Series},
-    plan::{Claim, Draw, Figure, Plan, claims::Claimed},
+    plan::{
+        Claim, Draw, Figure, Plan,
+        claims::{Claimed, EndBy},
+    },
     quantity::{amps, in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours, in_watts, seconds},
     range,
 };
@@ -90,7 +93,7 @@ impl Default for LogMeter {
     fn default() -> Self {
         Self {
             is_clamp: false,
-            shunt_a: 500.0,
+            shunt_a: 100.0,
         }
     }
 }
@@ -293,9 +296,23 @@ pub fn drawn(log: &Log, pieces: usize) -> Series {
     }
 }
 
+/// Rounded to five digits: more than any meter here reads, and fit to be read.
+fn readable(value: f64) -> f64 {
+    let digits = 4 - value.abs().max(1e-9).log10().floor() as i32;
+    let scale = 10f64.powi(digits.clamp(-9, 9));
+    (value * scale).round() / scale
+}
+
+/// The uncertainty with what the gaps may hold added to it: a plan has no place
+/// for a bound on one side, so it widens both.
+fn with_gap(expanded: f64, (least, most): (f64, f64)) -> f64 {
+    expanded + least.abs().max(most.abs())
+}
+
 /// A measured figure with its spread, where its range takes it.
 fn figure(value: f64, expanded: Option<f64>, range: range::Range) -> Option<Figure> {
-    let spread = expanded.map(|u| 100.0 * u / value.abs());
+    let value = readable(value);
+    let spread = expanded.map(|u| readable(100.0 * u / value.abs()));
     let spread = spread.filter(|percent| range::SPREAD_PERCENT.accepts(*percent));
     range.accepts(value).then_some(Figure {
         spread_percent: spread,
@@ -307,7 +324,8 @@ fn figure(value: f64, expanded: Option<f64>, range: range::Range) -> Option<Figu
 /// mean over its time on and off is what was measured, so the share of time on
 /// goes. Returns whether it could be.
 pub fn to_mode(plan: &mut Plan, unit: usize, mode: usize, stretch: &StretchFigures) -> bool {
-    let power = figure(stretch.watts, stretch.expanded_w, range::DRAW_W);
+    let known = stretch.expanded_w;
+    let power = known.and_then(|u| figure(stretch.watts, Some(u), range::DRAW_W));
     let mode = plan.units.get_mut(unit).and_then(|u| u.modes.get_mut(mode));
     let (Some(power_w), Some(mode)) = (power, mode) else {
         return false;
@@ -322,12 +340,14 @@ pub fn to_bank(plan: &mut Plan, bank: usize, report: &LogReport) -> bool {
     let Some(bank) = plan.banks.get_mut(bank) else {
         return false;
     };
-    let of = |total: Option<(f64, Option<f64>)>, range| {
-        total.and_then(|(value, expanded)| figure(value, expanded, range))
+    // Where no accuracy can be claimed, nothing is taken for measured.
+    let of = |total: Option<(f64, Option<f64>)>, gap, range| {
+        let (value, expanded) = total?;
+        figure(value, Some(with_gap(expanded?, gap)), range)
     };
     let (ah, wh) = (
-        of(report.ah, range::MEASURED_AH),
-        of(report.wh, range::MEASURED_WH),
+        of(report.ah, report.gap_ah, range::MEASURED_AH),
+        of(report.wh, report.gap_wh, range::MEASURED_WH),
     );
     if ah.is_none() && wh.is_none() {
         return false;
@@ -339,34 +359,45 @@ pub fn to_bank(plan: &mut Plan, bank: usize, report: &LogReport) -> bool {
     true
 }
 
-/// Holds the totals against the bank's label: a claim of charge and one of energy.
-pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport) {
+/// Holds the totals against the bank's label: a claim of charge and one of energy,
+/// both by this name.
+pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport, name: &str) {
     let Some(the_bank) = plan.banks.get(bank) else {
         return;
     };
     let ah = the_bank.block_rated_ah.value * f64::from(the_bank.parallel_count);
     let wh = ah * the_bank.nominal_v();
+    let end_by = report.end.and_then(|end| match end.cause {
+        Cause::BatteryCutOff => Some(EndBy::BatteryCutOff),
+        Cause::UnitCutOff => Some(EndBy::UnitCutOff),
+        Cause::StoppedByHand => Some(EndBy::ByHand),
+        Cause::FloorOrUnknown => None,
+    });
     let common = |about| Claim {
         bank,
-        measured_min: Some(60.0 * report.covered_h).filter(|min| range::MEASURED_MIN.accepts(*min)),
+        end_by,
+        name: name.into(),
+        measured_min: Some(readable(60.0 * report.covered_h))
+            .filter(|min| range::MEASURED_MIN.accepts(*min)),
         rate_a: report
             .amps
-            .map(|(mean, ..)| mean)
+            .map(|(mean, ..)| readable(mean))
             .filter(|a| range::DRAW_A.accepts(*a)),
         ..Claim::of(about)
     };
-    let of = |total: Option<(f64, Option<f64>)>, range| {
-        total.and_then(|(value, expanded)| figure(value, expanded, range))
+    let of = |total: Option<(f64, Option<f64>)>, gap, range| {
+        let (value, expanded) = total?;
+        figure(value, expanded.map(|u| with_gap(u, gap)), range)
     };
     let new = [
         Claim {
             claimed_ah: Some(ah),
-            measured_ah: of(report.ah, range::CLAIM_AH),
+            measured_ah: of(report.ah, report.gap_ah, range::CLAIM_AH),
             ..common(Claimed::Charge)
         },
         Claim {
             claimed_wh: Some(wh),
-            measured_wh: of(report.wh, range::CLAIM_WH),
+            measured_wh: of(report.wh, report.gap_wh, range::CLAIM_WH),
             ..common(Claimed::Energy)
         },
     ];
@@ -473,8 +504,13 @@ mod tests {
         assert!(!to_mode(&mut plan, 0, 9, &first));
         let report = report(&log, 0.0, LogMeter::default());
         assert!(to_bank(&mut plan, 0, &report));
-        to_claims(&mut plan, 0, &report);
+        to_claims(&mut plan, 0, &report, "");
         assert_eq!((plan.claims.len(), plan.errors()), (2, Vec::new()));
+        // What the gap may hold stands in the spread: a verdict must survive it.
+        let (ah, expanded) = report.ah.unwrap();
+        let spread = plan.claims[0].measured_ah.unwrap().spread_percent.unwrap();
+        let want = 100.0 * (expanded.unwrap() + report.gap_ah.1) / ah;
+        assert!((spread / want - 1.0).abs() < 1e-3, "{spread} {want}");
     }
 
     #[test]

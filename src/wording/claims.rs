@@ -87,8 +87,8 @@ pub use log::{
     role_name, sampling_sentence, stretch_text, stretch_title, total_text, unit_name, why_words,
 };
 pub use said::{
-    about_name, air_refusal, air_sentence, budget_name, claim_number, class_name, conditions,
-    decisive_sentence, end_by_name, figure_text, full_by_name, headline, limited_sentence,
-    missing_sentence, money_sentence, next_sentence, plainly, pocket_sentence, share_text,
-    verdict_name, watts_text, whole_percent,
+    about_name, air_refusal, air_sentence, budget_name, claim_number, claim_title, class_name,
+    conditions, decisive_sentence, end_by_name, figure_text, full_by_name, headline,
+    limited_sentence, missing_sentence, money_sentence, next_sentence, plainly, pocket_sentence,
+    share_text, verdict_name, watts_text, whole_percent,
 };

@@ -287,6 +287,8 @@ fn remedy(plan: &Plan, claim: &Claim, figure: &Measured, wanted: Decisive) -> Re
         meter_limit: wanted.meter_limit,
         classes: classes
             .filter(|class| *class != MeterClass::Sheet)
+            // It reads alternating current: of use only where it was used.
+            .filter(|class| *class != MeterClass::WattMeter || claim.meter == Some(*class))
             .filter(enough)
             .collect(),
     }

@@ -82,11 +82,12 @@ pub fn columns(bench: Bench) -> El {
 
 /// A row for each column; what is chosen counts when the file is read again.
 fn rows(bench: Bench) -> Vec<El> {
-    let chosen = RwSignal::new(bench.columns.get_untracked());
+    let guessed = bench.columns.get_untracked();
+    let chosen = RwSignal::new(guessed.clone());
     let count = chosen.with_untracked(Vec::len);
     let rows = (0..count).map(|at| row(chosen, at));
     let again = button("", words::READ_AGAIN, move || {
-        let given = chosen.with_untracked(|columns| spoken_for(columns));
+        let given = chosen.with_untracked(|columns| spoken_for(columns, &guessed));
         bench.read(Options {
             columns: given,
             ..Options::default()
@@ -95,13 +96,17 @@ fn rows(bench: Bench) -> Vec<El> {
     vec![h("div", "columns").children(rows), again]
 }
 
-fn spoken_for(columns: &[Column]) -> Vec<Given> {
+/// What was left unread by guess and by choice stays open: another column may
+/// now make it plain.
+fn spoken_for(columns: &[Column], guessed: &[Column]) -> Vec<Given> {
     let given = |(column, c): (usize, &Column)| Given {
         column,
         role: c.role,
         unit: c.unit,
     };
-    columns.iter().enumerate().map(given).collect()
+    let open = |at: usize| columns[at].role == Role::Ignored && guessed[at].role == Role::Ignored;
+    let all = columns.iter().enumerate();
+    all.filter(|(at, _)| !open(*at)).map(given).collect()
 }
 
 fn row(chosen: RwSignal<Vec<Column>>, at: usize) -> El {

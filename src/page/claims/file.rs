@@ -40,6 +40,8 @@ pub struct Bench {
     pub said: RwSignal<&'static str>,
     /// Which reading is the present one; older ones stop.
     turn: RwSignal<usize>,
+    /// The log is the demonstration's, and says so wherever it is shown.
+    pub is_invented: RwSignal<bool>,
 }
 
 /// Lines that are read before the page may breathe: some 10 ms.
@@ -58,10 +60,12 @@ impl Bench {
             meter: RwSignal::new(LogMeter::default()),
             said: RwSignal::new(""),
             turn: RwSignal::new(0),
+            is_invented: RwSignal::new(false),
         }
     }
 
-    fn open(self, bytes: Vec<u8>) {
+    fn open(self, bytes: Vec<u8>, is_invented: bool) {
+        self.is_invented.set(is_invented);
         self.bytes.set(Arc::new(bytes));
         self.offset_a.set(0.0);
         self.read(Options::default());
@@ -150,7 +154,7 @@ pub fn log(state: State) -> El {
     let buttons = h("div", "buttons")
         .child(button("", words::PICK_LOG, move || picker.click()))
         .child(button("", words::TRY_LOG, move || {
-            bench.open(log::invented().into_bytes());
+            bench.open(log::invented().into_bytes(), true);
         }));
     let drop = h("div", "drop")
         .child(h("p", "hint").text(words::LOG_HINT))
@@ -209,7 +213,7 @@ fn take(bench: Bench, file: Option<web_sys::File>) {
     wasm_bindgen_futures::spawn_local(async move {
         let buffer = wasm_bindgen_futures::JsFuture::from(part.array_buffer()).await;
         if let Ok(buffer) = buffer {
-            bench.open(js_sys::Uint8Array::new(&buffer).to_vec());
+            bench.open(js_sys::Uint8Array::new(&buffer).to_vec(), false);
         }
     });
 }

@@ -4,7 +4,8 @@ use super::{edges, file::Bench};
 use crate::{
     answer::log::{self, LogMeter, LogReport, Means},
     page::{
-        dom::{El, button, h, text_of},
+        browser::later,
+        dom::{El, always, button, h, text_of},
         field::choice,
         reactive::*,
         state::State,
@@ -35,11 +36,16 @@ pub fn log_view(state: State, bench: Bench) -> El {
         if bench.log.with_untracked(Option::is_none) {
             return Vec::new();
         }
-        let report: Reported = Memo::new(move |_| {
-            let log = bench.log.get()?;
-            Some(log::report(&log, bench.offset_a.get(), bench.meter.get()))
+        let report = reported(bench);
+        let invented = h("p", "hint").live_text(move || {
+            if bench.is_invented.get() {
+                words::INVENTED.into()
+            } else {
+                String::new()
+            }
         });
         vec![
+            invented,
             edges::chart(state, bench),
             totals(report),
             sentences(report),
@@ -51,7 +57,19 @@ pub fn log_view(state: State, bench: Bench) -> El {
     })
 }
 
-type Reported = Memo<Option<LogReport>>;
+type Reported = RwSignal<Option<LogReport>>;
+
+/// The figures of the log, each time in a task of its own.
+fn reported(bench: Bench) -> Reported {
+    let report = RwSignal::new(None);
+    always(move || {
+        let (log, offset_a, meter) = (bench.log.get(), bench.offset_a.get(), bench.meter.get());
+        later(std::time::Duration::ZERO, move || {
+            report.set(log.map(|log| log::report(&log, offset_a, meter)));
+        });
+    });
+    report
+}
 
 fn totals(report: Reported) -> El {
     let key = move || report.with(|report| format!("{report:?}"));
@@ -107,7 +125,7 @@ fn meter(bench: Bench) -> El {
         || words::LOG_METERS.map(str::to_owned).to_vec(),
         move || {
             let meter = bench.meter.get();
-            METERS.iter().position(|&one| one == meter).unwrap_or(1)
+            METERS.iter().position(|&one| one == meter).unwrap_or(0)
         },
         move |at| bench.meter.set(METERS.get(at).copied().unwrap_or_default()),
     )
@@ -187,7 +205,12 @@ fn into_plan(state: State, bench: Bench, report: Reported) -> El {
     });
     let claims = button("quiet", words::MAKE_CLAIMS, move || {
         if let Some(report) = report.get_untracked() {
-            state.edit(|plan| log::to_claims(plan, 0, &report));
+            let name = if bench.is_invented.get_untracked() {
+                words::INVENTED_NAME
+            } else {
+                ""
+            };
+            state.edit(|plan| log::to_claims(plan, 0, &report, name));
             bench.said.set(words::TAKEN);
         }
     });

@@ -42,11 +42,7 @@ pub fn report(state: State, answer: Answered) -> El {
 fn row_texts(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
     let claim = &plan.claims[answer.claim];
     let text = |value| say::figure_text(answer.about, value);
-    let name = if claim.name.is_empty() {
-        say::about_name(answer.about).to_owned()
-    } else {
-        claim.name.clone()
-    };
+    let name = say::claim_title(plan, answer);
     let claimed = match answer.claimed_most {
         Some(most) => format!("{} to {}", text(answer.claimed), text(most)),
         None => text(answer.claimed),
@@ -93,7 +89,7 @@ fn built(rows: Vec<Vec<String>>) -> Vec<El> {
     });
     vec![
         h("h3", "").text(words::REPORT),
-        h("table", "report")
+        h("table", "verdicts")
             .child(h("thead", "").child(head))
             .children(bodies),
         h("p", "source").text(words::REPORT_NOTE),

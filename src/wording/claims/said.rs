@@ -132,10 +132,13 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
     }
 }
 
-/// A claim's own name, or what it is about.
-fn claim_title(plan: &Plan, answer: &ClaimAnswer) -> String {
+/// A claim's own name, and what it is about.
+#[must_use]
+pub fn claim_title(plan: &Plan, answer: &ClaimAnswer) -> String {
     match plan.claims.get(answer.claim) {
-        Some(claim) if !claim.name.is_empty() => claim.name.clone(),
+        Some(claim) if !claim.name.is_empty() => {
+            format!("{}: {}", claim.name, about_name(answer.about))
+        }
         _ => about_name(answer.about).into(),
     }
 }

@@ -5,6 +5,9 @@ pub const LOG_HINT: &str = "Drop a CSV file of a monitor or logger here, or pick
 pub const PICK_LOG: &str = "Pick a log";
 pub const TRY_LOG: &str = "Try the invented log";
 pub const COLUMNS: &str = "How its columns are read";
+pub const INVENTED: &str =
+    "Invented for the demonstration: no such van, bank or cooler was measured.";
+pub const INVENTED_NAME: &str = "From the invented log";
 pub const READ_AS: &str = "Read as";
 pub const IN_UNIT: &str = "In";
 pub const READ_AGAIN: &str = "Read it again so";
@@ -22,7 +25,8 @@ pub const MAKE_BANK: &str = "Take the totals as the measured bank";
 pub const MAKE_CLAIMS: &str = "Hold the totals against the label";
 pub const TAKEN: &str =
     "Taken into the plan, marked measured, with its spread. Undo takes it back.";
-pub const NOT_TAKEN: &str = "That figure is outside what the plan takes.";
+pub const NOT_TAKEN: &str =
+    "Not taken: no accuracy can be claimed for it, or it is outside what the plan takes.";
 pub const DRAW: &str = "Draw";
 pub const CHART_LABEL: &str = "Draw along the log, its stretches shaded";
 pub const CHARGE: &str = "Charge";

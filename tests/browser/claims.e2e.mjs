@@ -1,0 +1,89 @@
+// The fifth question, from outside: a file in, a column corrected, a stretch
+// moved, figures in the plan, and the report on paper.
+import assert from 'node:assert/strict';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import { complete, test } from './harness.mjs';
+
+const open = async ({ page, url }) => {
+  await page.goto(url);
+  await complete(page);
+  await page.locator('summary:has(#question-5)').click();
+  await page.locator('.drop').waitFor();
+};
+/** Minutes, volts and amps: 100 minutes at 20 A and 13 V, then 100 at 10 A. */
+const rows = (cell = (k) => (k < 100 ? 20 : 10)) =>
+  Array.from({ length: 201 }, (_, k) => `${k},13.0,${cell(k)}`).join('\n');
+const give = async (t, name, text) => {
+  const file = join(t.scratch(), name);
+  writeFileSync(file, text);
+  await t.page.setInputFiles('#log-file', file);
+};
+const energy = (page) => page.locator('.totals tr', { hasText: 'Energy' }).locator('td').innerText();
+
+test('a log gives its totals, its stretches and a report', async (t) => {
+  await open(t);
+  await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
+  await t.page.waitForSelector('.stretch');
+  // 20 A for 100 min and 10 A for 100 min at 13 V are 650 Wh, by hand.
+  const wh = Number((await energy(t.page)).match(/^[\d.]+/)[0]);
+  assert.ok(Math.abs(wh - 650) < 3, `${wh} Wh`);
+  assert.equal(await t.page.locator('.stretch').count(), 2);
+  await t.page.getByRole('button', { name: 'Make stretch 1 the draw of Hold' }).click();
+  assert.equal(await t.page.inputValue('#units-0--modes-1--power-w'), '260');
+  await t.page.getByRole('button', { name: 'Hold the totals against the label' }).click();
+  await t.page.waitForSelector('.verdicts');
+  assert.match(await t.page.locator('.verdicts').innerText(), /falls short/);
+  const found = await new AxeBuilder({ page: t.page }).analyze();
+  assert.deepEqual(found.violations.map((one) => one.id), []);
+});
+
+test('a column is corrected, and a bad cell is named by line and column', async (t) => {
+  await open(t);
+  // Bare headings say nothing: the amps must be spoken for.
+  await give(t, 'bare.csv', `elapsed min,one,two\n${rows()}\n`);
+  await t.page.waitForSelector('.wrong-log');
+  await t.page.selectOption('#column-1', { label: 'volts' });
+  await t.page.selectOption('#column-2', { label: 'amps' });
+  await t.page.getByRole('button', { name: 'Read it again so' }).click();
+  await t.page.waitForSelector('.stretch');
+  await give(t, 'bad.csv', `elapsed min,bank V,draw A\n${rows((k) => (k === 7 ? '2o' : 20))}\n`);
+  await t.page.waitForSelector('.wrong-log');
+  assert.match(await t.page.locator('.log-said').innerText(), /Line 9, column 3/);
+});
+
+test('an edge moves by keys and by pointer', async (t) => {
+  await open(t);
+  await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
+  await t.page.waitForSelector('.stretch');
+  const edge = t.page.getByRole('slider', { name: 'End of stretch 1' });
+  const now = async () => Number(await edge.getAttribute('aria-valuenow'));
+  const before = await now();
+  await edge.focus();
+  await t.page.keyboard.press('PageDown');
+  assert.equal(await now(), before - 10);
+  const box = await edge.boundingBox();
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await t.page.mouse.move(x, y);
+  await t.page.mouse.down();
+  await t.page.mouse.move(x - 60, y, { steps: 6 });
+  await t.page.mouse.up();
+  assert.ok((await now()) < before - 15, `${await now()}`);
+});
+
+test('the invented bench report fits its paper', async (t) => {
+  await open(t);
+  await t.page.getByRole('button', { name: 'Try the invented log' }).click();
+  await t.page.waitForSelector('.stretch');
+  await t.page.getByRole('button', { name: 'Hold the totals against the label' }).click();
+  await t.page.waitForSelector('.verdicts');
+  const file = join(t.scratch(), 'report.pdf');
+  await t.page.pdf({ path: file, format: 'A4' });
+  assert.equal(readFileSync(file).subarray(0, 5).toString(), '%PDF-');
+  await t.page.emulateMedia({ media: 'print' });
+  await t.page.setViewportSize({ width: 718, height: 1000 });
+  const cut = await t.page.evaluate(() => [...document.querySelectorAll('.bench-report *, .totals *')]
+    .filter((one) => one.getBoundingClientRect().right > innerWidth + 1).length);
+  assert.equal(cut, 0);
+});
