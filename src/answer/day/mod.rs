@@ -7,8 +7,11 @@ mod make;
 
 pub use make::{can_be_run, day, day_with_odds};
 
-pub use crate::simulate::day::{DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt};
 use crate::{finding::Finding, simulate::Stop, spread::Band};
+pub use crate::{
+    simulate::day::{COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt},
+    spread::{Sampled, Sampler},
+};
 use serde::{Deserialize, Serialize};
 
 /// Everything about one to seven days of the plan's first bank.
