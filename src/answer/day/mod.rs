@@ -3,9 +3,15 @@
 //! Hours count from the start of the first night, by the clock of the plan.
 //! Watts into the bank's bars are positive where a name does not say which way.
 
+mod change;
 mod make;
+mod rank;
+mod trial;
 
+pub use change::Change;
 pub use make::{can_be_run, day, day_with_odds};
+pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
+pub use trial::{Chances, Ground};
 
 use crate::{finding::Finding, simulate::Stop, spread::Band};
 pub use crate::{

@@ -1,0 +1,3 @@
+//! What the hot day is asked beside its trace.
+
+mod changes;
