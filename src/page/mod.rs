@@ -9,6 +9,7 @@ mod assumed;
 mod banks;
 mod browser;
 mod chart;
+mod choose;
 mod claims;
 mod curves;
 mod day;
@@ -27,6 +28,7 @@ mod part;
 mod reactive;
 mod ribbon;
 mod state;
+mod supply;
 mod units;
 
 use browser::document;

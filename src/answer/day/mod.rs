@@ -4,6 +4,7 @@
 //! Watts into the bank's bars are positive where a name does not say which way.
 
 mod change;
+pub mod import;
 mod make;
 mod rank;
 mod trial;
