@@ -26,7 +26,7 @@ pub const CHARGER_IN: &str = "Chargers";
 pub const LOADS_OUT: &str = "Loads";
 pub const UNIT_OUT: &str = "Unit";
 
-pub const CHARTS_HINT: &str = "Dark stretches lie between sunset and sunrise. A band holds 19 of 20 drawn days; the line is the plan’s own numbers.";
+pub const CHARTS_HINT: &str = "Touch a chart, or use the arrow keys, to read all three. Dark stretches lie between sunset and sunrise. A band holds 19 of 20 drawn days; the line is the plan’s own numbers.";
 pub const BAND_COMING: &str = "Drawing the band…";
 pub const BAND_STALE: &str = "The band is still that of the numbers before.";
 pub const BAND_NONE: &str = "No band: the plan asks for none to be drawn.";
