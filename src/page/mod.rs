@@ -11,6 +11,7 @@ mod browser;
 mod chart;
 mod claims;
 mod curves;
+mod day;
 mod dom;
 mod field;
 mod files;
