@@ -22,6 +22,7 @@ pub mod read;
 mod slot;
 pub mod supply;
 mod units;
+pub mod wiring;
 
 pub use cabin::Cabin;
 pub use claims::{AirReading, Claim, Price};
@@ -30,6 +31,7 @@ pub use day::{CheckIn, Day, ModeRow};
 pub use figure::{Figure, Origin};
 pub use path::Path;
 pub use supply::Supply;
+pub use wiring::Wiring;
 
 use crate::bank::Chemistry;
 use serde::Serialize;
@@ -61,6 +63,9 @@ pub struct Plan {
     pub cabin: Cabin,
     #[serde(default, skip_serializing_if = "is_default")]
     pub supply: Supply,
+    /// Cables, fuses and what the blocks bear, for the fourth question.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub wiring: Wiring,
     /// By clock, every day alike. Left out: the asked mode for the hours wanted.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub mode_plan: Vec<ModeRow>,
