@@ -12,6 +12,7 @@ mod carry;
 mod chart;
 mod claims;
 mod curves;
+mod day;
 mod dom;
 mod field;
 mod files;

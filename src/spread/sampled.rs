@@ -85,6 +85,18 @@ impl Sampler {
         })
     }
 
+    /// How long the drawn days last, all together.
+    #[must_use]
+    pub fn span_h(&self) -> f64 {
+        self.scene.span_h
+    }
+
+    /// Hours from the start to the wanted hour.
+    #[must_use]
+    pub fn wanted_h(&self) -> f64 {
+        self.scene.wanted_h
+    }
+
     /// Draws `count` more days. Returns how many there are now.
     pub fn step(&mut self, count: u32) -> u32 {
         for _ in 0..count {
