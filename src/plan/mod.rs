@@ -23,6 +23,7 @@ pub mod reader;
 mod slot;
 pub mod supply;
 mod units;
+pub mod wiring;
 
 pub use cabin::Cabin;
 pub use claims::{AirReading, Claim, Price};
@@ -32,6 +33,7 @@ pub use figure::{Figure, Origin};
 pub use path::Path;
 pub use reader::Reader;
 pub use supply::Supply;
+pub use wiring::Wiring;
 
 use crate::bank::Chemistry;
 use serde::Serialize;
@@ -63,6 +65,9 @@ pub struct Plan {
     pub cabin: Cabin,
     #[serde(default, skip_serializing_if = "is_default")]
     pub supply: Supply,
+    /// Cables, fuses and what the blocks bear, for the fourth question.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub wiring: Wiring,
     /// By clock, every day alike. Left out: the asked mode for the hours wanted.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub mode_plan: Vec<ModeRow>,

@@ -17,6 +17,7 @@ use std::fmt;
 mod claims;
 mod parts;
 mod reader;
+mod wiring;
 
 type Object = Map<String, Value>;
 
@@ -83,6 +84,7 @@ pub fn plan(value: &Value) -> Result<Plan, Wrong> {
             "day" => parts::day(&mut plan, value)?,
             "cabin" => parts::cabin(&mut plan, value)?,
             "supply" => parts::supply(&mut plan, value)?,
+            "wiring" => wiring::wiring(&mut plan, value)?,
             "mode_plan" => each(value, key, |at, value| {
                 parts::mode_row(&mut plan, at, value)
             })?,
