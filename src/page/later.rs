@@ -63,7 +63,7 @@ fn inside(there: There, state: State, question: Question) -> Vec<El> {
     match question {
         Question::Claims => super::claims::claims(state),
         Question::Day => super::day::day(state),
-        Question::Carry => Vec::new(),
+        Question::Carry => super::carry::carry(state),
         Question::HandOn => hand_on(there, state),
     }
 }

@@ -8,6 +8,7 @@ mod app;
 mod assumed;
 mod banks;
 mod browser;
+mod carry;
 mod chart;
 mod choose;
 mod claims;

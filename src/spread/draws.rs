@@ -33,10 +33,17 @@ impl Draws {
     /// What a plan's drawn days are drawn from. The plan is to be without errors.
     #[must_use]
     pub fn new(plan: &Plan) -> Self {
+        Self::of_modes(plan, &plan.mode_rows())
+    }
+
+    /// The same where the modes that may come on are others than the plan's:
+    /// rows as of [`Plan::mode_rows`].
+    #[must_use]
+    pub fn of_modes(plan: &Plan, rows: &[(u32, usize, Option<usize>)]) -> Self {
         // The range of the seed is that of the type; casts saturate.
         let seed = plan.number(Path::Day(D::SeedNumber)).unwrap_or(1.0) as u32;
         Self {
-            drawn: drawn(plan),
+            drawn: drawn(plan, rows),
             seed,
             plan: plan.clone(),
         }
@@ -66,8 +73,7 @@ impl Draws {
 }
 
 /// The numbers of a plan that are drawn.
-fn drawn(plan: &Plan) -> Vec<Drawn> {
-    let modes = plan.mode_rows();
+fn drawn(plan: &Plan, modes: &[(u32, usize, Option<usize>)]) -> Vec<Drawn> {
     let is_planned = |unit: usize, mode: Option<usize>| {
         modes
             .iter()

@@ -4,6 +4,7 @@
 //! else, so that another language is another set of these functions.
 
 mod answers;
+pub mod carry;
 mod cautions;
 mod charts;
 pub mod claims;

@@ -3,12 +3,15 @@
 //! Hours count from the start of the first night, by the clock of the plan.
 //! Watts into the bank's bars are positive where a name does not say which way.
 
+mod bedtime;
 mod change;
 pub mod import;
 mod make;
 mod rank;
+mod switching;
 mod trial;
 
+pub use bedtime::{Bedtime, BedtimeLine, Latest, bedtime_lines};
 pub use change::Change;
 pub use make::{can_be_run, day, day_with_odds};
 pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};

@@ -71,20 +71,23 @@ pub struct Chances {
 /// Counts nights one after the other.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Tally {
+    /// Nights taken in; those that could not be run count as not lasting.
     drawn: u32,
     lasting: u32,
     holding: u32,
 }
 
 impl Tally {
-    /// Takes in what one drawn night came to; one that could not be run counts
-    /// as none.
+    /// Takes in what one drawn night came to.
     pub(super) fn add(&mut self, outcome: Option<&Outcome>, wanted_h: f64) {
-        if let Some(outcome) = outcome {
-            self.drawn += 1;
-            self.lasting += u32::from(outcome.lasts_to(wanted_h));
-            self.holding += u32::from(outcome.holds_to(wanted_h));
-        }
+        self.drawn += 1;
+        self.lasting += u32::from(outcome.is_some_and(|it| it.lasts_to(wanted_h)));
+        self.holding += u32::from(outcome.is_some_and(|it| it.holds_to(wanted_h)));
+    }
+
+    /// How many nights were taken in.
+    pub(super) fn count(&self) -> usize {
+        self.drawn as usize
     }
 
     /// Runs of drawn nights from one number on.
