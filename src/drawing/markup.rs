@@ -16,6 +16,8 @@ use crate::{
 const FONT_PX: f64 = 12.0;
 /// Wide charts may be taller, up to a limit.
 const HEIGHT_SHARE: f64 = 0.6;
+/// How much lower a low chart is: one of several, one above another.
+const LOW: f64 = 0.8;
 /// The least and the most height of a chart's plot.
 pub const HEIGHT_PX: (f64, f64) = (200.0, 320.0);
 /// A row of event labels above the plot.
@@ -27,6 +29,7 @@ const STYLES: usize = 4;
 #[must_use]
 pub fn lay_out(drawing: &Drawing, width: f64) -> Figure {
     let height = (width * HEIGHT_SHARE).clamp(HEIGHT_PX.0, HEIGHT_PX.1);
+    let height = if drawing.is_low { height * LOW } else { height };
     figure(
         Frame {
             width,
@@ -35,6 +38,7 @@ pub fn lay_out(drawing: &Drawing, width: f64) -> Figure {
             x_kind: drawing.x_kind,
             x_range: None,
             y_range: drawing.y_range,
+            least_chars: drawing.least_chars,
         },
         &drawing.series,
     )

@@ -25,7 +25,11 @@ const MOST_ROWS: usize = 24;
 
 /// A chart with its table.
 pub fn chart_view(state: State, plot: Plot) -> El {
-    let stop = RwSignal::new(None::<usize>);
+    chart_at(state, plot, RwSignal::new(None))
+}
+
+/// The same, read at a stop that others may share.
+pub fn chart_at(state: State, plot: Plot, stop: RwSignal<Option<usize>>) -> El {
     let canvas = canvas(state, plot.clone(), stop);
     let read_out = h("p", "read-out").attr("aria-hidden", "true");
     let takeaway = h("figcaption", "");

@@ -120,6 +120,8 @@ impl Parts {
         let sign = path
             .range()
             .map_or("", |range| wording::unit_sign(range.unit, us_units));
+        // A gauge is its own unit.
+        let sign = if text.ends_with("AWG") { "" } else { sign };
         set_text(&self.unit, sign);
         set_text(&self.unit_in_label, &wording::unit_in_label(sign));
         let troubled = draft.trouble(path).is_some();

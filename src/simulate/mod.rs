@@ -2,6 +2,7 @@
 
 pub mod assemble;
 mod calibrate;
+pub mod charge;
 pub mod day;
 pub mod job;
 mod pieces;

@@ -13,9 +13,11 @@
 //! and the inputs independent.
 
 pub mod chance;
+mod draws;
 mod sampled;
 mod usual;
 
+pub use draws::Draws;
 pub use sampled::{Sampled, Sampler, band_of};
 pub use usual::half_width;
 

@@ -4,4 +4,5 @@
 //! temperature and the bank's voltage are handed in, so that this room knows
 //! neither the weather nor the bank.
 
+pub mod charger;
 pub mod solar;

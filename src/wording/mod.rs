@@ -4,10 +4,13 @@
 //! else, so that another language is another set of these functions.
 
 mod answers;
+pub mod carry;
 mod cautions;
 mod charts;
 pub mod claims;
+pub mod day;
 mod day_labels;
+pub mod day_words;
 mod findings;
 pub mod hand_on;
 mod labels;

@@ -6,6 +6,7 @@
 
 mod any_plan;
 mod books;
+mod charging;
 mod day;
 mod hostile;
 mod inverse;

@@ -4,6 +4,7 @@
 //! can go through the contract it does: a plan in, an answer out.
 
 mod bench_bank;
+mod charging;
 mod chemistry_models;
 mod constant_power;
 mod inverter;

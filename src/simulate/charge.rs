@@ -1,0 +1,433 @@
+//! Filling a bank: constant current, then constant voltage, what runs beside it
+//! running on.
+//!
+//! Integrated in charge, as runs are. On a straight piece of the open-circuit
+//! curve the held voltage makes the current fall straight with the charge, so
+//! the hours are exact: ampere-hours over the logarithmic mean of the currents at
+//! both ends. At constant current without loads they are exact as well; loads
+//! bend the current a little as the volts rise, and three Gauss points a piece
+//! follow that to 1e-9.
+//!
+//! Lead-acid has charge that must seep in ([`Store`]); it is stepped in time.
+
+use crate::{
+    bank::{Pack, Store},
+    circuit::Branch,
+    supply::charger::Charger,
+};
+
+/// Everything that a filling depends on.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Filling<'a> {
+    pub pack: &'a Pack,
+    pub store: &'a Store,
+    pub charger: Charger,
+    /// What runs meanwhile, and the share of the time that it does.
+    pub loads: &'a [(f64, Branch)],
+}
+
+/// What a filling came to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Filled {
+    pub hours: f64,
+    /// Of which at constant current, or at all that the source gives.
+    pub constant_current_h: f64,
+    pub end: FillEnd,
+    /// Share of what the bank holds at the end.
+    pub held: f64,
+    /// Into the bank's terminals.
+    pub into_ah: f64,
+    pub charger_wh: f64,
+    pub loads_wh: f64,
+    /// In the bank's resistance, and charge that does not stay.
+    pub lost_wh: f64,
+    /// Kept by the cells, by their open-circuit volts.
+    pub stored_wh: f64,
+    pub marks: Vec<FillMark>,
+}
+
+/// How a filling ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FillEnd {
+    /// The charge that was asked for.
+    Reached,
+    /// The charger's own end of charging came first.
+    CalledFull,
+    /// What runs beside it takes all that the charger gives.
+    TooWeak,
+    /// Not within [`MOST_H`].
+    TooLong,
+}
+
+/// The state at a moment of a filling.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FillMark {
+    pub hours: f64,
+    pub held: f64,
+    pub bar_v: f64,
+    /// Into the bank.
+    pub bank_a: f64,
+    pub charger_a: f64,
+}
+
+/// Longest filling that is answered, h.
+pub const MOST_H: f64 = 240.0;
+/// Widest piece, as a share of the cells' charge.
+const WIDEST: f64 = 0.02;
+/// Three Gauss points on 0 to 1.
+const NODES: [(f64, f64); 3] = [
+    (0.112_701_665_379_258_31, 5.0 / 18.0),
+    (0.5, 8.0 / 18.0),
+    (0.887_298_334_620_741_7, 5.0 / 18.0),
+];
+/// Halvings of a volt or so, down to rounding.
+const HALVINGS: usize = 50;
+/// Net amps that count as nothing, as a share of the charger's.
+const NOTHING: f64 = 1e-9;
+/// Steps of lead-acid, h.
+const STEP_H: f64 = 1.0 / 60.0;
+
+/// The bars at one moment.
+#[derive(Clone, Copy)]
+struct Bars {
+    volts: f64,
+    /// Into the bank.
+    bank_a: f64,
+    load_a: f64,
+    is_held: bool,
+}
+
+impl Filling<'_> {
+    /// Fills from one share of what the bank holds to another, 0 to 1.
+    ///
+    /// ```
+    /// use till_morning::{plan::Plan, simulate::{assemble, charge::{FillEnd, Filling}}, bank::Store};
+    /// use till_morning::supply::charger::Charger;
+    ///
+    /// let pack = assemble::pack(&Plan::demo(), 0).unwrap().pack;
+    /// let store = Store::new(&pack, 5.0, 0.995);
+    /// let charger = Charger { most_a: 30.0, hold_v: 28.4, end_a: 4.2, efficiency: 0.9, source_w: None };
+    /// let filled = Filling { pack: &pack, store: &store, charger, loads: &[] }.run(0.3, 0.9);
+    /// assert_eq!(filled.end, FillEnd::Reached);
+    /// let gap_wh = filled.charger_wh - filled.stored_wh - filled.lost_wh;
+    /// assert!(gap_wh.abs() < 1e-6);
+    /// ```
+    #[must_use]
+    pub fn run(&self, from: f64, to: f64) -> Filled {
+        let mut walk = Walk::new(self, self.pack.charge_at(from));
+        let end = self.pack.charge_at(to);
+        if end <= walk.charge {
+            return walk.finish(FillEnd::Reached);
+        }
+        let how = if self.pack.capacity.exponent > 1.0 {
+            walk.in_time(from, end)
+        } else {
+            walk.in_charge(end)
+        };
+        walk.finish(how)
+    }
+
+    fn load_a(&self, bar_v: f64) -> f64 {
+        let each = self.loads.iter();
+        each.map(|(share, load)| share * load.amps_at(bar_v)).sum()
+    }
+
+    /// Where the bars settle at an open-circuit voltage; no charging current where
+    /// the loads take all, or the bank stands above what is held.
+    fn bars(&self, emf_v: f64) -> Bars {
+        let (ohm, hold_v) = (self.pack.ohm, self.charger.hold_v);
+        let net_a = |bar_v: f64| self.charger.most_a_at(bar_v) - self.load_a(bar_v);
+        if emf_v >= hold_v {
+            return Bars {
+                volts: emf_v,
+                bank_a: 0.0,
+                load_a: self.load_a(emf_v),
+                is_held: true,
+            };
+        }
+        let held_a = net_a(hold_v);
+        if ohm > 0.0 && held_a * ohm >= hold_v - emf_v {
+            return Bars {
+                volts: hold_v,
+                bank_a: (hold_v - emf_v) / ohm,
+                load_a: self.load_a(hold_v),
+                is_held: true,
+            };
+        }
+        // Between the bank alone and what would be held.
+        let (mut low, mut high) = (emf_v, hold_v);
+        for _ in 0..if ohm > 0.0 { HALVINGS } else { 0 } {
+            let middle = 0.5 * (low + high);
+            if emf_v + ohm * net_a(middle) > middle {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Bars {
+            volts: low,
+            bank_a: net_a(low),
+            load_a: self.load_a(low),
+            is_held: false,
+        }
+    }
+
+    /// Open-circuit volts at which something changes: the source becomes the
+    /// limit, the volts are held, the charger ends.
+    fn breaks_v(&self) -> [f64; 3] {
+        let (ohm, charger) = (self.pack.ohm, &self.charger);
+        let at = |bar_v: f64| bar_v - ohm * (charger.most_a_at(bar_v) - self.load_a(bar_v));
+        [
+            charger.source_limits_from_v().map_or(0.0, at),
+            at(charger.hold_v),
+            charger.hold_v - ohm * charger.end_a,
+        ]
+    }
+}
+
+/// A filling under way.
+struct Walk<'a> {
+    filling: &'a Filling<'a>,
+    charge: f64,
+    sums: Filled,
+}
+
+impl<'a> Walk<'a> {
+    fn new(filling: &'a Filling<'a>, charge: f64) -> Self {
+        let sums = Filled {
+            hours: 0.0,
+            constant_current_h: 0.0,
+            end: FillEnd::Reached,
+            held: 0.0,
+            into_ah: 0.0,
+            charger_wh: 0.0,
+            loads_wh: 0.0,
+            lost_wh: 0.0,
+            stored_wh: 0.0,
+            marks: Vec::new(),
+        };
+        Self {
+            filling,
+            charge,
+            sums,
+        }
+    }
+
+    fn emf_v(&self, charge: f64) -> f64 {
+        self.filling.pack.curve.at(charge)
+    }
+
+    /// Nothing where charging goes on at a charge; otherwise why not.
+    fn stops(&self, bars: Bars) -> Option<FillEnd> {
+        let charger = &self.filling.charger;
+        if self.sums.hours > MOST_H {
+            Some(FillEnd::TooLong)
+        } else if bars.is_held && bars.bank_a <= charger.end_a * (1.0 + NOTHING) {
+            Some(FillEnd::CalledFull)
+        } else if bars.bank_a <= NOTHING * charger.most_a.max(NOTHING) {
+            Some(FillEnd::TooWeak)
+        } else {
+            None
+        }
+    }
+
+    fn in_charge(&mut self, end: f64) -> FillEnd {
+        self.mark();
+        for upper in self.uppers(end) {
+            if upper - self.charge < 1e-13 {
+                continue;
+            }
+            // Looked at a little way in: on its lower edge a piece may belong to
+            // the one before.
+            let inside = self.charge + 1e-6 * (upper - self.charge);
+            if let Some(end) = self.stops(self.filling.bars(self.emf_v(inside))) {
+                return end;
+            }
+            let bars = self.filling.bars(self.emf_v(0.5 * (self.charge + upper)));
+            if bars.is_held {
+                self.held_piece(upper, bars);
+            } else if let Some(end) = self.current_piece(upper) {
+                return end;
+            }
+            self.charge = upper;
+            self.mark();
+        }
+        if self.sums.hours > MOST_H {
+            FillEnd::TooLong
+        } else {
+            FillEnd::Reached
+        }
+    }
+
+    /// Upper ends of the pieces up to a charge: knots of the curve, every fiftieth,
+    /// and where the charger changes its ways.
+    fn uppers(&self, end: f64) -> Vec<f64> {
+        let curve = &self.filling.pack.curve;
+        let mut ends: Vec<f64> = curve.knots_down(end, self.charge).collect();
+        let count = (1.0 / WIDEST).round() as usize;
+        ends.extend((1..count).map(|at| at as f64 * WIDEST));
+        ends.push(end);
+        ends.retain(|&charge| charge > self.charge && charge <= end);
+        ends.sort_unstable_by(f64::total_cmp);
+        let mut breaks = Vec::new();
+        let mut low = self.charge;
+        for &high in &ends {
+            let (low_v, high_v) = (self.emf_v(low), self.emf_v(high));
+            for volts in self.filling.breaks_v() {
+                if volts > low_v && volts < high_v {
+                    breaks.push(low + (volts - low_v) / (high_v - low_v) * (high - low));
+                }
+            }
+            low = high;
+        }
+        ends.extend(breaks);
+        ends.sort_unstable_by(f64::total_cmp);
+        ends
+    }
+
+    /// A straight piece at the held voltage, exactly.
+    fn held_piece(&mut self, upper: f64, bars: Bars) {
+        let (pack, store) = (self.filling.pack, self.filling.store);
+        let (low_v, high_v) = (self.emf_v(self.charge), self.emf_v(upper));
+        let current = |emf_v: f64| ((bars.volts - emf_v) / pack.ohm).max(0.0);
+        let (first_a, last_a) = (current(low_v), current(high_v));
+        let stored_ah = (upper - self.charge) * pack.capacity.ah;
+        let into_ah = stored_ah / store.charge_efficiency;
+        let hours = into_ah / logarithmic_mean(first_a, last_a);
+        // The current falls straight with the charge, so its mean over the charge
+        // is the middle of its ends.
+        let lost_wh = pack.ohm * 0.5 * (first_a + last_a) * into_ah;
+        let stored_wh = stored_ah * 0.5 * (low_v + high_v);
+        self.book(hours, into_ah, stored_wh, lost_wh, bars.volts * bars.load_a);
+    }
+
+    /// A piece at the charger's most, the loads bending it a little.
+    fn current_piece(&mut self, upper: f64) -> Option<FillEnd> {
+        let (pack, store) = (self.filling.pack, self.filling.store);
+        for (node, weight) in NODES {
+            let emf_v = self.emf_v(self.charge + node * (upper - self.charge));
+            let bars = self.filling.bars(emf_v);
+            if bars.bank_a <= 0.0 {
+                return Some(FillEnd::TooWeak);
+            }
+            let stored_ah = (upper - self.charge) * pack.capacity.ah * weight;
+            let into_ah = stored_ah / store.charge_efficiency;
+            let hours = into_ah / bars.bank_a;
+            let lost_wh = pack.ohm * bars.bank_a * into_ah;
+            self.sums.constant_current_h += hours;
+            let load_w = bars.volts * bars.load_a;
+            self.book(hours, into_ah, stored_ah * emf_v, lost_wh, load_w);
+        }
+        None
+    }
+
+    fn book(&mut self, hours: f64, into_ah: f64, stored_wh: f64, lost_wh: f64, load_w: f64) {
+        // Charge that does not stay was brought in at the cells' own volts.
+        let gassed_wh = stored_wh * (1.0 / self.filling.store.charge_efficiency - 1.0);
+        let sums = &mut self.sums;
+        sums.hours += hours;
+        sums.into_ah += into_ah;
+        sums.stored_wh += stored_wh;
+        sums.lost_wh += lost_wh + gassed_wh;
+        sums.loads_wh += load_w * hours;
+        sums.charger_wh += stored_wh + gassed_wh + lost_wh + load_w * hours;
+    }
+
+    /// Lead-acid, step by step: no more than seeps in. The current of a step is
+    /// that of its middle.
+    fn in_time(&mut self, from: f64, end: f64) -> FillEnd {
+        let (pack, store) = (self.filling.pack, self.filling.store);
+        let timed = store.timed(STEP_H);
+        let mut held = store.rested(from);
+        self.mark();
+        loop {
+            let seeps_a = store.most_in_a(held, &timed);
+            let mut bars = self.filling.bars(self.emf_v(self.charge));
+            for _ in 0..2 {
+                let ahead = 0.5 * bars.bank_a.min(seeps_a) * STEP_H * store.charge_efficiency;
+                let middle = (self.charge + ahead / pack.capacity.ah).min(end);
+                bars = self.filling.bars(self.emf_v(middle));
+            }
+            if bars.bank_a > seeps_a {
+                bars = self.filling.seeping(seeps_a, self.emf_v(self.charge));
+            }
+            if let Some(end) = self.stops(bars) {
+                return end;
+            }
+            let step_ah = bars.bank_a * STEP_H * store.charge_efficiency;
+            let left_ah = (end - self.charge) * pack.capacity.ah;
+            let share = (left_ah / step_ah).min(1.0);
+            let (stored_ah, hours) = (step_ah * share, STEP_H * share);
+            let into_ah = stored_ah / store.charge_efficiency;
+            let next = self.charge + stored_ah / pack.capacity.ah;
+            let stored_wh = stored_ah * pack.curve.mean_between(self.charge, next);
+            let lost_wh = pack.ohm * bars.bank_a * into_ah;
+            if !bars.is_held {
+                self.sums.constant_current_h += hours;
+            }
+            self.book(hours, into_ah, stored_wh, lost_wh, bars.volts * bars.load_a);
+            held = store.after(held, &timed, -bars.bank_a);
+            self.charge = next;
+            self.mark_if_far();
+            if share < 1.0 || end - next < 1e-12 {
+                self.charge = end;
+                self.mark();
+                return FillEnd::Reached;
+            }
+        }
+    }
+
+    /// A mark, if the last one is a while ago: steps are many.
+    fn mark_if_far(&mut self) {
+        let last = self.sums.marks.last().map_or(0.0, |mark| mark.hours);
+        if self.sums.hours - last >= 10.0 * STEP_H {
+            self.mark();
+        }
+    }
+
+    fn mark(&mut self) {
+        let bars = self.filling.bars(self.emf_v(self.charge));
+        self.sums.marks.push(FillMark {
+            hours: self.sums.hours,
+            held: self.filling.pack.held_share(self.charge),
+            bar_v: bars.volts,
+            bank_a: bars.bank_a,
+            charger_a: bars.bank_a + bars.load_a,
+        });
+    }
+
+    fn finish(self, end: FillEnd) -> Filled {
+        Filled {
+            end,
+            held: self.filling.pack.held_share(self.charge),
+            ..self.sums
+        }
+    }
+}
+
+impl Filling<'_> {
+    /// The bars where the bank takes no more than seeps in: the charger holds back.
+    fn seeping(&self, bank_a: f64, emf_v: f64) -> Bars {
+        let volts = emf_v + self.pack.ohm * bank_a;
+        Bars {
+            volts,
+            bank_a,
+            load_a: self.load_a(volts),
+            is_held: true,
+        }
+    }
+}
+
+/// The mean of a current that falls straight with the charge, over its time.
+fn logarithmic_mean(a: f64, b: f64) -> f64 {
+    if b <= 0.0 {
+        return 0.0;
+    }
+    // ln(1 + x) / x, without loss where both are near each other.
+    let x = (a - b) / b;
+    if x.abs() < 1e-12 {
+        b
+    } else {
+        b * x / x.ln_1p()
+    }
+}
