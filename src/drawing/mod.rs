@@ -103,6 +103,8 @@ pub struct Drawing {
     pub marks: Vec<Event>,
     /// One of several, one above another: lower than a chart by itself.
     pub is_low: bool,
+    /// Several days: midnights carry their day's number.
+    pub counts_days: bool,
     /// Letters to leave room for at both sides, so that those share their x axis.
     pub least_chars: (usize, usize),
 }
