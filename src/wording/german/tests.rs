@@ -6,15 +6,13 @@ use crate::{
     plan::{Path, open::plan_from_json, reader::Language},
     wording::reader::table,
 };
-use std::{collections::BTreeSet, fs};
-
-const HERE: &str = env!("CARGO_MANIFEST_DIR");
+use std::collections::BTreeSet;
 
 /// `tests/data/cldr_german.txt` was made by Node's `Intl`, and names its CLDR. Ours
 /// differs in the minus alone: U+2212 as in all these pages.
 #[test]
 fn numbers_and_plural_are_those_of_cldr() {
-    let table = fs::read_to_string(format!("{HERE}/tests/data/cldr_german.txt")).unwrap();
+    let table = include_str!("../../../tests/data/cldr_german.txt");
     let rows: Vec<_> = table.lines().filter(|row| !row.starts_with('#')).collect();
     assert!(rows.len() > 20);
     for row in rows {
@@ -57,9 +55,15 @@ fn every_text_is_there_and_german() {
 
 /// Plans that bring about what the first question has to say.
 fn plans() -> Vec<Plan> {
-    let files = fs::read_dir(format!("{HERE}/tests/golden/plans")).unwrap();
-    let read = |file: fs::DirEntry| plan_from_json(&fs::read_to_string(file.path()).unwrap());
-    let mut plans: Vec<_> = files.map(|file| read(file.unwrap()).unwrap()).collect();
+    let files = [
+        include_str!("../../../tests/golden/plans/broken.json"),
+        include_str!("../../../tests/golden/plans/lead_acid_by_inverter.json"),
+        include_str!("../../../tests/golden/plans/measured_bank.json"),
+        include_str!("../../../tests/golden/plans/own_table.json"),
+    ];
+    let mut plans = files
+        .map(|json| plan_from_json(json).expect("a plan"))
+        .to_vec();
     let changes: [fn(&mut Plan); 8] = [
         |plan| plan.banks[0].block_nominal_v = 12.0,
         |plan| plan.banks[0].depth_percent = Some(400.0),
