@@ -99,6 +99,7 @@ impl Plan {
             air: super::AirReading::default(),
             price: super::Price::default(),
             show: Show::default(),
+            reader: None,
         }
     }
 

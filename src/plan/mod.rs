@@ -19,6 +19,7 @@ pub mod open;
 pub mod part;
 pub mod path;
 pub mod read;
+pub mod reader;
 mod slot;
 pub mod supply;
 mod units;
@@ -30,6 +31,7 @@ pub use cooling::UnitCooling;
 pub use day::{CheckIn, Day, ModeRow};
 pub use figure::{Figure, Origin};
 pub use path::Path;
+pub use reader::Reader;
 pub use supply::Supply;
 pub use wiring::Wiring;
 
@@ -82,6 +84,9 @@ pub struct Plan {
     pub price: Price,
     #[serde(default, skip_serializing_if = "is_default")]
     pub show: Show,
+    /// There: this plan is a reader's page, with a few numbers left open.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reader: Option<Reader>,
 }
 
 /// Blocks of one kind, wired in series and parallel.

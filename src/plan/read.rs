@@ -16,6 +16,7 @@ use std::fmt;
 
 mod claims;
 mod parts;
+mod reader;
 mod wiring;
 
 type Object = Map<String, Value>;
@@ -79,6 +80,7 @@ pub fn plan(value: &Value) -> Result<Plan, Wrong> {
             "loads" => each(value, key, |index, value| load(&mut plan, index, value))?,
             "night" => night(&mut plan, value)?,
             "show" => show(&mut plan, value)?,
+            "reader" => plan.reader = reader::reader(value)?,
             "day" => parts::day(&mut plan, value)?,
             "cabin" => parts::cabin(&mut plan, value)?,
             "supply" => parts::supply(&mut plan, value)?,
