@@ -81,6 +81,7 @@ impl DayChart {
             shades: dark(day),
             marks: self.marks(plan, day),
             is_low: true,
+            counts_days: day.span_h > 24.0,
             least_chars: LEAST_CHARS,
         }
     }

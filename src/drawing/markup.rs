@@ -62,6 +62,9 @@ pub fn markup(
         &marks::shades(&drawing.shades, laid.x, (laid.plot.top, laid.plot.bottom)),
     );
     axes(&mut svg, laid);
+    if drawing.counts_days {
+        days(&mut svg, laid);
+    }
     curves(&mut svg, drawing, laid);
     events(&mut svg, drawing, laid);
     if let Some(reading) = reading {
@@ -98,6 +101,15 @@ fn axes(svg: &mut Svg, laid: &Figure) {
     }
 }
 
+/// Which day begins to be which at each midnight, under its clock time.
+fn days(svg: &mut Svg, laid: &Figure) {
+    for tick in laid.x_ticks.iter().filter(|tick| tick.is_midnight()) {
+        let text = wording::day::day_short(laid.x.value(tick.at));
+        let at = (tick.at, laid.plot.bottom + 30.0);
+        svg.text("tick", at, Anchor::Middle, &text);
+    }
+}
+
 fn curves(svg: &mut Svg, drawing: &Drawing, laid: &Figure) {
     for (index, curve) in laid.curves.iter().enumerate() {
         let looks = if drawing.stacked { "layer" } else { "band" };
@@ -105,7 +117,12 @@ fn curves(svg: &mut Svg, drawing: &Drawing, laid: &Figure) {
     }
     for (index, (curve, name)) in laid.curves.iter().zip(&drawing.names).enumerate() {
         let style = index % STYLES;
-        svg.path(&format!("curve style-{style}"), &curve.line);
+        let looks = if drawing.stacked {
+            "curve top"
+        } else {
+            "curve"
+        };
+        svg.path(&format!("{looks} style-{style}"), &curve.line);
         if let Some(label) = &curve.label {
             svg.path("leader", &label.leader);
             let anchor = if label.flush_right {

@@ -12,7 +12,7 @@ mod ribbon;
 pub use day::DayChart;
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
-pub use ribbon::night_ribbon;
+pub use ribbon::{RibbonWords, night_ribbon, night_ribbon_in};
 
 use crate::{
     chart::{
@@ -103,6 +103,8 @@ pub struct Drawing {
     pub marks: Vec<Event>,
     /// One of several, one above another: lower than a chart by itself.
     pub is_low: bool,
+    /// Several days: midnights carry their day's number.
+    pub counts_days: bool,
     /// Letters to leave room for at both sides, so that those share their x axis.
     pub least_chars: (usize, usize),
 }

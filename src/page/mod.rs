@@ -10,6 +10,7 @@ mod banks;
 mod browser;
 mod carry;
 mod chart;
+mod choose;
 mod claims;
 mod curves;
 mod day;
@@ -28,6 +29,7 @@ mod part;
 mod reactive;
 mod ribbon;
 mod state;
+mod supply;
 mod units;
 
 use browser::document;

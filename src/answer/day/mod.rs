@@ -5,6 +5,7 @@
 
 mod bedtime;
 mod change;
+pub mod import;
 mod make;
 mod rank;
 mod switching;

@@ -4,7 +4,7 @@ use super::{El, State, h, told::Told};
 use crate::{
     drawing::{DayChart, Drawing},
     page::{
-        chart::{Plot, chart_at},
+        chart::{Plot, chart_column},
         reactive::*,
     },
     wording::day_words as words,
@@ -23,19 +23,17 @@ pub fn charts(state: State, told: Told) -> El {
         let Some(span_h) = told.day.get_untracked().map(|day| day.span_h) else {
             return Vec::new();
         };
-        let stop = RwSignal::new(None);
-        let views = DayChart::ALL.map(|chart| {
+        let plots = DayChart::ALL.map(|chart| {
             let drawn = Memo::new_with_compare(
                 move |_| told.of(state, |plan, day| chart.draw(plan, day)),
                 |_: Option<&Drawing>, _| true,
             );
-            let plot = Plot {
+            Plot {
                 titles: state.with_plan(|plan| chart.titles(plan, span_h)),
                 draw: Rc::new(move || drawn.get()),
-            };
-            chart_at(state, plot, stop)
+            }
         });
-        views.into_iter().collect()
+        chart_column(state, plots.into(), words::CHARTS_HINT)
     };
     let band = move || {
         if told.bands.is_behind() {
@@ -47,7 +45,6 @@ pub fn charts(state: State, told: Told) -> El {
     h("div", "day-charts")
         .live_class("behind", move || told.bands.is_behind())
         .live_class("stale", move || state.is_stale())
-        .child(h("p", "hint").text(words::CHARTS_HINT))
         .child(
             h("p", "band-said")
                 .attr("id", "day-band")

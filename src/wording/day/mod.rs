@@ -1,13 +1,24 @@
 //! The hot day in sentences.
 
+mod books;
+mod happened;
+mod weather;
+
+pub use books::{BookRow, energy_rows, heat_rows};
+pub use happened::{
+    charge_takeaway, event_label, event_sentence, first_things, power_takeaway,
+    temperature_takeaway,
+};
+pub use weather::{weather_fault, weather_taken};
+
 use super::{
     full_mode_name,
-    number::{clock_after, duration, fixed, percent, with_unit},
+    number::{clock, clock_after, duration, fixed, percent, with_unit},
     stop_phrase,
 };
 use crate::{
-    answer::day::{DayAnswer, DayEvent, Happening, ModeAt, Odds},
-    plan::{Path, Plan, day::DayField},
+    answer::day::{DayAnswer, Odds},
+    plan::Plan,
     quantity::{celsius, in_fahrenheit},
 };
 
@@ -51,6 +62,12 @@ pub fn day_number(hours_h: f64) -> usize {
     (hours_h.max(0.0) / ONE_DAY_H).floor() as usize + 1
 }
 
+/// The day that a moment belongs to, for an axis.
+#[must_use]
+pub fn day_short(hours_h: f64) -> String {
+    format!("day {}", day_number(hours_h))
+}
+
 /// A moment of the days, after "at" or "from": the clock, and the day where
 /// there are several.
 #[must_use]
@@ -87,7 +104,7 @@ pub fn planned_modes(plan: &Plan) -> String {
 
 /// "until 07:00", or how long where that alone would be read as another day's.
 fn until_wanted(day: &DayAnswer) -> String {
-    if day.wanted_h < super::WITHIN_A_DAY_H {
+    if day.wanted_h < crate::wording::WITHIN_A_DAY_H {
         let clock = clock_after(day.start_clock_min, day.wanted_h);
         format!("until {clock}")
     } else {
@@ -153,9 +170,9 @@ fn warmth(plan: &Plan, day: &DayAnswer) -> String {
     }
     let warmest = temperature(plan, day.warmest_c);
     match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
-        None => format!("The cabin holds {set} that night: {warmest} at the most."),
+        None => format!("The cabin holds {set}: {warmest} at the most in the first night."),
         Some(lost_h) => format!(
-            "The cabin does not hold {set}: it is warmer from {}, {warmest} at the most that night.",
+            "The cabin does not hold {set}: it is warmer from {} on, {warmest} at the most in the first night.",
             moment(day, lost_h)
         ),
     }
@@ -206,7 +223,7 @@ pub fn odds_sentence(plan: &Plan, day: &DayAnswer, odds: &Odds) -> String {
 #[must_use]
 pub fn odds_assume(odds: &Odds) -> String {
     format!(
-        "Worked out {} times over, each number drawn from how far it may be off, every one by itself: the row of chances is the same each time. A forecast that is wrong all week the same way is not in it, nor what nobody wrote down.",
+        "Odds of {} drawn days: each number anew from how far it may be off, every one by itself. A forecast that errs the same way all week is not in them, nor what nobody wrote down.",
         odds.samples_count
     )
 }
@@ -241,230 +258,29 @@ pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
     Some(sentence)
 }
 
-/// An event beside its line in a chart: short.
+/// What is taken without a mode plan.
 #[must_use]
-pub fn event_label(plan: &Plan, event: &DayEvent) -> String {
-    match event.what {
-        Happening::Empty { .. } => "empty".into(),
-        Happening::BackOn => "back on".into(),
-        Happening::Full => "full".into(),
-        Happening::UnitStopped { .. } => "unit stops".into(),
-        Happening::SetPointLost => "too warm".into(),
-        Happening::SetPointRegained => "held again".into(),
-        Happening::ModeChanged { mode } => mode_label(plan, mode),
-        Happening::ChargingRefused { .. } => "no charging".into(),
-        Happening::ChargingResumed => "charging again".into(),
-        Happening::FuelGone { .. } => "fuel gone".into(),
-    }
-}
-
-fn mode_label(plan: &Plan, mode: Option<ModeAt>) -> String {
-    mode.map_or_else(
-        || "unit off".into(),
-        |at| full_mode_name(plan, at.unit, at.mode),
-    )
-}
-
-/// An event as a sentence of its own, after its clock time.
-#[must_use]
-pub fn event_sentence(plan: &Plan, event: &DayEvent) -> String {
-    match event.what {
-        Happening::Empty { stop } => format!(
-            "Everything on the bank is off: it ends {}.",
-            stop_phrase(&stop)
-        ),
-        Happening::BackOn => {
-            "The bank is charged far enough again: loads and unit come back.".into()
-        }
-        Happening::Full => "The bank is as full as it gets.".into(),
-        Happening::UnitStopped { stop } => {
-            format!("The cooling unit alone stops, {}.", stop_phrase(&stop))
-        }
-        Happening::SetPointLost => "The cabin is warmer than the set point and its band.".into(),
-        Happening::SetPointRegained => "The cabin is back at its set point.".into(),
-        Happening::ModeChanged { mode: Some(at) } => {
-            format!("{} begins.", full_mode_name(plan, at.unit, at.mode))
-        }
-        Happening::ModeChanged { mode: None } => {
-            "The cooling unit is off by the plan; doors and roof light are open.".into()
-        }
-        Happening::ChargingRefused { bank_c } => format!(
-            "The bank is at {} and takes no charge: lithium is charged neither below freezing nor hot.",
-            temperature(plan, bank_c)
-        ),
-        Happening::ChargingResumed => "The bank takes charge again.".into(),
-        Happening::FuelGone { .. } => "The generator’s fuel is used up.".into(),
-    }
-}
-
-/// What the temperatures show.
-#[must_use]
-pub fn temperature_takeaway(plan: &Plan, day: &DayAnswer) -> String {
-    let outdoor = day.trace.iter().map(|point| point.outdoor_c);
-    let (low, high) = span_of(outdoor);
-    let idle = day.trace.iter().filter(|point| point.mode.is_none());
-    let (_, hottest) = span_of(idle.map(|point| point.cabin_c));
-    let mut text = format!(
-        "Outdoors goes from {} to {}.",
-        temperature(plan, low),
-        temperature(plan, high)
-    );
-    if hottest.is_finite() && hottest > day.warmest_c {
-        text += &format!(
-            " With the unit off the cabin reaches {}: this is no place to leave anyone.",
-            temperature(plan, hottest)
-        );
-    }
-    text
-}
-
-/// What the charge shows.
-#[must_use]
-pub fn charge_takeaway(day: &DayAnswer) -> String {
-    let least = day
-        .trace
-        .iter()
-        .min_by(|a, b| a.charge_percent.total_cmp(&b.charge_percent));
-    let end = day.days.last().map_or(0.0, |sum| sum.end_charge_percent);
-    let Some(least) = least else {
-        return String::new();
-    };
+pub fn mode_plan_taken(plan: &Plan) -> String {
+    let rows = plan.mode_rows().into_iter();
+    let said: Vec<String> = rows
+        .map(|(from_min, unit, mode)| {
+            let name = mode.map_or_else(
+                || "nothing".to_owned(),
+                |mode| full_mode_name(plan, unit, mode),
+            );
+            format!("{} {name}", clock(f64::from(from_min)))
+        })
+        .collect();
     format!(
-        "Lowest {} at {}; it ends at {}.",
-        percent(day.least_charge_percent),
-        moment(day, least.hours_h),
-        percent(end)
+        "No plan is stated. Taken from the hours wanted: {}.",
+        said.join(", ")
     )
-}
-
-/// What the power shows: the energy book in a sentence.
-#[must_use]
-pub fn power_takeaway(day: &DayAnswer) -> String {
-    let book = &day.energy;
-    let mut ways_in = vec![format!("the panels {}", energy(book.solar_wh))];
-    if book.charger_wh > 0.0 {
-        ways_in.push(format!("chargers {}", energy(book.charger_wh)));
-    }
-    if book.from_store_wh > 0.0 {
-        ways_in.push(format!("the bank’s store {}", energy(book.from_store_wh)));
-    }
-    format!(
-        "In {}: {}. Out: the unit {}, loads {}.",
-        all_days(day),
-        ways_in.join(", "),
-        energy(book.unit_wh),
-        energy(book.loads_wh)
-    )
-}
-
-fn span_of(values: impl Iterator<Item = f64>) -> (f64, f64) {
-    values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
-        (low.min(value), high.max(value))
-    })
-}
-
-/// The first things that anyone should know of these days, most pressing first.
-#[must_use]
-pub fn first_things(plan: &Plan, day: &DayAnswer) -> Vec<String> {
-    let mut things = Vec::new();
-    let dark_h: f64 = day.days.iter().map(|sum| sum.dark_h).sum();
-    if dark_h > 0.0 {
-        things.push(format!(
-            "Everything electric is off for {} of these days: lamps, fan and fridge too.",
-            duration(dark_h)
-        ));
-    }
-    let lost_h: f64 = day.days.iter().map(|sum| sum.lost_h).sum();
-    if lost_h > 0.0 {
-        things.push(format!(
-            "For {} with a mode planned the cabin is above {} and its band.",
-            duration(lost_h),
-            temperature(plan, day.set_point_c)
-        ));
-    }
-    let days = day.span_h / ONE_DAY_H;
-    if days > 1.5 && day.energy.from_store_wh > 0.0 {
-        things.push(format!(
-            "Each day takes about {} more out of the bank than comes in.",
-            energy(day.energy.from_store_wh / days)
-        ));
-    }
-    if day.energy.spilled_wh > 0.1 * (day.energy.solar_wh + day.energy.spilled_wh) {
-        things.push(format!(
-            "The panels offer {} that nothing takes: the bank is full by then.",
-            energy(day.energy.spilled_wh)
-        ));
-    }
-    if plan.day.climate.is_none()
-        && plan.number(Path::Day(DayField::HighC)).is_some()
-        && plan.day.high_c.is_none()
-        && plan.day.imported.outdoor_c.is_empty()
-    {
-        things.push(
-            "No weather is stated: a hot day beside a salt lake is taken, high plain, 38° north."
-                .into(),
-        );
-    }
-    things
-}
-
-/// One row of the energy book: what, and how much of it in or out.
-pub type BookRow = (&'static str, String);
-
-/// Where the energy came from and went.
-#[must_use]
-pub fn energy_rows(day: &DayAnswer) -> Vec<BookRow> {
-    let book = &day.energy;
-    let mut rows = vec![
-        (
-            "From the panels, past the controller",
-            energy(book.solar_wh),
-        ),
-        ("From chargers", energy(book.charger_wh)),
-        ("Out of the bank’s store", energy(book.from_store_wh)),
-        (
-            "To the cooling unit, its feed and cable",
-            energy(book.unit_wh),
-        ),
-        ("To the other loads", energy(book.loads_wh)),
-        ("Lost as heat in the bank", energy(book.lost_wh)),
-        (
-            "Offered by the panels and not taken",
-            energy(book.spilled_wh),
-        ),
-    ];
-    if book.fuel_l > 0.0 {
-        rows.push(("Fuel used", with_unit(book.fuel_l, "l")));
-    }
-    rows
-}
-
-/// Where the cabin’s heat came from and went; into the cabin is positive.
-#[must_use]
-pub fn heat_rows(day: &DayAnswer) -> Vec<BookRow> {
-    let heat = &day.heat;
-    vec![
-        ("Sun through glass", energy(heat.sun_glass_wh)),
-        ("Sun on the shell", energy(heat.sun_shell_wh)),
-        ("Through glass, by conduction", energy(heat.glass_wh)),
-        ("Through the shell, by conduction", energy(heat.shell_wh)),
-        ("With air that comes in", energy(heat.air_change_wh)),
-        ("People and animals", energy(heat.people_wh)),
-        ("Other things inside", energy(heat.gains_wh)),
-        ("Taken out by the unit", energy(-heat.unit_wh)),
-        ("Stayed in air, contents and shell", energy(heat.stored_wh)),
-        (
-            "Water that the unit shed",
-            with_unit(heat.condensed_kg, "kg"),
-        ),
-        ("Latent heat of that water", energy(heat.latent_wh)),
-    ]
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::answer::day::day;
+    use crate::answer::day::{DayEvent, Happening, ModeAt, day};
 
     fn plain(text: &str) -> String {
         text.replace('\u{202f}', " ")
@@ -479,7 +295,10 @@ mod tests {
             text.starts_with("It lasts all 7 days: with Hold each night"),
             "{text}"
         );
-        assert!(text.contains("The cabin holds 25 °C that night"), "{text}");
+        assert!(
+            text.contains("The cabin holds 25 °C: 25.5 °C at the most"),
+            "{text}"
+        );
     }
 
     #[test]
