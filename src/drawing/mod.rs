@@ -12,7 +12,7 @@ mod ribbon;
 pub use day::DayChart;
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
-pub use ribbon::night_ribbon;
+pub use ribbon::{RibbonWords, night_ribbon, night_ribbon_in};
 
 use crate::{
     chart::{

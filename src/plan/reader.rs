@@ -10,6 +10,7 @@ use super::{
     part::choice,
     path::{BankField as B, ModeField as M},
 };
+use crate::finding::Finding;
 use serde::Serialize;
 
 /// Numbers left open at the most: more is no page for one hand.
@@ -186,6 +187,26 @@ impl Plan {
                 *cutoff_v = times(then, ratio);
             }
         }
+    }
+
+    /// Whether a finding is one of the first question, which the reader's page
+    /// answers.
+    #[must_use]
+    pub fn is_of_the_night(finding: &Finding) -> bool {
+        matches!(
+            finding.field,
+            None | Some(
+                Path::Banks
+                    | Path::Bank(..)
+                    | Path::OpenCircuit(_)
+                    | Path::Units
+                    | Path::Unit(..)
+                    | Path::Modes(_)
+                    | Path::Mode(..)
+                    | Path::Loads
+                    | Path::Load(_)
+            )
+        )
     }
 
     /// Whether the reader's bank has another voltage than the author's, so that
