@@ -35,6 +35,7 @@ pub struct Start {
 }
 
 /// The moving parts of a run.
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct Standing {
     pub cabin: State,
     pub held: Held,
@@ -152,6 +153,7 @@ impl Books {
 }
 
 /// The cabin's steppers: one for each mode and one for none, whole steps long.
+#[derive(Clone, Debug)]
 pub(super) struct Steppers {
     modes: Vec<Stepper>,
     /// Closed up with nothing running, and aired.
