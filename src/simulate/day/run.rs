@@ -20,6 +20,9 @@ pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> O
     let until_h = how.until_h.unwrap_or(scene.span_h);
     walk.first_point(from_h);
     for slot in &inputs.timeline.slots {
+        if how.ends_when_empty && walk.books.empty.is_some() {
+            break;
+        }
         let from = slot.from_h.max(from_h);
         let to = slot.to_h.min(until_h);
         if to - from > LEAST_H {

@@ -18,6 +18,8 @@ use crate::{
 pub struct How {
     /// Currents in two passes, the unit's two states blended: for samples.
     pub is_quick: bool,
+    /// Ends where the bank is first empty: for those who ask no more.
+    pub ends_when_empty: bool,
     /// From where; absent: from the plan's start.
     pub start: Option<Start>,
     /// No further than this, hours from the plan's start; absent: to the end.
