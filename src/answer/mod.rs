@@ -8,6 +8,7 @@ mod facts;
 pub mod log;
 pub mod pocket;
 mod runs;
+pub mod wiring;
 mod working;
 
 pub use claims::ClaimsAnswer;
@@ -17,6 +18,7 @@ pub(crate) use facts::held_span;
 pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
 pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
 pub(crate) use runs::{hours, hours_on};
+pub use wiring::WiringAnswer;
 pub use working::{Formula, Term, TermName, Working};
 
 use crate::{
@@ -53,6 +55,9 @@ pub struct Answer {
     /// A verdict on each claim, and what to measure next.
     #[serde(default, skip_serializing_if = "ClaimsAnswer::is_empty")]
     pub claims: ClaimsAnswer,
+    /// Whether cables, fuses and blocks carry it, if it could be answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wiring: Option<WiringAnswer>,
 }
 
 /// The method's version.
@@ -85,6 +90,7 @@ pub fn answer(plan: &Plan) -> Answer {
     }
     answer.pocket = pocket::pocket(plan);
     answer.claims = claims::claims(plan, &answer.runs);
+    answer.wiring = wiring::wiring(plan);
     answer
 }
 
@@ -132,6 +138,7 @@ pub fn night(plan: &Plan) -> Answer {
         day: None,
         pocket: Vec::new(),
         claims: ClaimsAnswer::default(),
+        wiring: None,
     }
 }
 

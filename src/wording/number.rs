@@ -46,6 +46,13 @@ impl Format {
         self.grouped(text)
     }
 
+    /// A plainly written number as it is typed: the decimal mark alone, so that a
+    /// field holds nothing to type around.
+    #[must_use]
+    pub fn typed(self, text: &str) -> String {
+        text.replace('.', self.decimal.encode_utf8(&mut [0; 4]))
+    }
+
     /// A number and its unit.
     #[must_use]
     pub fn with_unit(self, value: f64, sign: &str) -> String {
@@ -85,6 +92,18 @@ impl Format {
 #[must_use]
 pub fn plain(value: f64) -> String {
     ENGLISH.plain(value)
+}
+
+/// To three or four significant digits: for a number that was taken, not typed.
+#[must_use]
+pub fn rounded(value: f64) -> f64 {
+    let parts = match value.abs() {
+        size if size >= 100.0 => 1.0,
+        size if size >= 10.0 => 10.0,
+        size if size >= 1.0 => 100.0,
+        _ => 1000.0,
+    };
+    (value * parts).round() / parts
 }
 
 /// A number with so many decimals at the most: trailing zeros go.
@@ -219,6 +238,10 @@ mod tests {
         assert_eq!(plain(0.0254), "0.025");
         assert_eq!(plain(12_800.0), "12\u{202f}800");
         assert_eq!(plain(-0.0), "0");
+        assert_eq!(
+            [390.1881, 13.2234, -0.38].map(rounded),
+            [390.0, 13.2, -0.38]
+        );
         assert_eq!(exact(-1.5, 2), "\u{2212}1.50");
     }
 
