@@ -11,7 +11,7 @@ use super::{
 use crate::{
     answer::day::{
         Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, DaySizing, DayUnknown,
-        Longest, LongestNight, MoreHours, Ranker, Sampled, Sampler,
+        Longest, LongestNight, MoreHours, Ranker, Sampled, Sampler, size_day,
     },
     page::reactive::*,
     plan::{Path, Plan, day::DayField},
