@@ -15,6 +15,7 @@ use crate::{
     circuit::Branch,
     supply::charger::Charger,
 };
+use serde::{Deserialize, Serialize};
 
 /// Everything that a filling depends on.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,7 +48,9 @@ pub struct Filled {
 }
 
 /// How a filling ends.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
 pub enum FillEnd {
     /// The charge that was asked for.
     Reached,
@@ -57,6 +60,8 @@ pub enum FillEnd {
     TooWeak,
     /// Not within [`MOST_H`].
     TooLong,
+    /// The bank is too cold, or too hot, to be charged at all.
+    Refused,
 }
 
 /// The state at a moment of a filling.
@@ -125,6 +130,12 @@ impl Filling<'_> {
             walk.in_charge(end)
         };
         walk.finish(how)
+    }
+
+    /// Where the bank may not be charged at all.
+    #[must_use]
+    pub fn refused(&self, from: f64) -> Filled {
+        Walk::new(self, self.pack.charge_at(from)).finish(FillEnd::Refused)
     }
 
     fn load_a(&self, bar_v: f64) -> f64 {

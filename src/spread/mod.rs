@@ -14,9 +14,11 @@
 
 pub mod chance;
 mod sampled;
+mod several;
 mod usual;
 
 pub use sampled::{Sampled, Sampler, band_of};
+pub use several::bands;
 pub use usual::half_width;
 
 use crate::plan::{Figure, Path, Plan};
