@@ -23,6 +23,7 @@ pub enum Unit {
     /// Minutes after midnight, shown as a clock time.
     ClockMinute,
     Meter,
+    /// Of a conductor; typed and shown as a gauge where one has that area.
     SquareMillimeter,
     Celsius,
     /// A difference of temperatures.
@@ -30,6 +31,7 @@ pub enum Unit {
     Kilogram,
     Degree,
     Minute,
+    Millisecond,
     SquareMeter,
     CubicMeter,
     CubicMeterPerHour,
@@ -179,6 +181,18 @@ ranges! {
     BANK_C = -30.0..=60.0, Celsius;
     FUEL_L = 0.0..=1000.0, Liter;
     FUEL_L_PER_KWH = 0.1..=5.0, LiterPerKilowattHour;
+    // The wiring.
+    /// What insulation and lugs are made to bear.
+    RATING_C = 60.0..=500.0, Celsius;
+    CABLE_AIR_C = -60.0..=120.0, Celsius;
+    BUNDLED_COUNT = 1.0..=1000.0, Count;
+    ALLOWED_DROP_PERCENT = 0.5..=50.0, Percent;
+    FUSE_A = 0.1..=6000.0, Amp;
+    FUSE_ALONG_M = 0.0..=200.0, Meter;
+    START_MS = 0.1..=60_000.0, Millisecond;
+    FAULT_A = 10.0..=1_000_000.0, Amp;
+    LINK_MOHM = 0.0..=1000.0, Milliohm;
+    COLDEST_C = -60.0..=40.0, Celsius;
     // Claims and what was measured.
     CLAIM_AH = 0.01..=100_000.0, AmpHour;
     CLAIM_WH = 0.1..=1_000_000.0, WattHour;

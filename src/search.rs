@@ -66,6 +66,59 @@ pub fn search(of: impl Fn(f64) -> f64, low: f64, high: f64, target: f64) -> Sear
     Search::Found(if jumps && fb < 0.0 { a } else { b })
 }
 
+/// Where a condition that holds from some value on first holds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Edge {
+    /// It does not hold at the near end, and does at `holds`, close behind `fails`.
+    Between { fails: f64, holds: f64 },
+    /// It holds at the near end already.
+    FromTheStart,
+    /// It does not hold at the far end.
+    Nowhere,
+}
+
+/// Halvings at the most.
+const MOST_HALVINGS: usize = 60;
+
+/// The edge of a condition that fails near `near` and holds near `far`, which may
+/// lie either way, to `within` (a share of the value if both ends are positive
+/// and the far one is over a hundred times the other or less than a hundredth of
+/// it; else as it stands). `holds` was tried and held, whatever happens between.
+#[must_use]
+pub fn edge(holds: impl Fn(f64) -> bool, near: f64, far: f64, within: f64) -> Edge {
+    if holds(near) {
+        return Edge::FromTheStart;
+    }
+    if !holds(far) {
+        return Edge::Nowhere;
+    }
+    let is_wide = near > 0.0 && far > 0.0 && !(0.01..=100.0).contains(&(far / near));
+    let (mut fails_at, mut holds_at) = (near, far);
+    for _ in 0..MOST_HALVINGS {
+        let apart = (holds_at - fails_at).abs();
+        let scale = if is_wide { holds_at.abs() } else { 1.0 };
+        // Not so for NaN either.
+        let is_apart = apart > within * scale;
+        if !is_apart {
+            break;
+        }
+        let middle = if is_wide {
+            (fails_at * holds_at).sqrt()
+        } else {
+            0.5 * (fails_at + holds_at)
+        };
+        if holds(middle) {
+            holds_at = middle;
+        } else {
+            fails_at = middle;
+        }
+    }
+    Edge::Between {
+        fails: fails_at,
+        holds: holds_at,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -95,5 +148,19 @@ mod tests {
             search(|_| f64::NAN, 0.0, 1.0, 5.0),
             Search::Outside { .. }
         ));
+    }
+
+    #[test]
+    fn finds_the_edge_of_a_condition_from_either_side() {
+        let Edge::Between { fails, holds } = edge(|x| x >= 3.2, 0.0, 10.0, 0.01) else {
+            panic!()
+        };
+        assert!(fails < 3.2 && holds >= 3.2 && holds - fails <= 0.01);
+        let Edge::Between { fails, holds } = edge(|x| x <= 7.0, 1e4, 0.1, 0.005) else {
+            panic!()
+        };
+        assert!(fails > 7.0 && holds <= 7.0 && fails - holds <= 0.036);
+        assert_eq!(edge(|_| true, 0.0, 1.0, 0.1), Edge::FromTheStart);
+        assert_eq!(edge(|_| false, 0.0, 1.0, 0.1), Edge::Nowhere);
     }
 }

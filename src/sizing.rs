@@ -3,6 +3,8 @@
 //! Each is a bracketed search over the run itself, so what is found runs for
 //! the hours asked: no rule of thumb stands between them.
 
+pub mod day;
+
 use crate::{
     answer::{held_span, hours_on},
     bank::Pack,

@@ -144,7 +144,8 @@ fn schema_and_engine_refuse_the_same() {
 }
 
 /// Units that a key of a number ends in.
-const UNITS: [&str; 29] = [
+const UNITS: [&str; 30] = [
+    "_ms",
     "_ah",
     "_wh",
     "_w",

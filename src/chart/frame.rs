@@ -57,6 +57,9 @@ pub struct Frame {
     pub x_range: Option<(f64, f64)>,
     /// How far y reaches.
     pub y_range: YRange,
+    /// Letters that numbers at the left and labels at the right have room for at
+    /// the least: charts one above another then share their x axis.
+    pub least_chars: (usize, usize),
 }
 
 impl Default for Frame {
@@ -68,6 +71,7 @@ impl Default for Frame {
             x_kind: XKind::default(),
             x_range: None,
             y_range: YRange::default(),
+            least_chars: (0, 0),
         }
     }
 }
@@ -138,7 +142,8 @@ impl Frame {
             TickLabel::Number { value, decimals } => number_chars(value, decimals),
             TickLabel::Clock { .. } => 0,
         });
-        let text = text_px(chars.max().unwrap_or(0), self.font_px);
+        let chars = chars.max().unwrap_or(0).max(self.least_chars.0);
+        let text = text_px(chars, self.font_px);
         (text + self.font_px * GAP_EM)
             .max(self.half_tick())
             .min(self.width * Y_LABEL_SHARE)
@@ -154,6 +159,7 @@ impl Frame {
     #[must_use]
     pub fn right(&self, label_chars: usize) -> (f64, bool) {
         let half_tick = self.half_tick();
+        let label_chars = label_chars.max(self.least_chars.1);
         let label = text_px(label_chars, self.font_px) + 2.0 * self.font_px * GAP_EM;
         let inside = label_chars > 0 && label > self.width * BESIDE_SHARE;
         let margin = if inside || label_chars == 0 {

@@ -16,6 +16,8 @@ use crate::{
 const FONT_PX: f64 = 12.0;
 /// Wide charts may be taller, up to a limit.
 const HEIGHT_SHARE: f64 = 0.6;
+/// How much lower a low chart is: one of several, one above another.
+const LOW: f64 = 0.8;
 /// The least and the most height of a chart's plot.
 pub const HEIGHT_PX: (f64, f64) = (200.0, 320.0);
 /// A row of event labels above the plot.
@@ -27,6 +29,7 @@ const STYLES: usize = 4;
 #[must_use]
 pub fn lay_out(drawing: &Drawing, width: f64) -> Figure {
     let height = (width * HEIGHT_SHARE).clamp(HEIGHT_PX.0, HEIGHT_PX.1);
+    let height = if drawing.is_low { height * LOW } else { height };
     figure(
         Frame {
             width,
@@ -35,6 +38,7 @@ pub fn lay_out(drawing: &Drawing, width: f64) -> Figure {
             x_kind: drawing.x_kind,
             x_range: None,
             y_range: drawing.y_range,
+            least_chars: drawing.least_chars,
         },
         &drawing.series,
     )
@@ -58,6 +62,9 @@ pub fn markup(
         &marks::shades(&drawing.shades, laid.x, (laid.plot.top, laid.plot.bottom)),
     );
     axes(&mut svg, laid);
+    if drawing.counts_days {
+        days(&mut svg, laid);
+    }
     curves(&mut svg, drawing, laid);
     events(&mut svg, drawing, laid);
     if let Some(reading) = reading {
@@ -94,6 +101,15 @@ fn axes(svg: &mut Svg, laid: &Figure) {
     }
 }
 
+/// Which day begins to be which at each midnight, under its clock time.
+fn days(svg: &mut Svg, laid: &Figure) {
+    for tick in laid.x_ticks.iter().filter(|tick| tick.is_midnight()) {
+        let text = wording::day::day_short(laid.x.value(tick.at));
+        let at = (tick.at, laid.plot.bottom + 30.0);
+        svg.text("tick", at, Anchor::Middle, &text);
+    }
+}
+
 fn curves(svg: &mut Svg, drawing: &Drawing, laid: &Figure) {
     for (index, curve) in laid.curves.iter().enumerate() {
         let looks = if drawing.stacked { "layer" } else { "band" };
@@ -101,7 +117,12 @@ fn curves(svg: &mut Svg, drawing: &Drawing, laid: &Figure) {
     }
     for (index, (curve, name)) in laid.curves.iter().zip(&drawing.names).enumerate() {
         let style = index % STYLES;
-        svg.path(&format!("curve style-{style}"), &curve.line);
+        let looks = if drawing.stacked {
+            "curve top"
+        } else {
+            "curve"
+        };
+        svg.path(&format!("{looks} style-{style}"), &curve.line);
         if let Some(label) = &curve.label {
             svg.path("leader", &label.leader);
             let anchor = if label.flush_right {

@@ -4,13 +4,15 @@
 //! takeaways and events from a plan's answer. The page shows these drawings,
 //! `pass_on` hands them out: one drawing, two faces.
 
+mod day;
 mod markup;
 mod night;
 mod ribbon;
 
+pub use day::DayChart;
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
-pub use ribbon::night_ribbon;
+pub use ribbon::{RibbonWords, night_ribbon, night_ribbon_in};
 
 use crate::{
     chart::{
@@ -19,7 +21,7 @@ use crate::{
         scrub::{Reading, Value},
         series::Series,
     },
-    wording::number,
+    wording::{self, number},
 };
 
 /// How a value is written in a read-out and in a table.
@@ -39,6 +41,12 @@ pub enum Text {
     Clock {
         start_min: f64,
     },
+    /// The same, with the day counted from the first start.
+    DayClock {
+        start_min: f64,
+    },
+    /// What stands on a chart in Fahrenheit already.
+    FahrenheitAsIs,
 }
 
 impl Text {
@@ -58,6 +66,12 @@ impl Text {
             }
             Self::Amps => number::with_unit(value, "A"),
             Self::Clock { start_min } => number::clock(start_min + 60.0 * value),
+            Self::DayClock { start_min } => format!(
+                "Day {}, {}",
+                wording::day::day_number(value),
+                number::clock(start_min + 60.0 * value)
+            ),
+            Self::FahrenheitAsIs => number::with_unit(value, "°F"),
         }
     }
 }
@@ -87,6 +101,12 @@ pub struct Drawing {
     pub shades: Vec<(f64, f64)>,
     /// Events along x, with their words.
     pub marks: Vec<Event>,
+    /// One of several, one above another: lower than a chart by itself.
+    pub is_low: bool,
+    /// Several days: midnights carry their day's number.
+    pub counts_days: bool,
+    /// Letters to leave room for at both sides, so that those share their x axis.
+    pub least_chars: (usize, usize),
 }
 
 impl Drawing {

@@ -1,14 +1,14 @@
 //! The night ribbon: one bar per mode along the clock.
 
 use crate::{
-    answer::Answer,
+    answer::{Answer, RunAnswer},
     chart::{
         axis::TickLabel,
         ribbon::{Bar, End, Window, ribbon},
         svg::{Anchor, Svg, escaped},
     },
     plan::Plan,
-    wording::{self, words},
+    wording,
 };
 
 /// Letters of the clock, and room at both sides for half a label.
@@ -20,10 +20,26 @@ const BAR_TOP_PX: f64 = 22.0;
 const BAR_PX: f64 = 14.0;
 const CLOCK_PX: f64 = 24.0;
 
+/// The words of a ribbon, in one language.
+pub struct RibbonWords {
+    /// What it is, for those who do not see it.
+    pub label: &'static str,
+    /// A run's name.
+    pub title: fn(&Plan, &Answer, &RunAnswer) -> String,
+    /// Its hours, in short.
+    pub short: fn(&Plan, &RunAnswer) -> String,
+}
+
 /// Bars for all runs, with their names and hours, on one clock, as SVG markup;
 /// nothing if nothing runs. The name it goes by is in its `aria-label`.
 #[must_use]
 pub fn night_ribbon(plan: &Plan, answer: &Answer, width: f64) -> String {
+    night_ribbon_in(plan, answer, width, &wording::RIBBON)
+}
+
+/// The same in another language.
+#[must_use]
+pub fn night_ribbon_in(plan: &Plan, answer: &Answer, width: f64, say: &RibbonWords) -> String {
     if answer.runs.is_empty() {
         return String::new();
     }
@@ -59,9 +75,9 @@ pub fn night_ribbon(plan: &Plan, answer: &Answer, width: f64) -> String {
     for (row, (run, laid_bar)) in answer.runs.iter().zip(&laid.bars).enumerate() {
         let top = ROW_PX * row as f64;
         let text_y = top + BAR_TOP_PX - 7.0;
-        let title = wording::run_title(plan, answer, run);
+        let title = (say.title)(plan, answer, run);
         svg.text("row-name", (SIDE_PX, text_y), Anchor::Start, &title);
-        let short = wording::run_short(plan, run);
+        let short = (say.short)(plan, run);
         svg.text("row-hours", (width - SIDE_PX, text_y), Anchor::End, &short);
         if let Some(bar) = laid_bar {
             draw_bar(&mut svg, bar, top + BAR_TOP_PX, width);
@@ -73,12 +89,12 @@ pub fn night_ribbon(plan: &Plan, answer: &Answer, width: f64) -> String {
         .map(|run| {
             format!(
                 "{} {}",
-                wording::run_title(plan, answer, run),
-                wording::run_short(plan, run)
+                (say.title)(plan, answer, run),
+                (say.short)(plan, run)
             )
         })
         .collect();
-    let label = escaped(&format!("{}: {}", words::RIBBON_LABEL, said.join("; ")));
+    let label = escaped(&format!("{}: {}", say.label, said.join("; ")));
     svg.finish(
         (width, bottom + CLOCK_PX),
         &format!(r#"role="img" aria-label="{label}""#),

@@ -25,11 +25,54 @@ const MOST_ROWS: usize = 24;
 
 /// A chart with its table.
 pub fn chart_view(state: State, plot: Plot) -> El {
-    let stop = RwSignal::new(None::<usize>);
+    chart_at(state, plot, RwSignal::new(None))
+}
+
+/// Several charts one above another, read at one stop: one word on how to read
+/// them, one fold with their tables.
+pub fn chart_column(state: State, plots: Vec<Plot>, hint: &str) -> Vec<El> {
+    let stop = RwSignal::new(None);
+    let tables = plots.clone();
+    let views = plots.into_iter().map(|plot| {
+        let canvas = canvas(state, plot.clone(), stop);
+        let read_out = h("p", "read-out").attr("aria-hidden", "true");
+        show_reading(
+            plot.clone(),
+            (stop, ""),
+            canvas.0.clone(),
+            read_out.0.clone(),
+        );
+        let caption = h("figcaption", "").live_text({
+            let draw = plot.draw.clone();
+            move || draw().takeaway
+        });
+        let head = h("h3", "")
+            .text(plot.titles.title)
+            .child(h("span", "axis-name").text(plot.titles.y_label));
+        h("figure", "chart")
+            .child(head)
+            .child(canvas)
+            .child(read_out)
+            .child(caption)
+    });
+    let table = named_fold("fold small", words::TABLES, move || {
+        let tables = tables.iter().map(|plot| {
+            h("div", "")
+                .child(h("h4", "").text(plot.titles.title))
+                .child(table(state, plot.clone()))
+        });
+        tables.collect()
+    });
+    let hint = h("p", "hint").text(hint);
+    views.chain([hint, table]).collect()
+}
+
+fn chart_at(state: State, plot: Plot, stop: RwSignal<Option<usize>>) -> El {
     let canvas = canvas(state, plot.clone(), stop);
     let read_out = h("p", "read-out").attr("aria-hidden", "true");
     let takeaway = h("figcaption", "");
-    show_reading(plot.clone(), stop, canvas.0.clone(), read_out.0.clone());
+    let read = (stop, words::SCRUB);
+    show_reading(plot.clone(), read, canvas.0.clone(), read_out.0.clone());
     let caption = takeaway.0.clone();
     let draw = plot.draw.clone();
     always(move || set_text(&caption, &draw().takeaway));
@@ -100,7 +143,7 @@ fn canvas(state: State, plot: Plot, stop: RwSignal<Option<usize>>) -> El {
 /// Keeps what the slider says in step with the stop.
 fn show_reading(
     plot: Plot,
-    stop: RwSignal<Option<usize>>,
+    (stop, unread): (RwSignal<Option<usize>>, &'static str),
     canvas: web_sys::Element,
     read_out: web_sys::Element,
 ) {
@@ -109,11 +152,12 @@ fn show_reading(
         let scrubber = Scrubber::new(&drawing.series);
         let at = stop.get();
         let text = at.and_then(|at| scrubber.read(at)).map_or_else(
-            || words::SCRUB.to_owned(),
+            || unread.to_owned(),
             |reading| reading_text(plot.titles, &drawing, &reading),
         );
         set_text(&read_out, &text);
-        set_attr(&canvas, "aria-valuetext", Some(&text));
+        let said = if text.is_empty() { words::SCRUB } else { &text };
+        set_attr(&canvas, "aria-valuetext", Some(said));
         set_attr(&canvas, "aria-valuenow", Some(&at.unwrap_or(0).to_string()));
         set_attr(
             &canvas,

@@ -25,21 +25,26 @@ pub fn id_of(path: Path) -> String {
 ///
 /// The text is the truth while typing; it is written out plainly on leaving.
 pub fn number_field(state: State, path: Path) -> El {
-    field(state, path, "field", wording::field_hint(path))
+    field(state, path, "field", wording::field_hint(path), "")
+}
+
+/// The same where the page has one of it already: `at` keeps their ids apart.
+pub fn number_field_at(state: State, path: Path, at: &str) -> El {
+    field(state, path, "field", wording::field_hint(path), at)
 }
 
 /// The same, larger, for the numbers to start from.
 pub fn large_field(state: State, path: Path) -> El {
-    field(state, path, "field large", wording::field_hint(path))
+    field(state, path, "field large", wording::field_hint(path), "")
 }
 
 /// The same with no words under it, for rows.
 pub fn row_field(state: State, path: Path) -> El {
-    field(state, path, "field large", "")
+    field(state, path, "field large", "", "")
 }
 
-fn field(state: State, path: Path, class: &str, hint: &str) -> El {
-    let id = id_of(path);
+fn field(state: State, path: Path, class: &str, hint: &str, at: &str) -> El {
+    let id = format!("{at}{}", id_of(path));
     let (error_id, hint_id) = (format!("{id}-error"), format!("{id}-hint"));
     let label = h("label", "")
         .attr("for", &id)
@@ -120,6 +125,8 @@ impl Parts {
         let sign = path
             .range()
             .map_or("", |range| wording::unit_sign(range.unit, us_units));
+        // A gauge is its own unit.
+        let sign = if text.ends_with("AWG") { "" } else { sign };
         set_text(&self.unit, sign);
         set_text(&self.unit_in_label, &wording::unit_in_label(sign));
         let troubled = draft.trouble(path).is_some();

@@ -62,7 +62,8 @@ pub fn later(state: State, question: Question) -> El {
 fn inside(there: There, state: State, question: Question) -> Vec<El> {
     match question {
         Question::Claims => super::claims::claims(state),
-        Question::Day | Question::Carry => Vec::new(),
+        Question::Day => super::day::day(state),
+        Question::Carry => super::carry::carry(state),
         Question::HandOn => hand_on(there, state),
     }
 }

@@ -36,6 +36,7 @@ pub(super) const STYLE: &str = "svg{font-family:Helvetica,Arial,'Liberation Sans
 .curve{fill:none;stroke-width:2.25;stroke-linecap:round;stroke-linejoin:round}\
 .curve.style-0{stroke:#0072b2}.curve.style-1{stroke:#b84a00;stroke-dasharray:8 4}\
 .curve.style-2{stroke:#00795a;stroke-dasharray:2 5}.curve.style-3{stroke:#a8477f;stroke-dasharray:10 4 2 4}\
+.curve.top{stroke-width:1.25;stroke-dasharray:none}\
 .band{opacity:.18}.layer{opacity:.45}\
 .band.style-0,.layer.style-0,.end-label.style-0{fill:#0072b2}\
 .band.style-1,.layer.style-1,.end-label.style-1{fill:#b84a00}\

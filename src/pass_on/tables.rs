@@ -148,6 +148,8 @@ pub(super) fn counts(plan: &Plan, path: Path) -> bool {
             .banks
             .get(bank)
             .is_some_and(|bank| bank.chemistry.is_lead_acid()),
+        // Many, and of no part in hours or banks: those that are typed.
+        Path::Wiring(_) | Path::Laid(..) => plan.stated(path).is_some(),
         _ => true,
     }
 }

@@ -47,6 +47,8 @@ impl Plan {
             Path::CheckIn(_, field) => CheckIn::assumed(field),
             Path::Claim(_, field) => super::Claim::assumed(field),
             Path::Price(field) => super::Price::assumed(field),
+            Path::Wiring(field) => self.assumed_wiring(field),
+            Path::Laid(leg, field) => self.assumed_laid(leg, field),
             Path::ModeRow(..) => Some(Figure::exact(f64::from(self.night.start_clock_min))),
             Path::Unit(unit, U::SupplyV) => {
                 self.units.get(unit)?;

@@ -56,6 +56,7 @@ impl Plan {
         all.extend(NightField::ALL.iter().map(|&field| Path::Night(field)));
         self.day_paths(&mut all);
         self.claim_paths(&mut all);
+        self.wiring_paths(&mut all);
         all
     }
 
@@ -217,6 +218,7 @@ impl Plan {
     #[must_use]
     pub fn blocks_day_only(error: &Finding) -> bool {
         Self::blocks_claims_only(error)
+            || Self::blocks_wiring_only(error)
             || matches!(
                 error.field,
                 Some(

@@ -4,10 +4,8 @@ use super::{
     Figure, Plan,
     part::{Choice, part},
 };
-use crate::{
-    range,
-    weather::place::{Climate, Typical},
-};
+pub use crate::weather::place::Climate;
+use crate::{range, weather::place::Typical};
 
 part! {
     /// Place, date and weather of the first day. All of it may be left out: then
@@ -92,6 +90,42 @@ impl Day {
     #[must_use]
     pub fn climate_taken(&self) -> Climate {
         self.climate.unwrap_or(Climate::SaltLakePlain)
+    }
+
+    /// A place, to the hundredth of a degree and the metre: no weather is finer.
+    /// What is out of range is left as it is.
+    pub fn set_place(&mut self, latitude_deg: f64, longitude_deg: f64, altitude_m: Option<f64>) {
+        let hundredth = |value: f64| (100.0 * value).round() / 100.0;
+        let (latitude, longitude) = (hundredth(latitude_deg), hundredth(longitude_deg));
+        if range::LATITUDE_DEG.accepts(latitude) && range::LONGITUDE_DEG.accepts(longitude) {
+            self.latitude_deg = Some(latitude);
+            self.longitude_deg = Some(longitude);
+            self.altitude_m = altitude_m
+                .map(f64::round)
+                .filter(|&altitude| range::ALTITUDE_M.accepts(altitude));
+        }
+    }
+
+    /// A date of the first evening; what is out of range is left as it is.
+    pub fn set_date(&mut self, year: u32, month: u32, day_of_month: u32) {
+        let set = |slot: &mut Option<u32>, range: range::Range, value: u32| {
+            if range.accepts(f64::from(value)) {
+                *slot = Some(value);
+            }
+        };
+        set(&mut self.year, range::YEAR, year);
+        set(&mut self.month, range::MONTH, month);
+        set(&mut self.day_of_month, range::DAY_OF_MONTH, day_of_month);
+    }
+
+    /// The clock, by the minutes that it is behind universal time, as devices
+    /// count it.
+    pub fn set_clock_behind_utc(&mut self, minutes: f64) {
+        // Not -0.
+        let ahead = if minutes == 0.0 { 0.0 } else { -minutes };
+        if range::UTC_OFFSET_MIN.accepts(ahead) {
+            self.utc_offset_min = Some(ahead);
+        }
     }
 
     /// The default of one of the day's numbers.
@@ -179,6 +213,18 @@ impl CheckIn {
 }
 
 impl Plan {
+    /// The mode plan that is taken, as rows to be edited.
+    #[must_use]
+    pub fn mode_rows_stated(&self) -> Vec<ModeRow> {
+        let rows = self.mode_rows().into_iter();
+        rows.map(|(from_min, unit, mode)| ModeRow {
+            from_clock_min: Some(from_min),
+            unit,
+            mode,
+        })
+        .collect()
+    }
+
     /// The mode plan as it stands, or the asked mode for the hours wanted.
     ///
     /// Rows by clock time, in the order of the clock; at least one.

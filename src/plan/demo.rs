@@ -2,7 +2,9 @@
 
 use super::{
     Bank, Cabin, Cable, Day, Draw, Feed, Figure, Load, Measured, Mode, Night, Plan, Show, Supply,
-    Unit, UnitCooling, VERSION, supply::Array,
+    Unit, UnitCooling, VERSION, Wiring,
+    supply::Array,
+    wiring::{Laid, TakeOff},
 };
 use crate::bank::Chemistry;
 
@@ -60,9 +62,18 @@ impl Plan {
             supply: Supply {
                 arrays: vec![Array {
                     rated_w: Some(Figure::label(240.0)),
+                    panels_series_count: Some(2),
                     ..Array::default()
                 }],
                 ..Supply::default()
+            },
+            wiring: Wiring {
+                take_off: Some(TakeOff::Diagonal),
+                unit: Laid {
+                    fuse_a: Some(50.0),
+                    ..Laid::default()
+                },
+                ..Wiring::default()
             },
             ..Self::blank()
         }
@@ -80,12 +91,14 @@ impl Plan {
             day: Day::default(),
             cabin: Cabin::default(),
             supply: Supply::default(),
+            wiring: Wiring::default(),
             mode_plan: Vec::new(),
             check_ins: Vec::new(),
             claims: Vec::new(),
             air: super::AirReading::default(),
             price: super::Price::default(),
             show: Show::default(),
+            reader: None,
         }
     }
 

@@ -90,6 +90,10 @@ pub fn read(text: &str, unit: Unit, shown: Shown) -> Result<Entry, EntryError> {
             let value = span_hours(&text).unwrap_or_default();
             Ok(whole(value, Reading::Converted, unit))
         }
+        Unit::SquareMillimeter if units::of_gauge(&text).is_some() => {
+            let value = units::of_gauge(&text).unwrap_or_default();
+            Ok(whole(value, Reading::Converted, unit))
+        }
         _ => product(&text, unit, shown),
     }
 }
@@ -340,6 +344,9 @@ pub fn show(value: f64, unit: Unit, shown: Shown) -> String {
         let minutes = value.clamp(0.0, 1439.0) as u32;
         return format!("{:02}:{:02}", minutes / 60, minutes % 60);
     }
+    if let (Unit::SquareMillimeter, Some(gauge)) = (unit, units::gauge_name(value)) {
+        return format!("{gauge} AWG");
+    }
     let (value, digits) = match shown {
         Shown::AsIs => (value, 10),
         // Converted numbers are rounded to what a person would have typed.
@@ -409,6 +416,13 @@ mod tests {
         check("10'", Unit::Meter, 3.048);
         check("77 °F", Unit::Celsius, 25.0);
         check("16mm²", Unit::SquareMillimeter, 16.0);
+        check("6 AWG", Unit::SquareMillimeter, 13.302);
+        check("awg 6", Unit::SquareMillimeter, 13.302);
+        check("2/0", Unit::SquareMillimeter, 67.431);
+        check("6", Unit::SquareMillimeter, 6.0);
+        assert_eq!(show(67.431, Unit::SquareMillimeter, Shown::AsIs), "2/0 AWG");
+        assert!(read("5 AWG", Unit::SquareMillimeter, Shown::AsIs).is_err());
+        assert!(read("6 AWG", Unit::Meter, Shown::AsIs).is_err());
         check("0.01 ohm", Unit::Milliohm, 10.0);
         check("5 mΩ", Unit::Milliohm, 5.0);
         assert_eq!(

@@ -19,9 +19,11 @@ pub mod open;
 pub mod part;
 pub mod path;
 pub mod read;
+pub mod reader;
 mod slot;
 pub mod supply;
 mod units;
+pub mod wiring;
 
 pub use cabin::Cabin;
 pub use claims::{AirReading, Claim, Price};
@@ -29,7 +31,9 @@ pub use cooling::UnitCooling;
 pub use day::{CheckIn, Day, ModeRow};
 pub use figure::{Figure, Origin};
 pub use path::Path;
+pub use reader::Reader;
 pub use supply::Supply;
+pub use wiring::Wiring;
 
 use crate::bank::Chemistry;
 use serde::Serialize;
@@ -61,6 +65,9 @@ pub struct Plan {
     pub cabin: Cabin,
     #[serde(default, skip_serializing_if = "is_default")]
     pub supply: Supply,
+    /// Cables, fuses and what the blocks bear, for the fourth question.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub wiring: Wiring,
     /// By clock, every day alike. Left out: the asked mode for the hours wanted.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub mode_plan: Vec<ModeRow>,
@@ -77,6 +84,9 @@ pub struct Plan {
     pub price: Price,
     #[serde(default, skip_serializing_if = "is_default")]
     pub show: Show,
+    /// There: this plan is a reader's page, with a few numbers left open.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reader: Option<Reader>,
 }
 
 /// Blocks of one kind, wired in series and parallel.

@@ -103,7 +103,10 @@ pub(super) use part;
 macro_rules! choice {
     ($($(#[$doc:meta])* $name:ident { $($(#[$note:meta])* $one:ident = $key:literal,)+ })+) => { $(
         $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+        #[derive(
+            Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash,
+            serde::Serialize, serde::Deserialize,
+        )]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         pub enum $name { $($(#[$note])* #[serde(rename = $key)] $one,)+ }
 

@@ -10,7 +10,9 @@ use super::{
     cooling::CoolingField,
     day::{CheckInField, DayField, ModeRowField},
     fields::fields,
+    part::Choice,
     supply::{ArrayField, ChargerField, SupplyField},
+    wiring::{LaidField, Leg, WiringField},
 };
 use crate::range::{self, Range};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -119,6 +121,9 @@ pub enum Path {
     /// The cooler read from its air side.
     Air(AirField),
     Price(PriceField),
+    Wiring(WiringField),
+    /// How a leg of the wiring lies.
+    Laid(Leg, LaidField),
 }
 
 impl Path {
@@ -142,6 +147,8 @@ impl Path {
             Self::Claim(_, field) => Some(field.range()),
             Self::Air(field) => Some(field.range()),
             Self::Price(field) => Some(field.range()),
+            Self::Wiring(field) => Some(field.range()),
+            Self::Laid(_, field) => Some(field.range()),
             Self::Banks
             | Self::OpenCircuit(_)
             | Self::Units
@@ -188,6 +195,8 @@ impl fmt::Display for Path {
             Self::Claim(at, field) => write!(to, "claims[{at}].{}", field.key()),
             Self::Air(field) => write!(to, "air.{}", field.key()),
             Self::Price(field) => write!(to, "price.{}", field.key()),
+            Self::Wiring(field) => write!(to, "wiring.{}", field.key()),
+            Self::Laid(leg, field) => write!(to, "wiring.{}.{}", leg.key(), field.key()),
             Self::CheckIn(at, field) => write!(to, "check_ins[{at}].{}", field.key()),
         }
     }
@@ -239,6 +248,12 @@ fn parse(text: &str) -> Option<Path> {
     }
     if let Some(key) = text.strip_prefix("price.") {
         return PriceField::of_key(key).map(Path::Price);
+    }
+    if let Some(key) = text.strip_prefix("wiring.") {
+        return match key.split_once('.') {
+            None => WiringField::of_key(key).map(Path::Wiring),
+            Some((leg, key)) => Some(Path::Laid(Leg::of_key(leg)?, LaidField::of_key(key)?)),
+        };
     }
     if let Some(key) = text.strip_prefix("cabin.") {
         return CabinField::of_key(key).map(Path::Cabin);
@@ -357,6 +372,17 @@ mod tests {
             Path::Array(1, ArrayField::TiltDeg),
         );
         check("loads[4].power_w", Path::Load(4));
+        check(
+            "wiring.panel_mm2",
+            Path::Wiring(crate::plan::wiring::WiringField::PanelMm2),
+        );
+        check(
+            "wiring.charger.fuse_a",
+            Path::Laid(
+                crate::plan::wiring::Leg::Charger,
+                crate::plan::wiring::LaidField::FuseA,
+            ),
+        );
         check("night.wanted_h", Path::Night(NightField::WantedH));
     }
 

@@ -16,6 +16,8 @@ use std::fmt;
 
 mod claims;
 mod parts;
+mod reader;
+mod wiring;
 
 type Object = Map<String, Value>;
 
@@ -78,9 +80,11 @@ pub fn plan(value: &Value) -> Result<Plan, Wrong> {
             "loads" => each(value, key, |index, value| load(&mut plan, index, value))?,
             "night" => night(&mut plan, value)?,
             "show" => show(&mut plan, value)?,
+            "reader" => plan.reader = reader::reader(value)?,
             "day" => parts::day(&mut plan, value)?,
             "cabin" => parts::cabin(&mut plan, value)?,
             "supply" => parts::supply(&mut plan, value)?,
+            "wiring" => wiring::wiring(&mut plan, value)?,
             "mode_plan" => each(value, key, |at, value| {
                 parts::mode_row(&mut plan, at, value)
             })?,

@@ -133,6 +133,8 @@ impl Plan {
             Path::Claim(at, field) => self.claims.get(at)?.place(field),
             Path::Air(field) => self.air.place(field),
             Path::Price(field) => self.price.place(field),
+            Path::Wiring(field) => self.wiring.place(field),
+            Path::Laid(leg, field) => self.wiring.laid(leg).place(field),
             _ => return None,
         })
     }
@@ -167,6 +169,8 @@ impl Plan {
             Path::Claim(at, field) => self.claims.get_mut(at)?.place_mut(field),
             Path::Air(field) => self.air.place_mut(field),
             Path::Price(field) => self.price.place_mut(field),
+            Path::Wiring(field) => self.wiring.place_mut(field),
+            Path::Laid(leg, field) => self.wiring.laid_mut(leg).place_mut(field),
             _ => return None,
         })
     }

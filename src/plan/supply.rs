@@ -155,6 +155,12 @@ impl Array {
 }
 
 impl Charger {
+    /// What it is fed by, as stated or assumed.
+    #[must_use]
+    pub fn kind_taken(&self) -> ChargerKind {
+        self.kind.unwrap_or(ChargerKind::Shore)
+    }
+
     /// The default of one of the charger's numbers: common practice, no source.
     #[must_use]
     pub fn assumed(&self, field: ChargerField) -> Option<Figure> {

@@ -52,6 +52,46 @@ fn from_fahrenheit() -> Scale {
     }
 }
 
+/// American gauges as they are written, with their copper in mm² (ASTM B258,
+/// rounded to the thousandth: what a plan holds for a conductor typed so).
+const GAUGES: [(&str, f64); 15] = [
+    ("18", 0.823),
+    ("16", 1.309),
+    ("14", 2.081),
+    ("12", 3.309),
+    ("10", 5.261),
+    ("8", 8.367),
+    ("6", 13.302),
+    ("4", 21.151),
+    ("3", 26.67),
+    ("2", 33.631),
+    ("1", 42.408),
+    ("1/0", 53.475),
+    ("2/0", 67.431),
+    ("3/0", 85.029),
+    ("4/0", 107.219),
+];
+
+/// The area of a gauge: `6 awg`, `awg 6`, `2/0`; nothing if it is not written so.
+pub fn of_gauge(text: &str) -> Option<f64> {
+    let bare = text
+        .strip_suffix("awg")
+        .or_else(|| text.strip_prefix("awg"));
+    // A bare 6 is 6 mm²; a bare 2/0 can be a gauge only.
+    let name = match bare {
+        Some(name) => name.trim(),
+        None => text.ends_with("/0").then_some(text)?,
+    };
+    let row = GAUGES.iter().find(|(written, _)| *written == name)?;
+    Some(row.1)
+}
+
+/// How a gauge of exactly that area is written.
+pub fn gauge_name(area_mm2: f64) -> Option<&'static str> {
+    let row = GAUGES.iter().find(|(_, mm2)| *mm2 == area_mm2)?;
+    Some(row.0)
+}
+
 /// What a sign in lower case means; `wanted` settles signs of two meanings.
 pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
     let same = |unit| Some((unit, Scale::SAME));

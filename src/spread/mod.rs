@@ -13,10 +13,12 @@
 //! and the inputs independent.
 
 pub mod chance;
+mod draws;
 mod sampled;
 mod several;
 mod usual;
 
+pub use draws::Draws;
 pub use sampled::{Sampled, Sampler, band_of};
 pub use several::bands;
 pub use usual::half_width;

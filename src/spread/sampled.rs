@@ -18,31 +18,12 @@
 //! assert!(sampled.odds.lasting_percent <= 100.0);
 //! ```
 
-use super::{
-    Band,
-    chance::{normal, place_of, uniform},
-    usual::half_width,
-};
+use super::{Band, Draws};
 use crate::{
     answer::day::{BandPoint, Odds, can_be_run},
-    plan::{
-        Figure, Plan,
-        cabin::CabinField as C,
-        day::DayField as D,
-        path::{BankField as B, Path},
-    },
+    plan::Plan,
     simulate::day::{DayPoint, Happening, How, Inputs, Scene, Sink, run},
 };
-
-/// A number that is drawn.
-#[derive(Clone, Copy, Debug, PartialEq)]
-struct Drawn {
-    path: Path,
-    figure: Figure,
-    /// One standard deviation.
-    sd: f64,
-    place: u64,
-}
 
 /// What is kept of each drawn day.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -61,9 +42,7 @@ const CURVES: usize = 5;
 #[derive(Clone, Debug)]
 pub struct Sampler {
     scene: Scene,
-    plan: Plan,
-    drawn: Vec<Drawn>,
-    seed: u32,
+    draws: Draws,
     runs: u32,
     kept: Vec<Kept>,
     /// Hours between the points of a band.
@@ -97,15 +76,25 @@ impl Sampler {
         };
         let places = (scene.span_h / apart_h).round() as usize + 1;
         Some(Self {
-            drawn: drawn(plan),
-            seed: plan.number(Path::Day(D::SeedNumber))? as u32,
+            draws: Draws::new(plan),
             runs: 0,
             kept: Vec::new(),
             apart_h,
             curves: vec![Default::default(); places],
-            plan: plan.clone(),
             scene,
         })
+    }
+
+    /// How long the drawn days last, all together.
+    #[must_use]
+    pub fn span_h(&self) -> f64 {
+        self.scene.span_h
+    }
+
+    /// Hours from the start to the wanted hour.
+    #[must_use]
+    pub fn wanted_h(&self) -> f64 {
+        self.scene.wanted_h
     }
 
     /// Draws `count` more days. Returns how many there are now.
@@ -146,17 +135,7 @@ impl Sampler {
     /// The plan of one drawn day.
     #[must_use]
     pub fn drawn_plan(&self, run_number: u32) -> Plan {
-        let mut plan = self.plan.clone();
-        for drawn in &self.drawn {
-            let z = normal(uniform(self.seed, run_number, drawn.place));
-            let value = drawn.figure.value + z * drawn.sd;
-            let value = drawn
-                .path
-                .range()
-                .map_or(value, |range| value.max(range.min).min(range.max));
-            plan.set_figure(drawn.path, drawn.figure.with(value));
-        }
-        plan
+        self.draws.plan(run_number)
     }
 
     /// Odds and bands of the days drawn so far; nothing if there are none.
@@ -208,41 +187,6 @@ impl Sampler {
             })
             .collect()
     }
-}
-
-/// The numbers of a plan that are drawn.
-fn drawn(plan: &Plan) -> Vec<Drawn> {
-    let modes = plan.mode_rows();
-    let is_planned = |unit: usize, mode: Option<usize>| {
-        modes
-            .iter()
-            .any(|row| row.1 == unit && (mode.is_none() || row.2 == mode))
-    };
-    let is_measured = plan.banks.first().is_some_and(|bank| {
-        bank.measured.measured_ah.is_some() || bank.measured.measured_wh.is_some()
-    });
-    plan.paths()
-        .into_iter()
-        .filter(|&path| match path {
-            Path::Bank(bank, B::BlockRatedAh | B::HealthPercent) => bank == 0 && !is_measured,
-            Path::Bank(bank, _) => bank == 0,
-            Path::Unit(unit, _) | Path::Cooling(unit, _) => is_planned(unit, None),
-            Path::Mode(unit, mode, _) => is_planned(unit, Some(mode)),
-            // What follows from it is drawn itself.
-            Path::Cabin(C::InsideLengthM) | Path::CheckIn(..) => false,
-            _ => true,
-        })
-        .filter_map(|path| {
-            let figure = plan.figure(path)?;
-            let sd = 0.5 * half_width(path, figure);
-            (sd > 0.0).then(|| Drawn {
-                path,
-                figure,
-                sd,
-                place: place_of(&path.to_string()),
-            })
-        })
-        .collect()
 }
 
 /// 2.5, 50 and 97.5 % of some values, by the nearest rank; they are put in

@@ -282,6 +282,8 @@ pub fn part_of(plan: &Plan, path: Path) -> String {
         },
         Path::Air(_) => "The air side".into(),
         Path::Price(_) => "The price".into(),
+        Path::Wiring(_) => words::QUESTION_CARRY.into(),
+        Path::Laid(leg, _) => super::carry::leg_name(leg).into(),
         _ => String::new(),
     }
 }

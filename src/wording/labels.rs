@@ -33,6 +33,7 @@ pub const fn unit_sign(unit: Unit, us_units: bool) -> &'static str {
         Unit::Kilogram => "kg",
         Unit::Degree => "°",
         Unit::Minute => "min",
+        Unit::Millisecond => "ms",
         Unit::SquareMeter => "m²",
         Unit::CubicMeter => "m³",
         Unit::CubicMeterPerHour => "m³/h",
@@ -76,6 +77,7 @@ pub const fn field_label(path: Path) -> &'static str {
         Path::Claims | Path::Claim(..) | Path::Air(_) | Path::Price(_) => {
             super::claims::label(path)
         }
+        Path::Wiring(_) | Path::Laid(..) => super::carry::label(path),
         _ => super::day_labels::label(path),
     }
 }
@@ -139,6 +141,7 @@ pub const fn field_hint(path: Path) -> &'static str {
         Path::Unit(_, U::InverterCutoffV) => "At its input, after the cable. Left empty: none.",
         Path::Mode(_, _, M::PowerW) => "Watts into the unit while it runs.",
         Path::Mode(_, _, M::CurrentA) => "Amps into the unit while it runs.",
+        Path::Wiring(_) | Path::Laid(..) => super::carry::hint(path),
         Path::Night(N::AgeingPercent) => "The bank is to be enough until only this is left.",
         _ => "",
     }

@@ -4,15 +4,20 @@
 //! else, so that another language is another set of these functions.
 
 mod answers;
+pub mod carry;
 mod cautions;
 mod charts;
 pub mod claims;
+pub mod day;
 mod day_labels;
+pub mod day_words;
 mod findings;
+mod german;
 pub mod hand_on;
 mod labels;
 mod notices;
 pub mod number;
+pub mod reader;
 pub mod words;
 mod working;
 
@@ -31,3 +36,10 @@ pub use labels::{
 };
 pub use notices::{Notice, entry_trouble, notice_sentence, reading_echo, strings_echo};
 pub use working::{formula_text, source_text, term_label, working_value};
+
+/// The night ribbon's words.
+pub const RIBBON: crate::drawing::RibbonWords = crate::drawing::RibbonWords {
+    label: words::RIBBON_LABEL,
+    title: run_title,
+    short: run_short,
+};

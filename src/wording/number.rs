@@ -3,36 +3,100 @@
 /// A thin space: between a number and its unit, and between thousands.
 const THIN: char = '\u{202f}';
 
+/// How a language writes numbers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Format {
+    pub decimal: char,
+    /// Between thousands, from so many digits on.
+    pub group: char,
+    pub group_from: usize,
+}
+
+/// As these pages write English: a thin space, and years and watts unbroken.
+pub const ENGLISH: Format = Format {
+    decimal: '.',
+    group: THIN,
+    group_from: 5,
+};
+
+impl Format {
+    /// A number with at most three significant digits, thousands apart.
+    #[must_use]
+    pub fn plain(self, value: f64) -> String {
+        let size = value.abs();
+        let decimals = match size {
+            _ if size >= 100.0 || size == 0.0 => 0,
+            _ if size >= 10.0 => 1,
+            _ if size >= 1.0 => 2,
+            _ => 3,
+        };
+        self.fixed(value, decimals)
+    }
+
+    /// A number with so many decimals at the most: trailing zeros go.
+    #[must_use]
+    pub fn fixed(self, value: f64, decimals: usize) -> String {
+        let text = written(value, decimals);
+        let text = if text.contains('.') {
+            text.trim_end_matches('0').trim_end_matches('.')
+        } else {
+            &text
+        };
+        let text = if text == "-0" { "0" } else { text };
+        self.grouped(text)
+    }
+
+    /// A number and its unit.
+    #[must_use]
+    pub fn with_unit(self, value: f64, sign: &str) -> String {
+        let number = self.plain(value);
+        if sign.is_empty() {
+            number
+        } else {
+            format!("{number}{THIN}{sign}")
+        }
+    }
+
+    /// A plainly written number (`-1234.5`) as this language has it.
+    #[must_use]
+    pub fn grouped(self, text: &str) -> String {
+        let (sign, text) = text
+            .strip_prefix('-')
+            .map_or(("", text), |rest| ("\u{2212}", rest));
+        let (whole, rest) = text
+            .split_once('.')
+            .map_or((text, None), |(w, r)| (w, Some(r)));
+        let mut grouped = String::from(sign);
+        for (index, digit) in whole.chars().enumerate() {
+            if whole.len() >= self.group_from && index > 0 && (whole.len() - index) % 3 == 0 {
+                grouped.push(self.group);
+            }
+            grouped.push(digit);
+        }
+        if let Some(rest) = rest {
+            grouped.push(self.decimal);
+            grouped.push_str(rest);
+        }
+        grouped
+    }
+}
+
 /// A number with at most three significant digits, thousands apart.
 #[must_use]
 pub fn plain(value: f64) -> String {
-    let size = value.abs();
-    let decimals = match size {
-        _ if size >= 100.0 || size == 0.0 => 0,
-        _ if size >= 10.0 => 1,
-        _ if size >= 1.0 => 2,
-        _ => 3,
-    };
-    fixed(value, decimals)
+    ENGLISH.plain(value)
 }
 
 /// A number with so many decimals at the most: trailing zeros go.
 #[must_use]
 pub fn fixed(value: f64, decimals: usize) -> String {
-    let text = written(value, decimals);
-    let text = if text.contains('.') {
-        text.trim_end_matches('0').trim_end_matches('.')
-    } else {
-        &text
-    };
-    let text = if text == "-0" { "0" } else { text };
-    thousands(text)
+    ENGLISH.fixed(value, decimals)
 }
 
 /// A number with exactly so many decimals, as axes and tables want it.
 #[must_use]
 pub fn exact(value: f64, decimals: usize) -> String {
-    thousands(&written(value, decimals))
+    ENGLISH.grouped(&written(value, decimals))
 }
 
 /// A number with so many decimals, plainly: see [`crate::plan::entry::fixed`].
@@ -40,35 +104,10 @@ fn written(value: f64, decimals: usize) -> String {
     crate::plan::entry::fixed(value, decimals)
 }
 
-/// From five digits on, groups of three stand apart.
-fn thousands(text: &str) -> String {
-    let (sign, text) = text
-        .strip_prefix('-')
-        .map_or(("", text), |rest| ("\u{2212}", rest));
-    let (whole, rest) = text
-        .split_once('.')
-        .map_or((text, None), |(w, r)| (w, Some(r)));
-    let mut grouped = String::new();
-    for (index, digit) in whole.chars().enumerate() {
-        if whole.len() > 4 && index > 0 && (whole.len() - index) % 3 == 0 {
-            grouped.push(THIN);
-        }
-        grouped.push(digit);
-    }
-    match rest {
-        Some(rest) => format!("{sign}{grouped}.{rest}"),
-        None => format!("{sign}{grouped}"),
-    }
-}
-
 /// A number and its unit.
 #[must_use]
 pub fn with_unit(value: f64, sign: &str) -> String {
-    if sign.is_empty() {
-        plain(value)
-    } else {
-        format!("{}{THIN}{sign}", plain(value))
-    }
+    ENGLISH.with_unit(value, sign)
 }
 
 /// A share in whole per cent.
@@ -83,25 +122,44 @@ pub fn volts(value: f64) -> String {
     format!("{}{THIN}V", exact(value, 2))
 }
 
-/// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.
-///
+/// How long something lasts, as it is told.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Span {
+    Nothing,
+    UnderAMinute,
+    /// Hours and minutes.
+    Clocked(u64, u64),
+    /// From three days on, with so many decimals.
+    Days(f64, usize),
+}
+
 /// Ten-minute steps from two hours up: the engine's own error is smaller, the
 /// inputs' spread is not.
 #[must_use]
-pub fn duration(hours: f64) -> String {
+pub fn span(hours: f64) -> Span {
+    if hours <= 0.0 {
+        return Span::Nothing;
+    }
     if hours < 1.0 / 60.0 {
-        return if hours > 0.0 {
-            format!("under 1{THIN}min")
-        } else {
-            format!("0{THIN}min")
-        };
+        return Span::UnderAMinute;
     }
     if hours >= 72.0 {
-        return format!("{} days", fixed(hours / 24.0, usize::from(hours < 240.0)));
+        return Span::Days(hours / 24.0, usize::from(hours < 240.0));
     }
     let step = if hours >= 2.0 { 10.0 } else { 1.0 };
     let minutes = ((hours * 60.0 / step).round() * step) as u64;
-    join(minutes)
+    Span::Clocked(minutes / 60, minutes % 60)
+}
+
+/// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.
+#[must_use]
+pub fn duration(hours: f64) -> String {
+    match span(hours) {
+        Span::Nothing => format!("0{THIN}min"),
+        Span::UnderAMinute => format!("under 1{THIN}min"),
+        Span::Clocked(hours, minutes) => join(60 * hours + minutes),
+        Span::Days(days, decimals) => format!("{} days", fixed(days, decimals)),
+    }
 }
 
 /// Hours and minutes to the minute, for tables.
@@ -114,7 +172,8 @@ pub fn duration_fine(hours: f64) -> String {
     }
 }
 
-fn join(minutes: u64) -> String {
+/// `9 h 50 min`: the signs are those of every language.
+pub(super) fn join(minutes: u64) -> String {
     match (minutes / 60, minutes % 60) {
         (0, minutes) => format!("{minutes}{THIN}min"),
         (hours, 0) => format!("{hours}{THIN}h"),

@@ -41,6 +41,7 @@ pub const AXIS_CHARGE: &str = "State of charge, %";
 pub const AXIS_VOLTS: &str = "Volts";
 pub const SCRUB: &str = "Touch the chart, or use the arrow keys, to read it.";
 pub const TABLE: &str = "The numbers as a table";
+pub const TABLES: &str = "The numbers as tables";
 
 pub const BANK: &str = "Your bank";
 pub const ADD_BANK: &str = "Lay another bank beside it";

@@ -54,6 +54,7 @@ fn any_frame() -> impl Strategy<Value = Frame> {
             x_kind,
             x_range,
             y_range,
+            least_chars: (0, 0),
         },
     )
 }

@@ -71,11 +71,12 @@ fn links_once_given_open_for_ever() {
     assert!(opened >= 4, "{opened}");
 }
 
-/// Measured: the demonstration 227 characters, the full plan 1093. A chat
+/// Measured: the demonstration 346 characters (with its week and its wiring), the
+/// full plan 1093. A chat
 /// message or a line of mail carries 1,500 (common practice, no source).
 #[test]
 fn a_link_is_short_enough_to_send() {
-    for (plan, most) in [(Plan::demo(), 300), (plans::full(), 1500)] {
+    for (plan, most) in [(Plan::demo(), 400), (plans::full(), 1500)] {
         check_back(&plan);
         let link = link_from_plan(&plan).unwrap();
         assert!(link.len() <= most, "{}", link.len());
@@ -150,13 +151,14 @@ fn whole_but_no_plan() {
     assert_eq!(plan_from_link(&pack(&[0xff, 0xfe])), Err(NotALink::Damaged));
 }
 
-/// Every byte inverted and every single bit: damage, or, in the padding of the
-/// last byte before the checksum, which carries nothing, the same plan.
+/// Every byte inverted and every single bit: damage, or, in the few bits that carry
+/// nothing (padding, the code of a letter that never comes), the same plan.
 #[test]
 fn no_byte_may_change() {
     let plan = Plan::demo();
     let packed = packed(&link_from_plan(&plan).unwrap());
     let open = |bytes: &[u8]| plan_from_link(&format!("p1.{}", URL_SAFE_NO_PAD.encode(bytes)));
+    let mut silent = 0;
     for at in 0..packed.len() {
         let mut changed = packed.clone();
         changed[at] = !changed[at];
@@ -169,11 +171,13 @@ fn no_byte_may_change() {
             let mut changed = packed.clone();
             changed[at] ^= 1 << bit;
             let opened = open(&changed);
-            let harmless = opened.as_ref() == Ok(&plan) && at + 5 == packed.len();
+            let harmless = opened.as_ref() == Ok(&plan);
+            silent += usize::from(harmless);
             let told = matches!(opened, Err(NotALink::Damaged | NotALink::TooLong { .. }));
             assert!(told || harmless, "{at} {bit}: {opened:?}");
         }
     }
+    assert!(silent < 10, "{silent} bits change nothing");
 }
 
 /// The checksum alone decides: the same stream with each of its bytes wrong.

@@ -3,12 +3,25 @@
 //! Hours count from the start of the first night, by the clock of the plan.
 //! Watts into the bank's bars are positive where a name does not say which way.
 
+mod bedtime;
+mod change;
+pub mod import;
 mod make;
+mod rank;
+mod switching;
+mod trial;
 
+pub use bedtime::{Bedtime, BedtimeLine, Latest, bedtime_lines};
+pub use change::Change;
 pub use make::{can_be_run, day, day_with_odds};
+pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
+pub use trial::{Chances, Ground};
 
-pub use crate::simulate::day::{DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt};
 use crate::{finding::Finding, simulate::Stop, spread::Band};
+pub use crate::{
+    simulate::day::{COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt},
+    spread::{Sampled, Sampler},
+};
 use serde::{Deserialize, Serialize};
 
 /// Everything about one to seven days of the plan's first bank.

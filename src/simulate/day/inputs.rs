@@ -5,7 +5,7 @@ use super::{
     bank::{Bank, Charging},
     outdoors::{Air, Weather, ratio_at_dew_point},
     scene::Scene,
-    timeline::Timeline,
+    timeline::{Rows, Timeline},
     unit::Rig,
 };
 use crate::{
@@ -80,6 +80,30 @@ impl Inputs {
     /// Nothing where the plan has errors that keep it from being run.
     #[must_use]
     pub fn new(scene: &Scene, plan: &Plan) -> Option<Self> {
+        let heavens = &scene.heavens;
+        let timeline = Timeline::new(plan, heavens.steps(), heavens.steps_per_hour());
+        Self::by(scene, plan, timeline)
+    }
+
+    /// The same under another mode plan: rows over a list of the plan's modes
+    /// (see [`Timeline::of_rows`]).
+    #[must_use]
+    pub fn of_rows(
+        scene: &Scene,
+        plan: &Plan,
+        modes: Vec<(usize, usize)>,
+        rows: &Rows,
+    ) -> Option<Self> {
+        Self::by(scene, plan, line_of_rows(scene, plan, modes, rows))
+    }
+
+    /// Puts another mode plan over the same list of modes in the place of theirs.
+    pub fn put_rows(&mut self, scene: &Scene, plan: &Plan, rows: &Rows) {
+        let modes = std::mem::take(&mut self.timeline.modes);
+        self.timeline = line_of_rows(scene, plan, modes, rows);
+    }
+
+    fn by(scene: &Scene, plan: &Plan, timeline: Timeline) -> Option<Self> {
         let number = |field| plan.number(Path::Cabin(field));
         let pressure_pa = scene.heavens.pressure_pa();
         let figures = figures(plan, pressure_pa)?;
@@ -88,7 +112,6 @@ impl Inputs {
             ..figures
         };
         let bank = bank(plan)?;
-        let timeline = Timeline::new(plan, scene.heavens.steps(), scene.heavens.steps_per_hour());
         let rigs = timeline
             .modes
             .iter()
@@ -120,6 +143,11 @@ impl Inputs {
             bank,
         })
     }
+}
+
+fn line_of_rows(scene: &Scene, plan: &Plan, modes: Vec<(usize, usize)>, rows: &Rows) -> Timeline {
+    let pace = (scene.heavens.steps(), scene.heavens.steps_per_hour());
+    Timeline::of_rows(plan, pace, modes, rows)
 }
 
 /// The plan's first bank.

@@ -1,0 +1,31 @@
+//! What the amperes were logged by.
+
+use crate::bench::instrument::{Instrument, Kind};
+
+/// The meter that the amperes were logged by: a shunt of this rating, or a clamp.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LogMeter {
+    pub is_clamp: bool,
+    pub shunt_a: f64,
+}
+
+impl Default for LogMeter {
+    fn default() -> Self {
+        Self {
+            is_clamp: false,
+            shunt_a: 100.0,
+        }
+    }
+}
+
+impl LogMeter {
+    /// Its usual limits on amperes.
+    #[must_use]
+    pub fn amps(self) -> Instrument {
+        if self.is_clamp {
+            Kind::ClampMeter.usual(0.0)
+        } else {
+            Kind::ShuntMonitor.usual(self.shunt_a)
+        }
+    }
+}

@@ -1,0 +1,121 @@
+//! The figures of a whole log: totals, means, gaps, and how the run ended.
+
+use super::meter::LogMeter;
+use crate::{
+    bench::{
+        instrument::Kind,
+        log::Log,
+        measured::{self, Measured},
+        offset,
+        run_end::{self, Cause},
+        totals::{Sampling, totals},
+    },
+    quantity::{amps, in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours, in_watts, seconds},
+};
+
+/// Means of a quantity: mean, least, most.
+pub type Means = (f64, f64, f64);
+
+/// The figures of a log.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LogReport {
+    pub span_h: f64,
+    pub covered_h: f64,
+    /// Net, with the expanded uncertainty where one can be claimed.
+    pub ah: Option<(f64, Option<f64>)>,
+    pub wh: Option<(f64, Option<f64>)>,
+    /// What the gaps may add, least and most.
+    pub gap_ah: (f64, f64),
+    pub gap_wh: (f64, f64),
+    /// From and to.
+    pub gaps_h: Vec<(f64, f64)>,
+    pub volts: Option<Means>,
+    pub amps: Option<Means>,
+    pub watts: Option<Means>,
+    pub sampling: Sampling,
+    pub end: Option<End>,
+    /// What the offset taken off was worth.
+    pub offset_ah: f64,
+}
+
+/// How the run ended.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct End {
+    pub ran_h: f64,
+    pub at_h: f64,
+    pub last_v: Option<f64>,
+    pub last_a: Option<f64>,
+    pub cause: Cause,
+    pub restarts: usize,
+}
+
+/// The figures of a whole log, so many amperes taken off each reading first.
+#[must_use]
+pub fn report(log: &Log, offset_a: f64, meter: LogMeter) -> LogReport {
+    let (log, offset_ah) = match offset::remove(log, amps(offset_a)) {
+        Some((log, charge)) if offset_a != 0.0 => (log, in_amp_hours(charge)),
+        _ => (log.clone(), 0.0),
+    };
+    let totals = totals(&log);
+    let volt_meter = Kind::Multimeter.usual(0.0);
+    let with_error = |figure: Measured| (figure.value, figure.expanded());
+    let energy = measured::energy_by_volts_and_amps(&totals, &volt_meter, &meter.amps())
+        .or_else(|| measured::energy_by_watts(&totals, &Kind::PlugInWattMeter.usual(0.0)));
+    let gap = |gaps: Option<(f64, f64)>| gaps.unwrap_or_default();
+    LogReport {
+        span_h: in_hours(totals.span),
+        covered_h: in_hours(totals.covered),
+        ah: measured::charge(&totals, &meter.amps()).map(with_error),
+        wh: energy.map(with_error),
+        gap_ah: gap(totals
+            .charge
+            .map(|f| (in_amp_hours(f.in_gaps.0), in_amp_hours(f.in_gaps.1)))),
+        gap_wh: gap(totals
+            .energy
+            .map(|f| (in_watt_hours(f.in_gaps.0), in_watt_hours(f.in_gaps.1)))),
+        gaps_h: totals
+            .gaps
+            .iter()
+            .map(|gap| (in_hours(gap.from), in_hours(gap.to)))
+            .collect(),
+        volts: totals
+            .volts
+            .map(|s| (in_volts(s.mean), in_volts(s.least), in_volts(s.most))),
+        amps: totals
+            .amps
+            .map(|s| (in_amps(s.mean), in_amps(s.least), in_amps(s.most))),
+        watts: totals
+            .watts
+            .map(|s| (in_watts(s.mean), in_watts(s.least), in_watts(s.most))),
+        sampling: totals.sampling,
+        end: run_end::run_end(&log, None).map(|end| End {
+            ran_h: in_hours(end.ran),
+            at_h: in_hours(end.at),
+            last_v: end.last_volts.map(in_volts),
+            last_a: end.last_amps.map(in_amps),
+            cause: end.cause,
+            restarts: end.restarts,
+        }),
+        offset_ah,
+    }
+}
+
+/// The offset that the meter shows before the load comes on; `None` where the
+/// log starts under load.
+#[must_use]
+pub fn resting_offset_a(log: &Log) -> Option<f64> {
+    let greatest = log
+        .samples
+        .iter()
+        .filter_map(|s| s.amps)
+        .fold(0.0, f64::max);
+    let start_s = log.samples.first()?.time_s;
+    let loaded = |a: f64| a.abs() > 0.05 * greatest;
+    let first = log
+        .samples
+        .iter()
+        .position(|s| s.amps.is_some_and(loaded))?;
+    let last = log.samples.get(first.checked_sub(1)?)?;
+    let rest = offset::at_rest(log, seconds(0.0), seconds(last.time_s - start_s))?;
+    Some(in_amps(rest.current))
+}

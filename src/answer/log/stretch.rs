@@ -1,0 +1,106 @@
+//! Steady stretches of a log: found, moved by hand, and their figures.
+
+use super::meter::LogMeter;
+use crate::{
+    bench::{
+        instrument::{Instrument, Kind},
+        log::Log,
+        measured,
+        stretches::{Fineness, stretches},
+    },
+    quantity::{in_amps, in_hours, in_volts, in_watts},
+};
+use std::ops::Range;
+
+/// The figures of one stretch.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StretchFigures {
+    pub from_h: f64,
+    pub to_h: f64,
+    pub watts: f64,
+    /// Expanded; `None` where the rows do not follow the load.
+    pub expanded_w: Option<f64>,
+    pub amps: Option<f64>,
+    pub volts: Option<f64>,
+}
+
+/// Values that change points are looked for on: so few that no task of a page
+/// takes long (the work grows with their square at worst).
+const MOST_POINTS: usize = 500;
+
+/// The steady stretches found, from and to in hours from the log's start. Those
+/// without a draw are left out.
+#[must_use]
+pub fn found(log: &Log) -> Vec<(f64, f64)> {
+    let fineness = Fineness {
+        most_points: MOST_POINTS,
+        ..Fineness::default()
+    };
+    let found = stretches(log, &fineness);
+    let watts = |s: &crate::bench::stretches::Stretch| {
+        s.watts.map(in_watts).or(s.amps.map(in_amps)).unwrap_or(0.0)
+    };
+    let most = found.iter().map(watts).fold(0.0, f64::max);
+    found
+        .iter()
+        .filter(|s| watts(s) > 0.05 * most)
+        .map(|s| (in_hours(s.from), in_hours(s.to)))
+        .collect()
+}
+
+/// The figures between two moments of a log; `None` without watts there.
+#[must_use]
+pub fn stretch(log: &Log, (from_h, to_h): (f64, f64), meter: LogMeter) -> Option<StretchFigures> {
+    let range = rows(log, from_h, to_h);
+    let totals = crate::bench::totals::totals_in(log, range.clone());
+    let watts = in_watts(totals.watts?.mean);
+    // Amps and volts make the watts of most logs: their limits at the mean.
+    let (volts, amps) = (totals.volts, totals.amps);
+    let limits = match (volts, amps) {
+        (Some(v), Some(a)) => {
+            let (v, a) = (in_volts(v.mean), in_amps(a.mean));
+            let share = |u: f64, x: f64| u / x.abs().max(f64::MIN_POSITIVE);
+            let of_a = share(meter.amps().limit(a), a);
+            let of_v = share(Kind::Multimeter.usual(0.0).limit(v), v);
+            Instrument::of_reading(of_a.hypot(of_v).min(1.0))
+        }
+        _ => Kind::PlugInWattMeter.usual(0.0),
+    };
+    let figure = measured::mean_draw(log, range, &limits)?;
+    Some(StretchFigures {
+        from_h,
+        to_h,
+        watts,
+        expanded_w: figure.expanded(),
+        amps: amps.map(|s| in_amps(s.mean)),
+        volts: volts.map(|s| in_volts(s.mean)),
+    })
+}
+
+fn rows(log: &Log, from_h: f64, to_h: f64) -> Range<usize> {
+    let start_s = log.samples.first().map_or(0.0, |s| s.time_s);
+    let at = |h: f64| {
+        log.samples
+            .partition_point(|s| s.time_s - start_s < 3600.0 * h - 1e-6)
+    };
+    let (from, to) = (at(from_h), at(to_h));
+    from..(to + 1).min(log.samples.len()).max(from)
+}
+
+/// Moves one edge of a stretch, between its other edge and its neighbours.
+pub fn move_edge(edges: &mut [(f64, f64)], at: usize, is_end: bool, to_h: f64, span_h: f64) {
+    const LEAST_H: f64 = 1.0 / 60.0;
+    let before = at
+        .checked_sub(1)
+        .and_then(|b| edges.get(b))
+        .map_or(0.0, |e| e.1);
+    let after = edges.get(at + 1).map_or(span_h, |e| e.0);
+    let Some(edge) = edges.get_mut(at) else {
+        return;
+    };
+    if is_end {
+        edge.1 = to_h.min(after).max(edge.0 + LEAST_H);
+    } else {
+        edge.0 = to_h.max(before).min(edge.1 - LEAST_H);
+    }
+}

@@ -1,0 +1,154 @@
+//! Hours from a weather file: picked or dropped, the hottest stretch taken.
+
+use super::{El, State, h};
+use crate::{
+    answer::day::import::{MOST_BYTES, Refusal, Stamp, Stretch, Taken, read},
+    page::{dom::button, field::choice, reactive::*},
+    wording::{day as say, day_words as words},
+};
+use wasm_bindgen::{JsCast, JsValue};
+
+/// What became of the last file.
+#[derive(Clone, Debug, PartialEq)]
+enum Said {
+    Nothing,
+    Wrong(Refusal),
+    Taken(Taken),
+}
+
+#[derive(Clone, Copy)]
+struct Desk {
+    state: State,
+    said: RwSignal<Said>,
+    stamp: RwSignal<usize>,
+    stretch: RwSignal<usize>,
+}
+
+const STAMPS: [Stamp; 3] = [Stamp::EndOfHour, Stamp::MiddleOfHour, Stamp::StartOfHour];
+const STRETCHES: [Stretch; 2] = [Stretch::Hottest, Stretch::PlanDate];
+
+/// Where a file is dropped, and what was read of it.
+pub fn import(state: State) -> El {
+    let desk = Desk {
+        state,
+        said: RwSignal::new(Said::Nothing),
+        stamp: RwSignal::new(1),
+        stretch: RwSignal::new(0),
+    };
+    let input = h("input", "hidden")
+        .attr("id", "weather-file")
+        .attr("type", "file")
+        .attr("accept", ".epw,.csv,.tm2,.tm3,.txt,text/csv,text/plain")
+        .attr("aria-label", words::PICK_WEATHER)
+        .attr("tabindex", "-1")
+        .on("change", move |event| picked(desk, &event));
+    let picker: web_sys::HtmlElement = input.0.clone().unchecked_into();
+    let drop = h("div", "drop")
+        .child(h("p", "hint").text(words::WEATHER_FILE_HINT))
+        .child(select(
+            "weather-stretch",
+            words::STRETCH,
+            &words::STRETCHES,
+            desk.stretch,
+        ))
+        .child(select(
+            "weather-stamp",
+            words::STAMP,
+            &words::STAMPS,
+            desk.stamp,
+        ))
+        .child(
+            h("div", "buttons")
+                .child(button("", words::PICK_WEATHER, move || picker.click()))
+                .child(
+                    button("", words::FORGET_WEATHER, move || forget(desk))
+                        .live_flag("hidden", move || {
+                            state.with_plan(|plan| plan.day.imported.outdoor_c.is_empty())
+                        }),
+                ),
+        )
+        .child(input)
+        .child(
+            h("p", "log-said")
+                .attr("role", "status")
+                .attr("id", "weather-said")
+                .live_class("wrong-log", move || {
+                    matches!(desk.said.get(), Said::Wrong(_))
+                })
+                .live_text(move || match desk.said.get() {
+                    Said::Nothing => String::new(),
+                    Said::Wrong(error) => say::weather_fault(&error),
+                    Said::Taken(taken) => state.with_plan(|plan| say::weather_taken(plan, &taken)),
+                }),
+        )
+        .on("dragover", |event| event.prevent_default())
+        .on("drop", move |event| dropped(desk, &event));
+    h("div", "")
+        .child(h("h3", "").text(words::WEATHER_FILE))
+        .child(drop)
+}
+
+fn select(id: &str, label: &str, names: &'static [&'static str], at: RwSignal<usize>) -> El {
+    let names = move || names.iter().map(|&name| name.to_owned()).collect();
+    choice(
+        id,
+        label,
+        names,
+        move || at.get(),
+        move |index| at.set(index),
+    )
+}
+
+fn forget(desk: Desk) {
+    desk.said.set(Said::Nothing);
+    desk.state
+        .edit(|plan| plan.day.imported = Default::default());
+}
+
+fn take(desk: Desk, bytes: &[u8]) {
+    let stamp = STAMPS[desk.stamp.get_untracked().min(2)];
+    let stretch = STRETCHES[desk.stretch.get_untracked().min(1)];
+    match read(bytes, stamp) {
+        Ok(file) => {
+            let plan = desk.state.plan.get_untracked();
+            let (next, taken) = file.taken_into(&plan, stretch);
+            desk.state.edit(|plan| *plan = next);
+            desk.said.set(Said::Taken(taken));
+        }
+        // What was there stays.
+        Err(error) => desk.said.set(Said::Wrong(error)),
+    }
+}
+
+fn picked(desk: Desk, event: &web_sys::Event) {
+    let target = event.target();
+    let Some(input) = target.and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) else {
+        return;
+    };
+    let file = input.files().and_then(|files| files.get(0));
+    // So that the same file, mended, can be chosen again.
+    input.set_value("");
+    open(desk, file);
+}
+
+fn dropped(desk: Desk, event: &web_sys::Event) {
+    event.prevent_default();
+    let get = |of: &JsValue, key: &str| js_sys::Reflect::get(of, &JsValue::from_str(key)).ok();
+    let files = get(event, "dataTransfer").and_then(|data| get(&data, "files"));
+    let files = files.and_then(|files| files.dyn_into::<web_sys::FileList>().ok());
+    open(desk, files.and_then(|files| files.get(0)));
+}
+
+fn open(desk: Desk, file: Option<web_sys::File>) {
+    let Some(file) = file else { return };
+    // Read no more than would be refused for its size anyway.
+    let Ok(part) = file.slice_with_f64_and_f64(0.0, MOST_BYTES as f64 + 1.0) else {
+        return;
+    };
+    wasm_bindgen_futures::spawn_local(async move {
+        let buffer = wasm_bindgen_futures::JsFuture::from(part.array_buffer()).await;
+        if let Ok(buffer) = buffer {
+            take(desk, &js_sys::Uint8Array::new(&buffer).to_vec());
+        }
+    });
+}

@@ -1,0 +1,123 @@
+//! What the question is answered with: the day at once, its odds a moment later.
+
+use super::{El, State, band::Bands, h};
+use crate::{
+    answer::day::{self as answered, DayAnswer},
+    finding::Severity,
+    page::{outcome::stale_mark, reactive::*},
+    plan::Plan,
+    wording::{self, day as say, day_words as words},
+};
+use std::sync::Arc;
+
+/// The day's answer as far as it is worked out.
+#[derive(Clone, Copy)]
+pub struct Told {
+    /// Without odds and bands: it follows the keys.
+    pub day: Memo<Option<Arc<DayAnswer>>>,
+    pub bands: Bands,
+    /// With the odds and bands there are, those of the numbers before included.
+    pub whole: Memo<Option<Arc<DayAnswer>>>,
+}
+
+impl Told {
+    pub fn new(state: State) -> Self {
+        let day = Memo::new_with_compare(
+            move |_| state.with_plan(|plan| answered::day(plan).map(Arc::new)),
+            |_, _| true,
+        );
+        let bands = Bands::new(state);
+        let whole = Memo::new_with_compare(
+            move |_| {
+                let day = day.get()?;
+                let sampled = bands.sampled.get();
+                let fitting = sampled.filter(|sampled| sampled.fits(&day));
+                Some(fitting.map_or(day.clone(), |sampled| {
+                    Arc::new(DayAnswer::clone(&day).with(sampled.sampled.clone()))
+                }))
+            },
+            |_, _| true,
+        );
+        Self { day, bands, whole }
+    }
+
+    /// Something of the whole answer, if there is one.
+    pub fn of<R: Default>(self, state: State, of: impl FnOnce(&Plan, &DayAnswer) -> R) -> R {
+        self.whole
+            .get()
+            .map_or_else(R::default, |day| state.with_plan(|plan| of(plan, &day)))
+    }
+}
+
+/// The answer in sentences.
+pub fn told(state: State, told: Told) -> El {
+    let sentence = move || match told.day.get() {
+        Some(day) => state.with_plan(|plan| say::day_sentence(plan, &day)),
+        None => words::NO_ANSWER.into(),
+    };
+    let odds = move || {
+        told.of(state, |plan, day| {
+            let odds = day.odds.as_ref();
+            odds.map_or_else(
+                || told.bands.word().to_owned(),
+                |odds| say::odds_sentence(plan, day, odds),
+            )
+        })
+    };
+    let end = move || told.of(state, say::end_sentence).unwrap_or_default();
+    let assume = move || {
+        told.of(state, |_, day| {
+            day.odds.as_ref().map_or_else(String::new, say::odds_assume)
+        })
+    };
+    h("div", "outcome day-told")
+        .live_class("stale", move || state.is_stale())
+        .child(
+            h("div", "")
+                .attr("role", "status")
+                .attr("aria-live", "polite")
+                .child(
+                    h("p", "answer")
+                        .attr("id", "day-answer")
+                        .live_text(sentence),
+                )
+                .child(
+                    h("p", "detail odds")
+                        .live_class("old", move || told.bands.is_behind())
+                        .live_text(odds),
+                )
+                .child(h("p", "detail").live_text(end))
+                .child(stale_mark(state)),
+        )
+        .child(findings(state, told))
+        .child(h("p", "hint").live_text(assume))
+}
+
+/// What must be mended, and what should be known first.
+fn findings(state: State, told: Told) -> El {
+    let sentences = move || {
+        let mut all: Vec<String> = state.with_draft(|draft| {
+            let troubled = draft.troubled().into_iter();
+            troubled.map(wording::entry_trouble).collect()
+        });
+        match told.day.get() {
+            Some(day) => {
+                all.extend(day.findings.iter().map(wording::finding_sentence));
+                all.extend(state.with_plan(|plan| say::first_things(plan, &day)));
+            }
+            None => all.extend(state.with_plan(|plan| {
+                let errors = plan.errors();
+                let errors = errors.iter().filter(|one| one.severity == Severity::Error);
+                errors.map(wording::finding_sentence).collect::<Vec<_>>()
+            })),
+        }
+        all
+    };
+    h("ul", "findings").live_children(
+        move || sentences().join("\n"),
+        move || {
+            let all = sentences();
+            all.iter().map(|text| h("li", "").text(text)).collect()
+        },
+    )
+}

@@ -1,0 +1,106 @@
+//! What happens and when, day by day, and the books.
+
+use super::{El, State, h, told::Told};
+use crate::{
+    page::{dom::named_fold, reactive::*},
+    wording::{day as say, day_words as words, number},
+};
+
+/// Every event, with its clock time.
+pub fn events(state: State, told: Told) -> El {
+    let rows = move || {
+        told.of(state, |plan, day| {
+            let events = day.events.iter();
+            let rows = events.map(|event| {
+                (
+                    say::moment(day, event.hours_h),
+                    say::event_sentence(plan, event),
+                )
+            });
+            rows.collect::<Vec<_>>()
+        })
+    };
+    named_fold("fold", words::EVENTS, move || {
+        let list = h("ol", "events").live_children(
+            move || format!("{:?}", rows()),
+            move || {
+                let rows = rows().into_iter();
+                rows.map(|(when, what)| {
+                    h("li", "")
+                        .child(h("span", "when").text(&when))
+                        .child(h("span", "").text(&what))
+                })
+                .collect()
+            },
+        );
+        vec![list]
+    })
+}
+
+/// One row for each day.
+pub fn by_day(state: State, told: Told) -> El {
+    named_fold("fold", words::BY_DAY, move || {
+        let build = move || {
+            let head = |text: &&str| h("th", "").attr("scope", "col").text(text);
+            let heads = words::BY_DAY_HEADS.iter().map(head);
+            let rows = told.of(state, |_, day| {
+                let days = day.days.iter().enumerate();
+                let rows = days.map(|(at, sum)| {
+                    let cells = [
+                        say::energy(sum.solar_wh),
+                        say::energy(sum.charger_wh),
+                        say::energy(sum.unit_wh),
+                        say::energy(sum.loads_wh),
+                        number::percent(sum.least_charge_percent),
+                        number::percent(sum.end_charge_percent),
+                    ];
+                    h("tr", "")
+                        .child(
+                            h("th", "")
+                                .attr("scope", "row")
+                                .text(&number::fixed(at as f64 + 1.0, 0)),
+                        )
+                        .children(cells.iter().map(|cell| h("td", "").text(cell)))
+                });
+                rows.collect::<Vec<_>>()
+            });
+            vec![
+                h("thead", "").child(h("tr", "").children(heads)),
+                h("tbody", "").children(rows),
+            ]
+        };
+        let table = h("table", "").live_children(move || state.turn(), build);
+        let scroll = h("div", "scroll")
+            .attr("tabindex", "0")
+            .attr("role", "region")
+            .attr("aria-label", words::BY_DAY);
+        vec![scroll.child(table)]
+    })
+}
+
+/// The energy book and the heat book, and what they were reckoned by.
+pub fn books(told: Told) -> El {
+    named_fold("fold", words::BOOKS, move || {
+        let book = |of: fn(&crate::answer::DayAnswer) -> Vec<say::BookRow>| {
+            let rows = move || told.day.get().map_or_else(Vec::new, |day| of(&day));
+            h("table", "terms").live_children(
+                move || format!("{:?}", rows()),
+                move || {
+                    let rows = rows().into_iter().map(|(what, much)| {
+                        h("tr", "")
+                            .child(h("th", "").attr("scope", "row").text(what))
+                            .child(h("td", "").text(&much))
+                    });
+                    vec![h("tbody", "").children(rows)]
+                },
+            )
+        };
+        vec![
+            h("h3", "").text(words::ENERGY_BOOK),
+            book(say::energy_rows),
+            h("h3", "").text(words::HEAT_BOOK),
+            book(say::heat_rows),
+            h("p", "source").text(words::METHOD),
+        ]
+    })
+}

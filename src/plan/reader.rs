@@ -1,0 +1,388 @@
+//! The reader's page: a plan with a few of its numbers left to whoever opens it.
+//!
+//! A plan with a [`Reader`] is a publication: most of it is the author's, one to
+//! four numbers are the reader's own. What hangs on these numbers goes with them
+//! ([`Plan::follow`]): another bank has no measurement of the author's, and a
+//! cut-off of a 24 V unit says nothing at 48 V.
+
+use super::{
+    Bank, Feed, Figure, Path, Plan,
+    part::choice,
+    path::{BankField as B, ModeField as M},
+};
+use crate::finding::Finding;
+use serde::Serialize;
+
+/// Numbers left open at the most: more is no page for one hand.
+pub const MOST_OPEN: usize = 4;
+
+choice! {
+    /// The language of the reader's page.
+    Language {
+        English = "en",
+        German = "de",
+    }
+    /// The looks of the reader's page.
+    Theme {
+        Light = "light",
+        Dark = "dark",
+    }
+    /// The units of the reader's page.
+    Units {
+        Metric = "metric",
+        /// Feet, degrees Fahrenheit.
+        Us = "us",
+    }
+}
+
+/// What the author gives the reader's page. All of it may be left out.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields, default)]
+pub struct Reader {
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub title: String,
+    /// A line or two from the author.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub note: String,
+    /// Addresses of numbers left to the reader. Left out: charge and voltage of
+    /// the first bank, and how far down it goes.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "schema", schemars(length(max = 4)))]
+    pub open: Vec<Path>,
+    /// Absent: the plan's own.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub units: Option<Units>,
+    /// Absent: as the reader's device has it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub theme: Option<Theme>,
+    /// Absent: the reader's browser's, if the page knows it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub language: Option<Language>,
+}
+
+/// What is left open if the author says nothing.
+const USUAL: [Path; 3] = [
+    Path::Bank(0, B::BlockRatedAh),
+    Path::Bank(0, B::BlockNominalV),
+    Path::Bank(0, B::DepthPercent),
+];
+
+/// The numbers of a bank that a reader may be left, in the order offered.
+const OF_BANK: [B; 8] = [
+    B::BlockRatedAh,
+    B::BlockNominalV,
+    B::DepthPercent,
+    B::SeriesCount,
+    B::ParallelCount,
+    B::HealthPercent,
+    B::StartChargePercent,
+    B::CutoffV,
+];
+
+impl Language {
+    /// The language that a browser's own tag asks for: `de-AT` is German.
+    /// English where there is no table for it.
+    #[must_use]
+    pub fn of_tag(tag: &str) -> Self {
+        let first = tag.split(['-', '_']).next().unwrap_or_default();
+        let known = |one: &&Self| super::part::Choice::key(**one).eq_ignore_ascii_case(first);
+        let mut all = <Self as super::part::Choice>::ALL.iter();
+        all.find(known).copied().unwrap_or(Self::English)
+    }
+}
+
+impl Plan {
+    /// Every number that an author may leave open in this plan: those that the
+    /// first question is answered from, and that a reader can know.
+    #[must_use]
+    pub fn may_open(&self) -> Vec<Path> {
+        let mut all = Vec::new();
+        for bank in 0..self.banks.len() {
+            all.extend(OF_BANK.map(|field| Path::Bank(bank, field)));
+        }
+        for (at, unit) in self.units.iter().enumerate() {
+            for mode in 0..unit.modes.len() {
+                all.extend(self.draw_path(at, mode));
+                all.push(Path::Mode(at, mode, M::DutyPercent));
+            }
+        }
+        all.extend((0..self.loads.len()).map(Path::Load));
+        all.push(Path::Night(super::path::NightField::StartClockMin));
+        all
+    }
+
+    /// The numbers left to the reader: the author's choice as far as this plan
+    /// has them, else the usual three. Never more than [`MOST_OPEN`].
+    #[must_use]
+    pub fn open_fields(&self) -> Vec<Path> {
+        let may = self.may_open();
+        let chosen = self.reader.as_ref().map_or(&[][..], |reader| &reader.open);
+        let mut open: Vec<Path> = Vec::with_capacity(MOST_OPEN);
+        for path in chosen {
+            if may.contains(path) && !open.contains(path) && open.len() < MOST_OPEN {
+                open.push(*path);
+            }
+        }
+        if open.is_empty() {
+            open.extend(USUAL.iter().filter(|path| may.contains(path)));
+        }
+        open
+    }
+
+    /// The same plan with nothing fixed for a reader: what 'open in full' opens.
+    #[must_use]
+    pub fn in_full(&self) -> Self {
+        Self {
+            reader: None,
+            ..self.clone()
+        }
+    }
+
+    /// The plan as an author publishes it: units as chosen, and a bank whose
+    /// charge or voltage is left open as one block, so that a reader with a 24 V
+    /// bank types 24 and need not know how the author's was put together.
+    #[must_use]
+    pub fn published(&self) -> Self {
+        let mut plan = self.clone();
+        if let Some(units) = self.reader.as_ref().and_then(|reader| reader.units) {
+            plan.show.us_units = units == Units::Us;
+        }
+        let open = self.open_fields();
+        for (at, bank) in plan.banks.iter_mut().enumerate() {
+            let is_open = |field| open.contains(&Path::Bank(at, field));
+            let counts = is_open(B::SeriesCount) || is_open(B::ParallelCount);
+            if !counts && (is_open(B::BlockRatedAh) || is_open(B::BlockNominalV)) {
+                *bank = bank.as_one_block();
+            }
+        }
+        plan
+    }
+
+    /// Lets go with the reader's numbers what hangs on them. `author` is the plan
+    /// as it was published.
+    ///
+    /// Of another voltage: cut-offs, the supply that a unit wants, and an own
+    /// open-circuit table, in proportion. Of another bank: measurements go;
+    /// resistance and current limit, where stated, are those of so many more or
+    /// fewer cells side by side. What the reader has open stays as typed.
+    pub fn follow(&mut self, author: &Self) {
+        let open = author.open_fields();
+        for (at, theirs) in author.banks.iter().enumerate() {
+            if let Some(bank) = self.banks.get_mut(at) {
+                bank.follow(theirs, |field| open.contains(&Path::Bank(at, field)));
+            }
+        }
+        let volts = |plan: &Self| plan.banks.first().map(Bank::nominal_v);
+        let ratio = match (volts(self), volts(author)) {
+            (Some(now), Some(then)) if then > 0.0 => now / then,
+            _ => 1.0,
+        };
+        for (unit, theirs) in self.units.iter_mut().zip(&author.units) {
+            unit.supply_v = theirs.supply_v.map(|volts| volts * ratio);
+            unit.cutoff_v = times(theirs.cutoff_v, ratio);
+            if let (Feed::Inverter { cutoff_v, .. }, Feed::Inverter { cutoff_v: then, .. }) =
+                (&mut unit.feed, theirs.feed)
+            {
+                *cutoff_v = times(then, ratio);
+            }
+        }
+    }
+
+    /// Whether a finding is one of the first question, which the reader's page
+    /// answers.
+    #[must_use]
+    pub fn is_of_the_night(finding: &Finding) -> bool {
+        matches!(
+            finding.field,
+            None | Some(
+                Path::Banks
+                    | Path::Bank(..)
+                    | Path::OpenCircuit(_)
+                    | Path::Units
+                    | Path::Unit(..)
+                    | Path::Modes(_)
+                    | Path::Mode(..)
+                    | Path::Loads
+                    | Path::Load(_)
+            )
+        )
+    }
+
+    /// Whether the reader's bank has another voltage than the author's, so that
+    /// cut-offs went with it.
+    #[must_use]
+    pub fn is_other_voltage(&self, author: &Self) -> bool {
+        let mut both = self.banks.iter().zip(&author.banks);
+        both.any(|(own, theirs)| own.nominal_v() != theirs.nominal_v())
+    }
+}
+
+/// A figure times a ratio; at 1 it is the same to the last bit.
+fn times(figure: Option<Figure>, ratio: f64) -> Option<Figure> {
+    figure.map(|figure| figure.with(figure.value * ratio))
+}
+
+impl Bank {
+    /// The same bank as one block: its nominal volts, all its charge, and its
+    /// resistance, stated or assumed, because that is not of one block's size alone.
+    #[must_use]
+    pub fn as_one_block(&self) -> Self {
+        let (series, parallel) = (f64::from(self.series_count), f64::from(self.parallel_count));
+        if (self.series_count, self.parallel_count) == (1, 1) {
+            return self.clone();
+        }
+        let mut block = self.clone();
+        block.block_nominal_v = self.nominal_v();
+        block.block_rated_ah.value *= parallel;
+        block.block_current_limit_a = times(self.block_current_limit_a, parallel);
+        let resistance = self.block_resistance_mohm;
+        let resistance = resistance.or_else(|| self.assumed(B::BlockResistanceMohm));
+        block.block_resistance_mohm = times(resistance, series / parallel);
+        for row in &mut block.block_open_circuit {
+            row.open_circuit_v *= series;
+        }
+        (block.series_count, block.parallel_count) = (1, 1);
+        block
+    }
+
+    /// See [`Plan::follow`].
+    fn follow(&mut self, author: &Self, is_open: impl Fn(B) -> bool) {
+        let kind = |bank: &Self| {
+            let counts = (bank.series_count, bank.parallel_count);
+            (bank.block_rated_ah.value, bank.block_nominal_v, counts)
+        };
+        let volts = |bank: &Self| bank.reading().volts;
+        let block = volts(self) / volts(author);
+        let charge = self.block_rated_ah.value / author.block_rated_ah.value;
+        let whole = self.nominal_v() / author.nominal_v();
+        if ![block, charge, whole].iter().all(|ratio| ratio.is_finite()) {
+            return;
+        }
+        self.measured = if kind(self) == kind(author) {
+            author.measured
+        } else {
+            super::Measured::default()
+        };
+        if !is_open(B::CutoffV) {
+            self.cutoff_v = times(author.cutoff_v, whole);
+        }
+        self.block_current_limit_a = times(author.block_current_limit_a, charge);
+        self.block_resistance_mohm = times(author.block_resistance_mohm, block / charge);
+        self.block_open_circuit
+            .clone_from(&author.block_open_circuit);
+        for row in &mut self.block_open_circuit {
+            row.open_circuit_v *= block;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::answer::night;
+
+    const AH: Path = Path::Bank(0, B::BlockRatedAh);
+    const V: Path = Path::Bank(0, B::BlockNominalV);
+
+    fn published() -> Plan {
+        let mut plan = Plan::demo();
+        plan.reader = Some(Reader::default());
+        plan.published()
+    }
+
+    fn hours(plan: &Plan) -> Vec<f64> {
+        let runs = night(plan).runs;
+        runs.iter().map(|run| run.hours_h.likely).collect()
+    }
+
+    #[track_caller]
+    fn alike(a: &[f64], b: &[f64], within: f64) {
+        assert_eq!(a.len(), b.len());
+        for (a, b) in a.iter().zip(b) {
+            assert!((a / b - 1.0).abs() < within, "{a} {b}");
+        }
+    }
+
+    /// Ohm's law and the balance of charge know no blocks: n in parallel are one
+    /// of n times the charge and a share of the resistance.
+    #[test]
+    fn a_bank_of_blocks_is_one_block_that_runs_as_long() {
+        let mut plan = Plan::demo();
+        for (volts, series, stated) in [(25.6, 1, false), (12.8, 2, false), (12.8, 2, true)] {
+            let bank = &mut plan.banks[0];
+            (bank.block_nominal_v, bank.series_count) = (volts, series);
+            bank.block_resistance_mohm = stated.then_some(Figure::label(4.0));
+            bank.block_current_limit_a = stated.then_some(Figure::label(60.0));
+            let mut one = plan.clone();
+            one.banks[0] = plan.banks[0].as_one_block();
+            assert_eq!(one.banks[0].block_rated_ah.value, 210.0);
+            assert_eq!(one.banks[0].block_nominal_v, 25.6);
+            alike(&hours(&plan), &hours(&one), 1e-9);
+        }
+    }
+
+    #[test]
+    fn the_same_bank_leaves_the_authors_plan_as_it_is() {
+        let author = published();
+        let mut own = author.clone();
+        own.set_number(AH, 100.0);
+        own.follow(&author);
+        own.set_number(AH, 210.0);
+        own.follow(&author);
+        assert_eq!(own, author);
+    }
+
+    /// A unit made for 12 V on a 12 V bank of as many Wh, its cable as much
+    /// thicker as the square of the current: the same shape of run.
+    #[test]
+    fn another_voltage_takes_its_cut_offs_along() {
+        let author = published();
+        let mut own = author.clone();
+        own.set_number(V, 12.8);
+        own.set_number(AH, 420.0);
+        own.units[0].cable.area_mm2 *= 4.0;
+        own.follow(&author);
+        assert!(own.is_other_voltage(&author));
+        assert_eq!(own.units[0].supply_v, Some(12.0));
+        assert_eq!(own.units[0].cutoff_v.map(|figure| figure.value), Some(10.5));
+        alike(&hours(&own), &hours(&author), 1e-6);
+    }
+
+    #[test]
+    fn another_bank_is_not_the_measured_one() {
+        let mut author = published();
+        author.banks[0].measured.measured_ah = Some(Figure::measured(150.0));
+        let mut own = author.clone();
+        own.set_number(AH, 105.0);
+        own.follow(&author);
+        assert_eq!(own.banks[0].measured, super::super::Measured::default());
+        assert!(hours(&own)[1] < hours(&author)[1]);
+    }
+
+    #[test]
+    fn open_fields_are_of_this_plan_and_four_at_most() {
+        let mut plan = Plan::demo();
+        assert_eq!(plan.open_fields(), USUAL);
+        let depth = |bank| Path::Bank(bank, B::DepthPercent);
+        plan.reader = Some(Reader {
+            open: vec![depth(3), depth(0), depth(0), Path::Banks],
+            ..Reader::default()
+        });
+        assert_eq!(plan.open_fields(), [depth(0)]);
+        let all = plan.may_open();
+        plan.reader.as_mut().unwrap().open = all.clone();
+        assert_eq!(plan.open_fields(), all[..MOST_OPEN]);
+        assert!(all.iter().all(|path| path.range().is_some()));
+    }
+
+    #[test]
+    fn a_browsers_tag_names_a_table_or_english() {
+        assert_eq!(Language::of_tag("de-AT"), Language::German);
+        assert_eq!(Language::of_tag("DE"), Language::German);
+        assert_eq!(Language::of_tag("en-GB"), Language::English);
+        for tag in ["", "fr", "den", "-", "d"] {
+            assert_eq!(Language::of_tag(tag), Language::English, "{tag}");
+        }
+    }
+}

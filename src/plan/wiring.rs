@@ -1,0 +1,270 @@
+//! The wiring: where the cables run, how they lie, and what the blocks bear.
+//!
+//! The cable to the unit has its length and conductor at the unit itself
+//! (`units[0].cable`), so that hours and cables speak of the same copper; how
+//! it lies stands here.
+
+use super::{
+    Figure, Plan,
+    part::{Choice, choice, part},
+    path::{BankField as B, Path},
+};
+use crate::finding::Finding;
+
+choice! {
+    /// Where the system is: it decides where fuses sit.
+    Place {
+        Vehicle = "vehicle",
+        Boat = "boat",
+        Cabin = "cabin",
+    }
+    /// Where the two cables leave the blocks in parallel.
+    TakeOff {
+        /// Both from the first block.
+        SameEnd = "same_end",
+        /// Plus from the first block, minus from the last.
+        Diagonal = "diagonal",
+        /// Each block by equal leads to bars.
+        BusBar = "bus_bar",
+    }
+    /// How a conductor is made.
+    Strands {
+        /// Many fine strands, bare.
+        Fine = "fine",
+        /// Many fine strands, each tinned.
+        FineTinned = "fine_tinned",
+        /// A few thick strands.
+        Few = "few",
+        /// One wire.
+        Solid = "solid",
+    }
+    /// Kinds of protection for direct current, by their trade terms.
+    FuseKind {
+        Blade = "blade",
+        Strip = "strip",
+        Post = "post",
+        ClassT = "class_t",
+        Breaker = "breaker",
+    }
+    /// A stretch of cable.
+    Leg {
+        /// From the bank to where it branches.
+        Distribution = "distribution",
+        /// To the cooling unit, or to its converter or inverter.
+        Unit = "unit",
+        /// From a charger or the controller to the bank.
+        Charger = "charger",
+        /// From the panels to the controller.
+        Panel = "panel",
+    }
+}
+
+part! {
+    /// How a cable lies and what protects it.
+    Laid, LaidField {
+        /// Rating of its insulation.
+        insulation_c: MaybeNumber = InsulationC, RATING_C;
+        /// Rating of the coolest lug, holder or device that it ends on.
+        terminal_c: MaybeNumber = TerminalC, RATING_C;
+        /// Air around it at its hottest.
+        air_c: MaybeNumber = AirC, CABLE_AIR_C;
+        /// Conductors that carry current in the same bundle, its own two with them.
+        bundled_count: MaybeCount = BundledCount, BUNDLED_COUNT;
+        /// Of the source's volts.
+        allowed_drop_percent: MaybeNumber = AllowedDropPercent, ALLOWED_DROP_PERCENT;
+        /// The fuse that is in it, by its print.
+        fuse_a: MaybeNumber = FuseA, FUSE_A;
+        /// How far along the cable that fuse sits from the source.
+        fuse_along_m: MaybeNumber = FuseAlongM, FUSE_ALONG_M;
+    } with {
+        strands: Option<Strands>,
+        engine_space: bool,
+        /// Inside a wall, conduit or duct.
+        enclosed: bool,
+    }
+}
+
+part! {
+    /// The wiring. Left out: usual cables, and what they must be.
+    Wiring, WiringField {
+        /// From the bank to where it branches, one way. Left out: the cables
+        /// begin at the bank.
+        distribution_m: MaybeNumber = DistributionM, CABLE_LENGTH_M;
+        distribution_mm2: MaybeNumber = DistributionMm2, CABLE_AREA_MM2;
+        charger_m: MaybeNumber = ChargerM, CABLE_LENGTH_M;
+        charger_mm2: MaybeNumber = ChargerMm2, CABLE_AREA_MM2;
+        panel_m: MaybeNumber = PanelM, CABLE_LENGTH_M;
+        panel_mm2: MaybeNumber = PanelMm2, CABLE_AREA_MM2;
+        /// At the bank, when the unit starts.
+        start_a: MaybeFigure = StartA, DRAW_A;
+        start_ms: MaybeFigure = StartMs, START_MS;
+        /// What the inverter gives for a moment.
+        inverter_peak_w: MaybeFigure = InverterPeakW, LIMIT_W;
+        /// What one block gives for a moment, and for how long.
+        block_peak_a: MaybeFigure = BlockPeakA, CURRENT_LIMIT_A;
+        block_peak_ms: MaybeFigure = BlockPeakMs, START_MS;
+        /// What one block may be charged with.
+        block_charge_a: MaybeFigure = BlockChargeA, CURRENT_LIMIT_A;
+        /// Coldest that a block may be charged.
+        charge_least_c: MaybeNumber = ChargeLeastC, BANK_C;
+        /// Short-circuit current of one block, by its maker.
+        block_fault_a: MaybeFigure = BlockFaultA, FAULT_A;
+        /// Of each link between neighbouring posts, or of each lead to a bar.
+        link_mohm: MaybeFigure = LinkMohm, LINK_MOHM;
+        /// Blocks in series that the maker allows.
+        most_series_count: MaybeCount = MostSeriesCount, SERIES_COUNT;
+        /// Coldest morning of the year, for panels and for charging.
+        coldest_c: MaybeNumber = ColdestC, COLDEST_C;
+    } with {
+        place: Option<Place>,
+        take_off: Option<TakeOff>,
+        fuse_kind: Option<FuseKind>,
+        /// Blocks of different age, make or use stand together.
+        mixed_blocks: bool,
+        distribution: Laid,
+        unit: Laid,
+        charger: Laid,
+        panel: Laid,
+    }
+}
+
+impl Wiring {
+    /// How a leg lies.
+    #[must_use]
+    pub const fn laid(&self, leg: Leg) -> &Laid {
+        match leg {
+            Leg::Distribution => &self.distribution,
+            Leg::Unit => &self.unit,
+            Leg::Charger => &self.charger,
+            Leg::Panel => &self.panel,
+        }
+    }
+
+    pub const fn laid_mut(&mut self, leg: Leg) -> &mut Laid {
+        match leg {
+            Leg::Distribution => &mut self.distribution,
+            Leg::Unit => &mut self.unit,
+            Leg::Charger => &mut self.charger,
+            Leg::Panel => &mut self.panel,
+        }
+    }
+
+    /// Where it is, said or not: most that run a cooler on a bank drive it.
+    #[must_use]
+    pub fn place_taken(&self) -> Place {
+        self.place.unwrap_or(Place::Vehicle)
+    }
+
+    /// Where the cables leave, said or not: the take-off that burdens most.
+    #[must_use]
+    pub fn take_off_taken(&self) -> TakeOff {
+        self.take_off.unwrap_or(TakeOff::SameEnd)
+    }
+}
+
+impl Leg {
+    /// The addresses of its length and conductor, with the unit that is fed.
+    #[must_use]
+    pub const fn run_paths(self, unit: usize) -> [Path; 2] {
+        use super::path::UnitField as U;
+        match self {
+            Self::Distribution => [
+                Path::Wiring(WiringField::DistributionM),
+                Path::Wiring(WiringField::DistributionMm2),
+            ],
+            Self::Unit => [
+                Path::Unit(unit, U::CableLengthM),
+                Path::Unit(unit, U::CableAreaMm2),
+            ],
+            Self::Charger => [
+                Path::Wiring(WiringField::ChargerM),
+                Path::Wiring(WiringField::ChargerMm2),
+            ],
+            Self::Panel => [
+                Path::Wiring(WiringField::PanelM),
+                Path::Wiring(WiringField::PanelMm2),
+            ],
+        }
+    }
+}
+
+impl Plan {
+    /// The default of one of the wiring's numbers. All of it is common
+    /// practice, no source, and the cautious end of it.
+    #[must_use]
+    pub fn assumed_wiring(&self, field: WiringField) -> Option<Figure> {
+        use WiringField as W;
+        let bank = self.banks.first();
+        Some(match field {
+            W::ChargerM => Figure::guess(2.0),
+            W::PanelM => Figure::guess(5.0),
+            W::StartA => Figure::guess(self.assumed_start_a()?),
+            W::StartMs => Figure::guess(500.0),
+            W::BlockChargeA => {
+                let bank = bank?;
+                // Lithium half its Ah; lead-acid a fifth, more makes it gas.
+                let hourly = if bank.chemistry.is_lead_acid() {
+                    0.2
+                } else {
+                    0.5
+                };
+                Figure::guess(hourly * bank.block_rated_ah.value)
+            }
+            W::ChargeLeastC if bank?.chemistry.is_lead_acid() => Figure::guess(-20.0),
+            W::ChargeLeastC => Figure::guess(0.0),
+            // A short strap and the two lugs on its ends.
+            W::LinkMohm => Figure::guess(0.5),
+            W::ColdestC => Figure::guess(-10.0),
+            _ => return None,
+        })
+    }
+
+    /// Twice the strongest mode's current where the unit's own electronics start
+    /// it, six times behind an inverter: a motor at rest.
+    fn assumed_start_a(&self) -> Option<f64> {
+        let unit = self.units.get(self.night.asked_unit)?;
+        let running_a = unit.strongest_w() / self.banks.first()?.nominal_v();
+        Some(match unit.feed {
+            super::Feed::Inverter { .. } => 6.0 * running_a,
+            _ => 2.0 * running_a,
+        })
+    }
+
+    /// The default of how a leg lies: cautious throughout.
+    #[must_use]
+    pub fn assumed_laid(&self, leg: Leg, field: LaidField) -> Option<Figure> {
+        use LaidField as L;
+        Some(match field {
+            L::InsulationC | L::TerminalC => Figure::guess(75.0),
+            // A closed vehicle in the sun; and the dark of a roof above it.
+            L::AirC if leg == Leg::Panel => Figure::guess(60.0),
+            L::AirC => Figure::guess(45.0),
+            L::BundledCount => Figure::guess(2.0),
+            // Together 5 %.
+            L::AllowedDropPercent if leg == Leg::Distribution => Figure::exact(2.0),
+            L::AllowedDropPercent => Figure::exact(3.0),
+            L::FuseA | L::FuseAlongM => return None,
+        })
+    }
+
+    /// The addresses of the fourth question's numbers.
+    pub(super) fn wiring_paths(&self, all: &mut Vec<Path>) {
+        all.extend(WiringField::ALL.iter().map(|&field| Path::Wiring(field)));
+        for &leg in Leg::ALL {
+            all.extend(LaidField::ALL.iter().map(|&field| Path::Laid(leg, field)));
+        }
+    }
+
+    /// Whether an error is one of the wiring's own, which leaves the rest
+    /// answerable.
+    #[must_use]
+    pub const fn blocks_wiring_only(error: &Finding) -> bool {
+        matches!(error.field, Some(Path::Wiring(_) | Path::Laid(..)))
+    }
+
+    /// Continuous amps that one block may give, where they are said.
+    #[must_use]
+    pub fn block_limit_a(&self, bank: usize) -> Option<f64> {
+        self.number(Path::Bank(bank, B::BlockCurrentLimitA))
+    }
+}

@@ -1,0 +1,123 @@
+//! Names of the fourth question's fields and choices.
+
+use crate::plan::{
+    Path,
+    wiring::{FuseKind, LaidField as L, Leg, Place, Strands, TakeOff, WiringField as W},
+};
+
+/// What a field of the wiring is called.
+#[must_use]
+pub const fn label(path: Path) -> &'static str {
+    match path {
+        Path::Wiring(field) => wiring(field),
+        Path::Laid(_, field) => laid(field),
+        _ => "",
+    }
+}
+
+const fn wiring(field: W) -> &'static str {
+    match field {
+        W::DistributionM | W::ChargerM | W::PanelM => "Cable, one way",
+        W::DistributionMm2 | W::ChargerMm2 | W::PanelMm2 => "Conductor",
+        W::StartA => "Surge when the unit starts",
+        W::StartMs => "The surge lasts",
+        W::InverterPeakW => "Inverter’s peak",
+        W::BlockPeakA => "Peak of one block",
+        W::BlockPeakMs => "It bears that peak for",
+        W::BlockChargeA => "Charge of one block, at most",
+        W::ChargeLeastC => "Not charged below",
+        W::BlockFaultA => "Short-circuit current of one block",
+        W::LinkMohm => "One link between blocks",
+        W::MostSeriesCount => "Blocks in series the maker allows",
+        W::ColdestC => "Coldest morning of the year",
+    }
+}
+
+const fn laid(field: L) -> &'static str {
+    match field {
+        L::InsulationC => "Insulation rated for",
+        L::TerminalC => "Coolest lug or holder rated for",
+        L::AirC => "Air around it, at its hottest",
+        L::BundledCount => "Conductors in the bundle",
+        L::AllowedDropPercent => "Drop you allow",
+        L::FuseA => "Fuse that is in it",
+        L::FuseAlongM => "Fuse sits from the source",
+    }
+}
+
+/// A line under the field, where the label alone may be misread.
+#[must_use]
+pub const fn hint(path: Path) -> &'static str {
+    match path {
+        Path::Wiring(W::DistributionMm2 | W::ChargerMm2 | W::PanelMm2) => {
+            "“16”, “16 mm2” or “6 AWG”. Copper."
+        }
+        Path::Wiring(W::DistributionM) => {
+            "Left empty: the cables begin at the bank. Question 1 counts its copper too."
+        }
+        Path::Wiring(W::BlockPeakA) => {
+            "Left empty: its continuous limit is held against the surge."
+        }
+        Path::Wiring(W::BlockFaultA) => {
+            "By its sheet. Left empty: volts over the lowest likely resistance."
+        }
+        Path::Wiring(W::LinkMohm) => "With its lugs; on bars, one lead.",
+        Path::Laid(_, L::BundledCount) => "That carry current, this circuit’s own two with them.",
+        Path::Laid(_, L::FuseA) => "By its print. Left empty: one is named.",
+        _ => "",
+    }
+}
+
+/// A stretch of cable.
+#[must_use]
+pub const fn leg_name(leg: Leg) -> &'static str {
+    match leg {
+        Leg::Distribution => "Bank to distribution",
+        Leg::Unit => "To the unit",
+        Leg::Charger => "Charger to bank",
+        Leg::Panel => "Panels to controller",
+    }
+}
+
+/// Where the system is.
+#[must_use]
+pub const fn place_name(place: Place) -> &'static str {
+    match place {
+        Place::Vehicle => "in a vehicle",
+        Place::Boat => "on a boat",
+        Place::Cabin => "in a cabin or house",
+    }
+}
+
+/// Where the cables leave the bank.
+#[must_use]
+pub const fn take_off_name(take_off: TakeOff) -> &'static str {
+    match take_off {
+        TakeOff::SameEnd => "both from the first block",
+        TakeOff::Diagonal => "across: plus from the first, minus from the last",
+        TakeOff::BusBar => "equal leads to bus bars",
+    }
+}
+
+/// How a conductor is made.
+#[must_use]
+pub const fn strands_name(strands: Strands) -> &'static str {
+    match strands {
+        Strands::Fine => "fine strands, bare",
+        Strands::FineTinned => "fine strands, tinned",
+        Strands::Few => "a few thick strands",
+        Strands::Solid => "solid",
+    }
+}
+
+/// A kind of fuse.
+#[must_use]
+pub const fn fuse_kind_name(kind: FuseKind) -> &'static str {
+    match kind {
+        FuseKind::Blade => "blade fuse",
+        FuseKind::Strip => "bolt-down strip fuse (ANL)",
+        FuseKind::Post => "fuse on the terminal post (MRBF)",
+        FuseKind::ClassT => "class T cartridge",
+        FuseKind::Breaker => "DC circuit breaker",
+    }
+}

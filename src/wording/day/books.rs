@@ -1,0 +1,57 @@
+//! The books of energy and heat, row by row.
+
+use super::energy;
+use crate::{answer::day::DayAnswer, wording::number::with_unit};
+
+/// One row of the energy book: what, and how much of it in or out.
+pub type BookRow = (&'static str, String);
+
+/// Where the energy came from and went.
+#[must_use]
+pub fn energy_rows(day: &DayAnswer) -> Vec<BookRow> {
+    let book = &day.energy;
+    let mut rows = vec![
+        (
+            "From the panels, past the controller",
+            energy(book.solar_wh),
+        ),
+        ("From chargers", energy(book.charger_wh)),
+        ("Out of the bank’s store", energy(book.from_store_wh)),
+        (
+            "To the cooling unit, its feed and cable",
+            energy(book.unit_wh),
+        ),
+        ("To the other loads", energy(book.loads_wh)),
+        ("Lost as heat in the bank", energy(book.lost_wh)),
+        (
+            "Offered by the panels and not taken",
+            energy(book.spilled_wh),
+        ),
+    ];
+    if book.fuel_l > 0.0 {
+        rows.push(("Fuel used", with_unit(book.fuel_l, "l")));
+    }
+    rows
+}
+
+/// Where the cabin’s heat came from and went; into the cabin is positive.
+#[must_use]
+pub fn heat_rows(day: &DayAnswer) -> Vec<BookRow> {
+    let heat = &day.heat;
+    vec![
+        ("Sun through glass", energy(heat.sun_glass_wh)),
+        ("Sun on the shell", energy(heat.sun_shell_wh)),
+        ("Through glass, by conduction", energy(heat.glass_wh)),
+        ("Through the shell, by conduction", energy(heat.shell_wh)),
+        ("With air that comes in", energy(heat.air_change_wh)),
+        ("People and animals", energy(heat.people_wh)),
+        ("Other things inside", energy(heat.gains_wh)),
+        ("Taken out by the unit", energy(-heat.unit_wh)),
+        ("Stayed in air, contents and shell", energy(heat.stored_wh)),
+        (
+            "Water that the unit shed",
+            with_unit(heat.condensed_kg, "kg"),
+        ),
+        ("Latent heat of that water", energy(heat.latent_wh)),
+    ]
+}

@@ -1,0 +1,375 @@
+//! The hot day in sentences.
+
+mod books;
+mod happened;
+mod weather;
+
+pub use books::{BookRow, energy_rows, heat_rows};
+pub use happened::{
+    charge_takeaway, event_label, event_sentence, first_things, power_takeaway,
+    temperature_takeaway,
+};
+pub use weather::{weather_fault, weather_taken};
+
+use super::{
+    full_mode_name,
+    number::{clock, clock_after, duration, fixed, percent, with_unit},
+    stop_phrase,
+};
+use crate::{
+    answer::day::{DayAnswer, Odds},
+    plan::Plan,
+    quantity::{celsius, in_fahrenheit},
+};
+
+/// Beyond this a clock time needs its day beside it.
+const ONE_DAY_H: f64 = 24.0;
+
+/// A temperature in the units shown.
+#[must_use]
+pub fn temperature(plan: &Plan, value_c: f64) -> String {
+    let (value, sign) = if plan.show.us_units {
+        (in_fahrenheit(celsius(value_c)), "°F")
+    } else {
+        (value_c, "°C")
+    };
+    format!("{}\u{202f}{sign}", fixed(value, 1))
+}
+
+/// A difference of temperatures in the units shown.
+#[must_use]
+pub fn warmer_by(plan: &Plan, value_k: f64) -> String {
+    if plan.show.us_units {
+        with_unit(1.8 * value_k, "°F")
+    } else {
+        with_unit(value_k, "K")
+    }
+}
+
+/// Watt-hours, from ten thousand on in kilowatt-hours.
+#[must_use]
+pub fn energy(wh: f64) -> String {
+    if wh.abs() >= 10_000.0 {
+        with_unit(wh / 1000.0, "kWh")
+    } else {
+        with_unit(wh.round(), "Wh")
+    }
+}
+
+/// Day 1 begins with the first night.
+#[must_use]
+pub fn day_number(hours_h: f64) -> usize {
+    (hours_h.max(0.0) / ONE_DAY_H).floor() as usize + 1
+}
+
+/// The day that a moment belongs to, for an axis.
+#[must_use]
+pub fn day_short(hours_h: f64) -> String {
+    format!("day {}", day_number(hours_h))
+}
+
+/// A moment of the days, after "at" or "from": the clock, and the day where
+/// there are several.
+#[must_use]
+pub fn moment(day: &DayAnswer, hours_h: f64) -> String {
+    let clock = clock_after(day.start_clock_min, hours_h);
+    if day.span_h > ONE_DAY_H {
+        format!("{clock} on day {}", day_number(hours_h))
+    } else {
+        clock
+    }
+}
+
+/// The modes that the plan runs, each once, in the order of the clock.
+#[must_use]
+pub fn planned_modes(plan: &Plan) -> String {
+    let mut names: Vec<String> = Vec::new();
+    let start = plan.night.start_clock_min % 1440;
+    let mut rows = plan.mode_rows();
+    // From the start on, not from midnight.
+    rows.sort_by_key(|row| (row.0 + 1440 - start) % 1440);
+    for (_, unit, mode) in rows {
+        let Some(mode) = mode else { continue };
+        let name = full_mode_name(plan, unit, mode);
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    match names.as_slice() {
+        [] => "nothing cooled".into(),
+        [one] => one.clone(),
+        [all @ .., last] => format!("{} then {last}", all.join(", ")),
+    }
+}
+
+/// "until 07:00", or how long where that alone would be read as another day's.
+fn until_wanted(day: &DayAnswer) -> String {
+    if day.wanted_h < crate::wording::WITHIN_A_DAY_H {
+        let clock = clock_after(day.start_clock_min, day.wanted_h);
+        format!("until {clock}")
+    } else {
+        format!("for {}", duration(day.wanted_h))
+    }
+}
+
+/// The whole of the days, after "all" or "in".
+fn all_days(day: &DayAnswer) -> String {
+    let days = (day.span_h / ONE_DAY_H).round();
+    if days <= 1.0 {
+        format!("{}\u{202f}h", fixed(day.span_h, 0))
+    } else {
+        format!("{} days", fixed(days, 0))
+    }
+}
+
+/// Whether any mode is planned at all.
+fn is_cooled(plan: &Plan) -> bool {
+    plan.mode_rows().iter().any(|row| row.2.is_some())
+}
+
+/// Whether the set point is held until the wanted hour.
+#[must_use]
+pub fn is_held(day: &DayAnswer) -> bool {
+    day.lost_h.is_none_or(|lost_h| lost_h >= day.wanted_h)
+}
+
+/// The first sentences of the third question: whether it lasts, and how warm it gets.
+#[must_use]
+pub fn day_sentence(plan: &Plan, day: &DayAnswer) -> String {
+    let until = until_wanted(day);
+    let modes = planned_modes(plan);
+    let least = percent(day.least_charge_percent);
+    match day.empty_h {
+        None if day.span_h > ONE_DAY_H => format!(
+            "It lasts all {}: with {modes} each night the bank goes no lower than {least}. {}",
+            all_days(day),
+            warmth(plan, day)
+        ),
+        None => format!(
+            "It lasts {until}: with {modes} the bank goes no lower than {least}. {}",
+            warmth(plan, day)
+        ),
+        Some(empty_h) if empty_h >= day.wanted_h => format!(
+            "It lasts the night, {until}, and the bank is empty about {}. {}",
+            moment(day, empty_h),
+            warmth(plan, day)
+        ),
+        Some(empty_h) => format!(
+            "It does not last {until}: with {modes} the bank is empty about {}, after {}. {}",
+            moment(day, empty_h),
+            duration(empty_h),
+            warmth(plan, day)
+        ),
+    }
+}
+
+fn warmth(plan: &Plan, day: &DayAnswer) -> String {
+    let set = temperature(plan, day.set_point_c);
+    if !is_cooled(plan) {
+        return "No mode is planned, so nothing is cooled.".into();
+    }
+    let warmest = temperature(plan, day.warmest_c);
+    match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
+        None => format!("The cabin holds {set}: {warmest} at the most in the first night."),
+        Some(lost_h) => format!(
+            "The cabin does not hold {set}: it is warmer from {} on, {warmest} at the most in the first night.",
+            moment(day, lost_h)
+        ),
+    }
+}
+
+/// A chance in rounded words: tens of per cent, as fine as such odds are.
+#[must_use]
+pub fn chance(share_percent: f64) -> String {
+    match (share_percent / 10.0).round() as i64 {
+        _ if share_percent >= 97.5 => "next to certain".into(),
+        _ if share_percent <= 2.5 => "next to no chance".into(),
+        ..=0 => "less than one chance in ten".into(),
+        1 => "about one chance in ten".into(),
+        5 => "about even odds".into(),
+        10.. => "more than nine chances in ten".into(),
+        tens => {
+            const IN_WORDS: [&str; 10] = [
+                "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
+            ];
+            format!(
+                "about {} chances in ten",
+                IN_WORDS[tens.unsigned_abs() as usize % 10]
+            )
+        }
+    }
+}
+
+/// How sure the answer is.
+#[must_use]
+pub fn odds_sentence(plan: &Plan, day: &DayAnswer, odds: &Odds) -> String {
+    let set = temperature(plan, day.set_point_c);
+    let until = until_wanted(day);
+    let mut sentence = format!("Lasting {until}: {}", chance(odds.lasting_percent));
+    if is_cooled(plan) {
+        sentence += &format!("; holding {set} as well: {}", chance(odds.holding_percent));
+    }
+    if day.span_h > ONE_DAY_H {
+        sentence += &format!(
+            "; never empty in {}: {}",
+            all_days(day),
+            chance(odds.never_empty_percent)
+        );
+    }
+    sentence + "."
+}
+
+/// What the odds rest on.
+#[must_use]
+pub fn odds_assume(odds: &Odds) -> String {
+    format!(
+        "Odds of {} drawn days: each number anew from how far it may be off, every one by itself. A forecast that errs the same way all week is not in them, nor what nobody wrote down.",
+        odds.samples_count
+    )
+}
+
+/// What ended it, and how sure the hours are.
+#[must_use]
+pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
+    let stop = day.empty_by?;
+    let mut sentence = format!("It ends {}.", stop_phrase(&stop));
+    if let Some(odds) = &day.odds {
+        let band = odds.hours_h;
+        if band.low < day.span_h {
+            let high = if band.high >= day.span_h {
+                format!("beyond the {} worked out", all_days(day))
+            } else {
+                moment(day, band.high)
+            };
+            sentence += &format!(
+                " In 19 of 20 drawn days that is between {} and {high}.",
+                moment(day, band.low)
+            );
+        }
+        let warm = odds.warmest_c;
+        if is_cooled(plan) {
+            sentence += &format!(
+                " The warmest cabin of the night lies between {} and {}.",
+                temperature(plan, warm.low),
+                temperature(plan, warm.high)
+            );
+        }
+    }
+    Some(sentence)
+}
+
+/// What is taken without a mode plan.
+#[must_use]
+pub fn mode_plan_taken(plan: &Plan) -> String {
+    let rows = plan.mode_rows().into_iter();
+    let said: Vec<String> = rows
+        .map(|(from_min, unit, mode)| {
+            let name = mode.map_or_else(
+                || "nothing".to_owned(),
+                |mode| full_mode_name(plan, unit, mode),
+            );
+            format!("{} {name}", clock(f64::from(from_min)))
+        })
+        .collect();
+    format!(
+        "No plan is stated. Taken from the hours wanted: {}.",
+        said.join(", ")
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::answer::day::{DayEvent, Happening, ModeAt, day};
+
+    fn plain(text: &str) -> String {
+        text.replace('\u{202f}', " ")
+    }
+
+    #[test]
+    fn the_week_at_the_lake_in_a_sentence() {
+        let plan = Plan::demo();
+        let day = day(&plan).unwrap();
+        let text = plain(&day_sentence(&plan, &day));
+        assert!(
+            text.starts_with("It lasts all 7 days: with Hold each night"),
+            "{text}"
+        );
+        assert!(
+            text.contains("The cabin holds 25 °C: 25.5 °C at the most"),
+            "{text}"
+        );
+    }
+
+    #[test]
+    fn a_bank_too_small_says_when_and_by_what() {
+        let mut plan = Plan::demo();
+        plan.banks[0].parallel_count = 1;
+        plan.banks[0].block_rated_ah.value = 20.0;
+        plan.day.days_count = Some(1);
+        let day = day(&plan).unwrap();
+        let text = plain(&day_sentence(&plan, &day));
+        assert!(
+            text.starts_with("It does not last until 07:00: with Hold the bank is empty about"),
+            "{text}"
+        );
+        let end = end_sentence(&plan, &day).unwrap();
+        assert!(end.starts_with("It ends "), "{end}");
+        let things = first_things(&plan, &day);
+        assert!(
+            things[0].starts_with("Everything electric is off"),
+            "{things:?}"
+        );
+    }
+
+    #[test]
+    fn chances_are_said_in_tens() {
+        assert_eq!(chance(100.0), "next to certain");
+        assert_eq!(chance(96.0), "more than nine chances in ten");
+        assert_eq!(chance(88.0), "about nine chances in ten");
+        assert_eq!(chance(52.0), "about even odds");
+        assert_eq!(chance(13.0), "about one chance in ten");
+        assert_eq!(chance(4.0), "less than one chance in ten");
+        assert_eq!(chance(0.0), "next to no chance");
+    }
+
+    #[test]
+    fn no_mode_planned_is_no_cold_cabin() {
+        let mut plan = Plan::demo();
+        plan.mode_plan = vec![crate::plan::ModeRow::default()];
+        plan.day.days_count = Some(1);
+        let day = day(&plan).unwrap();
+        let text = day_sentence(&plan, &day);
+        assert!(text.contains("No mode is planned"), "{text}");
+        assert!(!text.contains("100"), "{text}");
+    }
+
+    #[test]
+    fn every_happening_has_words() {
+        let plan = Plan::demo();
+        let stop = crate::simulate::Stop::NoCurrentCarriesIt;
+        let all = [
+            Happening::Empty { stop },
+            Happening::BackOn,
+            Happening::Full,
+            Happening::UnitStopped { stop },
+            Happening::SetPointLost,
+            Happening::SetPointRegained,
+            Happening::ModeChanged { mode: None },
+            Happening::ModeChanged {
+                mode: Some(ModeAt { unit: 0, mode: 2 }),
+            },
+            Happening::ChargingRefused { bank_c: -3.0 },
+            Happening::ChargingResumed,
+            Happening::FuelGone { charger: 0 },
+        ];
+        let mut said: Vec<String> = all
+            .iter()
+            .map(|&what| event_sentence(&plan, &DayEvent { hours_h: 1.0, what }))
+            .collect();
+        said.sort();
+        said.dedup();
+        assert_eq!(said.len(), all.len());
+        assert!(said.iter().any(|text| text.starts_with("Hush")));
+    }
+}

@@ -1,0 +1,5 @@
+//! What the hot day is asked beside its trace.
+
+mod bedtime;
+mod changes;
+mod sizing;
