@@ -7,7 +7,7 @@
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 
 const DOORS = ['later::inside', 'keep::open', 'keep::link_of', 'files::save', 'files::open'];
 
@@ -32,9 +32,11 @@ export function parts(bound, source) {
   const scratch = mkdtempSync(join(tmpdir(), 'till-morning-'));
   const at = (name) => join(scratch, `${name}.wasm`);
   const names = ['first', 'later', 'whole'];
+  // Read it when a part has grown: bytes, part and name of each function.
+  const list = join(dirname(linked(source)), 'till-morning-functions.txt');
   try {
     run('wasm-opt', [bound, '-o', at('small'), '-g', ...stays, '-Oz']);
-    console.log(run('till-morning-split', [linked(source), at('small'), paths, ...names.map(at)]).trim());
+    console.log(run('till-morning-split', [linked(source), at('small'), paths, ...names.map(at), list]).trim());
     return Object.fromEntries(names.map((name) => [name, readFileSync(at(name))]));
   } catch (error) {
     if (error.code === 'ENOENT') error.message += '\n.tools/setup.sh build installs what is missing';

@@ -15,7 +15,8 @@ mod stretch;
 /// What reads a file, for a page that may not know the rooms behind an answer.
 pub use crate::bench::{
     import::{
-        Column, Given, Importer, MOST_BYTES, Options, Progress, Refusal, Role, Unit, headings,
+        Column, Given, Importer, MOST_BYTES, Options, Ordered, Progress, Refusal, Role, Unit,
+        headings,
     },
     log::Log,
 };
@@ -24,7 +25,7 @@ pub use into_plan::{to_bank, to_claims, to_mode};
 pub use invented::invented;
 pub use meter::LogMeter;
 pub use notes::{NoNumber, Note, NoteField, NoteFigures, noted};
-pub use report::{End, LogReport, Means, report, resting_offset_a};
+pub use report::{End, LogReport, Means, Summing, Sums, report, rested, resting_offset_a};
 pub use stretch::{StretchFigures, found, move_edge, stretch};
 
 #[cfg(test)]
@@ -40,12 +41,22 @@ mod tests {
         log
     }
 
+    fn reported(log: &Log, offset_a: f64) -> LogReport {
+        let rested = rested(log, offset_a);
+        let log = rested.as_ref().unwrap_or(log);
+        report(
+            &Summing::new(log).finish(log),
+            offset_a,
+            LogMeter::default(),
+        )
+    }
+
     #[test]
     fn the_invented_log_is_read_whole() {
         let log = log();
         let offset = resting_offset_a(&log).unwrap();
         assert!((offset - 0.1).abs() < 0.005, "{offset}");
-        let report = report(&log, offset, LogMeter::default());
+        let report = reported(&log, offset);
         assert_eq!(report.gaps_h.len(), 1);
         let end = report.end.unwrap();
         assert_eq!(end.cause, Cause::BatteryCutOff, "{end:?}");
@@ -66,7 +77,7 @@ mod tests {
         let watts: Vec<f64> = edges
             .iter()
             .filter_map(|&edge| stretch(&log, edge, LogMeter::default()))
-            .map(|s| s.watts)
+            .map(|s| s.draw)
             .collect();
         for want in [690.0, 430.0, 265.0] {
             assert!(
@@ -78,7 +89,7 @@ mod tests {
         let first = stretch(&log, edges[0], LogMeter::default()).unwrap();
         assert!(to_mode(&mut plan, 0, 0, &first));
         assert!(!to_mode(&mut plan, 0, 9, &first));
-        let report = report(&log, 0.0, LogMeter::default());
+        let report = reported(&log, 0.0);
         assert!(to_bank(&mut plan, 0, &report));
         to_claims(&mut plan, 0, &report, "");
         assert_eq!((plan.claims.len(), plan.errors()), (2, Vec::new()));
@@ -87,6 +98,21 @@ mod tests {
         let spread = plan.claims[0].measured_ah.unwrap().spread_percent.unwrap();
         let want = 100.0 * (expanded.unwrap() + report.gap_ah.1) / ah;
         assert!((spread / want - 1.0).abs() < 1e-3, "{spread} {want}");
+    }
+
+    #[test]
+    fn a_log_of_amps_alone_gives_a_draw_in_amps() {
+        let rows: Vec<String> = (0..60).map(|k| format!("{k},{}", 16 + k % 2)).collect();
+        let text = format!("elapsed min,draw A\n{}\n", rows.join("\n"));
+        let (log, _) = read_all(text.as_bytes(), Options::default()).unwrap();
+        let figures = stretch(&log, (0.0, 1.0), LogMeter::default()).unwrap();
+        assert!(figures.is_amps && figures.volts.is_none());
+        assert!((figures.draw - 16.5).abs() < 1e-9, "{figures:?}");
+        let mut plan = Plan::demo();
+        assert!(to_mode(&mut plan, 0, 0, &figures));
+        assert_eq!(plan.errors(), Vec::new());
+        let draw = plan.units[0].modes[0].draw;
+        assert!(matches!(draw, crate::plan::Draw::Current { .. }));
     }
 
     #[test]

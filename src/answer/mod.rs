@@ -9,6 +9,7 @@ pub mod log;
 pub mod pocket;
 pub mod refill;
 mod runs;
+pub mod wiring;
 mod working;
 
 pub use claims::ClaimsAnswer;
@@ -19,6 +20,7 @@ pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
 pub use refill::RefillAnswer;
 pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
 pub(crate) use runs::{hours, hours_on};
+pub use wiring::WiringAnswer;
 pub use working::{Formula, Term, TermName, Working};
 
 use crate::{
@@ -58,6 +60,9 @@ pub struct Answer {
     /// A verdict on each claim, and what to measure next.
     #[serde(default, skip_serializing_if = "ClaimsAnswer::is_empty")]
     pub claims: ClaimsAnswer,
+    /// Whether cables, fuses and blocks carry it, if it could be answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wiring: Option<WiringAnswer>,
 }
 
 /// The method's version.
@@ -91,6 +96,7 @@ pub fn answer(plan: &Plan) -> Answer {
     answer.refill = refill::refill(plan);
     answer.pocket = pocket::pocket(plan);
     answer.claims = claims::claims(plan, &answer.runs);
+    answer.wiring = wiring::wiring(plan);
     answer
 }
 
@@ -139,6 +145,7 @@ pub fn night(plan: &Plan) -> Answer {
         refill: None,
         pocket: Vec::new(),
         claims: ClaimsAnswer::default(),
+        wiring: None,
     }
 }
 

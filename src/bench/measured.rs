@@ -235,11 +235,21 @@ fn figure<const N: usize>(
 pub fn mean_draw(log: &Log, range: std::ops::Range<usize>, meter: &Instrument) -> Option<Measured> {
     let totals = super::totals::totals_in(log, range.clone());
     let value = in_watts(totals.watts?.mean);
-    let series = log.series_in(range, |s| s.watts);
+    Some(steady(
+        value,
+        &totals,
+        &log.series_in(range, |s| s.watts),
+        meter,
+    ))
+}
+
+/// The same of any mean, from the totals and the readings it is of.
+#[must_use]
+pub fn steady(value: f64, totals: &Totals, series: &Series, meter: &Instrument) -> Measured {
     let mut figure = Measured::read_once(value, meter);
     figure.lasted = Some(totals.covered);
     figure.resolved = totals.sampling == Sampling::Resolved;
-    if let Some(scatter) = Input::repeated(&means_of_parts(&series)) {
+    if let Some(scatter) = Input::repeated(&means_of_parts(series)) {
         figure.parts.push(Part {
             source: Source::Scatter,
             standard: scatter.standard,
@@ -258,7 +268,7 @@ pub fn mean_draw(log: &Log, range: std::ops::Range<usize>, meter: &Instrument) -
             freedom: None,
         });
     }
-    Some(figure)
+    figure
 }
 
 /// Means of ten equal parts, one or more readings each; what is left at the end

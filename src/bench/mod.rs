@@ -5,7 +5,7 @@
 //! 1. [`import`] reads a file into a [`log`]; what it guessed, dropped or
 //!    turned round stands beside it. [`notebook`] takes figures noted by hand.
 //! 2. [`offset`] takes off what a meter shows at rest.
-//! 3. [`totals`] gives charge, energy and means, with the error of sampling,
+//! 3. [`totals`] (a [`tally`] of each quantity) gives charge, energy and means, with the error of sampling,
 //!    the bounds of the gaps, and the [`counters`] held against them.
 //! 4. [`stretches`] finds the modes that were run, by [`pelt`]; [`run_end`]
 //!    when the run ended and why.
@@ -39,4 +39,5 @@ pub mod sample;
 pub mod series;
 pub mod stretches;
 pub mod student;
+pub mod tally;
 pub mod totals;

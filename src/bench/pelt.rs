@@ -106,12 +106,24 @@ fn trace_back(came_from: &[usize], count: usize) -> Vec<usize> {
 /// cut that was found on averaged values.
 #[must_use]
 pub fn best_cut(values: &[f64], nearby: std::ops::Range<usize>) -> Option<usize> {
-    let sums = Sums::new(values);
     let whole = nearby.start.max(1)..nearby.end.min(values.len());
-    whole
-        .map(|cut| (sums.cost(0, cut) + sums.cost(cut, values.len()), cut))
-        .min_by(|a, b| a.0.total_cmp(&b.0))
-        .map(|(_, cut)| cut)
+    let sum = |values: &[f64]| values.iter().sum::<f64>();
+    let count = values.len() as f64;
+    // About the mean, so that the squares keep their digits.
+    let mean = sum(values) / count.max(1.0);
+    let mut before = sum(values.get(..whole.start)?) - mean * whole.start as f64;
+    let mut best: Option<(f64, usize)> = None;
+    for cut in whole {
+        // About the mean the two sums are opposite: what a cut takes off the
+        // squared deviation is the square of one over both counts.
+        let share = cut as f64;
+        let taken_off = before * before * (1.0 / share + 1.0 / (count - share));
+        if best.is_none_or(|(most, _)| taken_off > most) {
+            best = Some((taken_off, cut));
+        }
+        before += values[cut] - mean;
+    }
+    best.map(|(_, cut)| cut)
 }
 
 #[cfg(test)]

@@ -10,8 +10,10 @@ use std::ops::Range;
 use super::log::{Log, Sample};
 use super::pelt::{best_cut, change_points};
 use super::series::{Series, median};
+use super::tally::Tally;
 use crate::quantity::{
-    ElectricCurrent, ElectricPotential, Power, Time, in_seconds, minutes, seconds,
+    ElectricCurrent, ElectricPotential, Power, Time, amps, in_seconds, minutes, seconds, volts,
+    watts,
 };
 
 /// How finely to cut.
@@ -209,13 +211,16 @@ fn describe(log: &Log, series: &Series, places: &[usize], range: Range<usize>) -
         .iter()
         .map(|x| (x - centre) * (x - centre))
         .sum();
-    let totals = super::totals::totals_in(log, samples.clone());
+    let mean_of = |part| {
+        let tally = Tally::of(&log.series_in(samples.clone(), part));
+        tally.map(|t| t.mean)
+    };
     Stretch {
         from: seconds(series.t_s[range.start] - start_s),
         to: seconds(series.t_s[range.end - 1] - start_s),
-        watts: totals.watts.map(|s| s.mean),
-        amps: totals.amps.map(|s| s.mean),
-        volts: totals.volts.map(|s| s.mean),
+        watts: mean_of(|s| s.watts).map(watts),
+        amps: mean_of(|s| s.amps).map(amps),
+        volts: mean_of(|s| s.volts).map(volts),
         deviation: (squares / (range.len().max(2) - 1) as f64).sqrt(),
         samples,
     }

@@ -5,6 +5,7 @@ use std::ops::Range;
 use super::counters::disagreement;
 use super::log::{Log, Sample};
 use super::series::Series;
+use super::tally::{MOST_SCATTER, Tally};
 use crate::quantity::{
     ElectricCharge, ElectricCurrent, ElectricPotential, Energy, Power, ThermodynamicTemperature,
     Time, amp_hours, amps, celsius, seconds, volts, watt_hours, watts,
@@ -49,7 +50,7 @@ pub struct Gap {
 }
 
 /// Whether the rows are close enough to follow the load.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub enum Sampling {
     /// They are: leaving every other row out changes the total by little.
     Resolved,
@@ -66,6 +67,7 @@ pub enum Sampling {
         share: f64,
     },
     /// Too few rows to tell.
+    #[default]
     TooFewRows,
 }
 
@@ -94,26 +96,12 @@ pub struct Totals {
     pub sampling: Sampling,
 }
 
-/// Scatter above this share of the gross total counts as not resolved.
-///
-/// Real logs that a cycler's own counters vouch for set it: 1 s pulses logged
-/// each second scatter by 1.2 % and total within 1.5 %; the same rows halved
-/// scatter by 2.8 %, and a script of pulses that the rows miss by 3.4 %, where
-/// the net is off by 4 %.
-const MOST_SCATTER: f64 = 0.02;
-
-/// Fewer steps than this tell nothing about sampling.
-const FEWEST_STEPS: usize = 4;
-
 /// The figures of the whole log.
 #[must_use]
 pub fn totals(log: &Log) -> Totals {
-    let mut totals = totals_in(log, 0..log.samples.len());
-    let apart = disagreement(log, &totals).filter(|share| *share > MOST_SCATTER);
-    if let (Sampling::Resolved, Some(share)) = (totals.sampling, apart) {
-        totals.sampling = Sampling::CountersDisagree { share };
-    }
-    totals
+    let mut adding = Adding::whole(log);
+    while adding.step(log) {}
+    adding.finish(log)
 }
 
 /// The figures of the samples in `range`; a range past the log is cut.
@@ -125,155 +113,120 @@ pub fn totals(log: &Log) -> Totals {
 #[must_use]
 pub fn totals_in(log: &Log, range: Range<usize>) -> Totals {
     let range = range.start.min(log.samples.len())..range.end.min(log.samples.len());
-    let start = |r: &Range<usize>| log.samples.get(r.start).map_or(0.0, |s| s.time_s);
-    let of = |part: fn(&Sample) -> Option<f64>| log.series_in(range.clone(), part);
-    let (v, a, w, t) = (
-        of(|s| s.volts),
-        of(|s| s.amps),
-        of(|s| s.watts),
-        of(|s| s.celsius),
-    );
-    let flow_series = if w.x.len() >= 2 { &w } else { &a };
-    let span_s = match log
-        .samples
-        .get(range.clone())
-        .and_then(|s| s.first().zip(s.last()))
-    {
-        Some((first, last)) => last.time_s - first.time_s,
-        None => 0.0,
+    let mut adding = Adding {
+        range,
+        tallies: Vec::new(),
     };
-    let from_start = |k: usize| seconds(flow_series.t_s[k] - start(&range));
-    Totals {
-        span: seconds(span_s),
-        covered: seconds(flow_series.covered_s()),
-        charge: flow(&a, span_s, |ampere_s| amp_hours(ampere_s / 3600.0)),
-        energy: flow(&w, span_s, |watt_s| watt_hours(watt_s / 3600.0)),
-        volts: spread(&v, volts),
-        amps: spread(&a, amps),
-        watts: spread(&w, watts),
-        temperature: spread(&t, celsius),
-        gaps: flow_series
-            .gaps
-            .iter()
-            .map(|&k| Gap {
-                from: from_start(k - 1),
-                to: from_start(k),
-            })
-            .collect(),
-        sampling: sampling(flow_series).0,
+    while adding.step(log) {}
+    adding.put_together(log)
+}
+
+/// A quantity of a sample.
+type Part = fn(&Sample) -> Option<f64>;
+
+/// What is added up, a slice of work each.
+const PARTS: [Part; 4] = [|s| s.volts, |s| s.amps, |s| s.watts, |s| s.celsius];
+
+/// Figures in the making, for a page that may not stop: a step is one quantity.
+#[derive(Debug, Clone)]
+pub struct Adding {
+    range: Range<usize>,
+    tallies: Vec<Option<Tally>>,
+}
+
+impl Adding {
+    /// Begins on a whole log; all steps are to be made with that one.
+    #[must_use]
+    pub fn whole(log: &Log) -> Self {
+        Self {
+            range: 0..log.samples.len(),
+            tallies: Vec::new(),
+        }
+    }
+
+    /// Adds up one quantity more; whether there are others.
+    pub fn step(&mut self, log: &Log) -> bool {
+        if let Some(&part) = PARTS.get(self.tallies.len()) {
+            let series = log.series_in(self.range.clone(), part);
+            self.tallies.push(Tally::of(&series));
+        }
+        self.tallies.len() < PARTS.len()
+    }
+
+    /// The figures, the logger's own counters held against them.
+    #[must_use]
+    pub fn finish(self, log: &Log) -> Totals {
+        let mut totals = self.put_together(log);
+        let apart = disagreement(log, &totals).filter(|share| *share > MOST_SCATTER);
+        if let (Sampling::Resolved, Some(share)) = (totals.sampling, apart) {
+            totals.sampling = Sampling::CountersDisagree { share };
+        }
+        totals
+    }
+
+    fn put_together(self, log: &Log) -> Totals {
+        let rows = log.samples.get(self.range).unwrap_or_default();
+        let start_s = rows.first().map_or(0.0, |s| s.time_s);
+        let span_s = rows.last().map_or(0.0, |s| s.time_s) - start_s;
+        let mut tallies = self.tallies.into_iter().map(Option::unwrap_or_default);
+        let [v, a, w, t] = std::array::from_fn(|_| tallies.next().unwrap_or_default());
+        let seen = if w.readings >= 2 { &w } else { &a };
+        let from_start = |t_s: f64| seconds(t_s - start_s);
+        Totals {
+            span: seconds(span_s),
+            covered: seconds(seen.covered_s),
+            charge: flow(&a, span_s, |ampere_s| amp_hours(ampere_s / 3600.0)),
+            energy: flow(&w, span_s, |watt_s| watt_hours(watt_s / 3600.0)),
+            volts: spread(&v, volts),
+            amps: spread(&a, amps),
+            watts: spread(&w, watts),
+            temperature: spread(&t, celsius),
+            gaps: seen
+                .gaps_s
+                .iter()
+                .map(|&(from, to)| Gap {
+                    from: from_start(from),
+                    to: from_start(to),
+                })
+                .collect(),
+            sampling: seen.sampling,
+        }
     }
 }
 
-/// A total by direction, from a series whose integral over seconds `quantity` turns
+/// A total by direction, from a tally whose integral over seconds `quantity` turns
 /// into the unit wanted. `None` of fewer than two readings. The bounds of the
 /// gaps take in nought, for the load may have been off.
-fn flow<Q>(series: &Series, span_s: f64, quantity: fn(f64) -> Q) -> Option<Flow<Q>> {
-    let (least, most) = series.extremes().filter(|_| series.x.len() >= 2)?;
-    let (drawn, returned) = drawn_and_returned(series);
-    let unseen_s = (span_s - series.covered_s()).max(0.0);
-    let (sampling, uncertainty) = sampling(series);
-    Some(Flow {
-        drawn: quantity(drawn),
-        returned: quantity(returned),
-        net: quantity(drawn - returned),
-        sampling: (sampling == Sampling::Resolved).then(|| quantity(uncertainty)),
+fn flow<Q>(tally: &Tally, span_s: f64, quantity: fn(f64) -> Q) -> Option<Flow<Q>> {
+    let unseen_s = (span_s - tally.covered_s).max(0.0);
+    (tally.readings >= 2).then(|| Flow {
+        drawn: quantity(tally.drawn),
+        returned: quantity(tally.returned),
+        net: quantity(tally.drawn - tally.returned),
+        sampling: (tally.sampling == Sampling::Resolved).then(|| quantity(tally.sampling_error)),
         in_gaps: (
-            quantity(least.min(0.0) * unseen_s),
-            quantity(most.max(0.0) * unseen_s),
+            quantity(tally.least.min(0.0) * unseen_s),
+            quantity(tally.most.max(0.0) * unseen_s),
         ),
     })
 }
 
-/// Mean and extremes of a series. The mean is over time, or plain where no time is
-/// covered, and kept within the extremes against rounding.
-fn spread<Q>(series: &Series, quantity: fn(f64) -> Q) -> Option<Spread<Q>> {
-    let (least, most) = series.extremes()?;
-    let covered_s = series.covered_s();
-    let mean = if covered_s > 0.0 {
-        net(series) / covered_s
-    } else {
-        series.x.iter().sum::<f64>() / series.x.len() as f64
-    };
-    Some(Spread {
-        mean: quantity(mean.clamp(least, most)),
-        least: quantity(least),
-        most: quantity(most),
-    })
-}
-
-/// The steps of a series, gaps left out: seconds and the values at both ends.
-fn steps(series: &Series) -> impl Iterator<Item = (f64, f64, f64)> {
-    series.pieces().flat_map(move |piece| {
-        (piece.start + 1..piece.end).map(move |k| {
-            (
-                series.t_s[k] - series.t_s[k - 1],
-                series.x[k - 1],
-                series.x[k],
-            )
-        })
+/// Mean and extremes of a tally; `None` of none.
+fn spread<Q>(tally: &Tally, quantity: fn(f64) -> Q) -> Option<Spread<Q>> {
+    (tally.readings > 0).then(|| Spread {
+        mean: quantity(tally.mean),
+        least: quantity(tally.least),
+        most: quantity(tally.most),
     })
 }
 
 /// The integral over time by the trapezoidal rule, gaps left out.
 #[must_use]
 pub fn net(series: &Series) -> f64 {
-    steps(series).map(|(dt, a, b)| dt * 0.5 * (a + b)).sum()
-}
-
-/// The same in two parts by sign; a step through zero is cut where its straight
-/// line crosses.
-fn drawn_and_returned(series: &Series) -> (f64, f64) {
-    let mut parts = (0.0, 0.0);
-    for (dt, a, b) in steps(series) {
-        let (up, down) = (a.max(b).max(0.0), (-a.min(b)).max(0.0));
-        if up > 0.0 && down > 0.0 {
-            parts.0 += 0.5 * dt * up * (up / (up + down));
-            parts.1 += 0.5 * dt * down * (down / (up + down));
-        } else if up > 0.0 {
-            parts.0 += 0.5 * dt * (a + b);
-        } else {
-            parts.1 -= 0.5 * dt * (a + b);
-        }
-    }
-    parts
-}
-
-/// How far the trapezoidal total may be off, from the same total with every
-/// other row left out.
-///
-/// Two estimates, the larger counts. Where the load is smooth, Richardson's:
-/// a third of the difference (the rule's error falls with the square of the
-/// step; Richardson 1911). Where it jumps, the differences of the pairs of
-/// steps have no common sign and add as a random walk: the root of their
-/// summed squares. A pulse shorter than the step that no row meets leaves no
-/// trace here; see [`counters`](super::counters).
-fn sampling(series: &Series) -> (Sampling, f64) {
-    let (mut sum, mut squares, mut count) = (0.0, 0.0, 0);
-    for piece in series.pieces() {
-        for k in (piece.start + 2..piece.end).step_by(2) {
-            let (t, x) = (&series.t_s[k - 2..=k], &series.x[k - 2..=k]);
-            let fine = 0.5 * ((t[1] - t[0]) * (x[0] + x[1]) + (t[2] - t[1]) * (x[1] + x[2]));
-            let coarse = 0.5 * (t[2] - t[0]) * (x[0] + x[2]);
-            sum += fine - coarse;
-            squares += (fine - coarse) * (fine - coarse);
-            count += 2;
-        }
-    }
-    if count < FEWEST_STEPS {
-        return (Sampling::TooFewRows, 0.0);
-    }
-    let uncertainty = f64::max(sum.abs() / 3.0, squares.sqrt());
-    let gross: f64 = steps(series)
-        .map(|(dt, a, b)| dt * 0.5 * (a.abs() + b.abs()))
-        .sum();
-    let scatter = if gross > 0.0 {
-        uncertainty / gross
-    } else {
-        0.0
+    let of_piece = |piece: Range<usize>| {
+        (piece.start + 1..piece.end)
+            .map(|k| 0.5 * (series.t_s[k] - series.t_s[k - 1]) * (series.x[k - 1] + series.x[k]))
+            .sum::<f64>()
     };
-    if scatter > MOST_SCATTER {
-        (Sampling::PulsesNotResolved { scatter }, uncertainty)
-    } else {
-        (Sampling::Resolved, uncertainty)
-    }
+    series.pieces().map(of_piece).sum()
 }

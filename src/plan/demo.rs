@@ -69,6 +69,7 @@ impl Plan {
             },
             wiring: Wiring {
                 take_off: Some(TakeOff::Diagonal),
+                block_fault_a: Some(Figure::label(6000.0)),
                 unit: Laid {
                     fuse_a: Some(50.0),
                     ..Laid::default()

@@ -144,14 +144,14 @@ pub fn job(
 
 /// What the mode takes at the unit's own terminals.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(in crate::simulate) enum Asked {
+pub(crate) enum Asked {
     Watts(f64),
     Amps(f64),
 }
 
 /// Amps carry over only to the bank voltage they were measured at, and only
 /// where nothing converts them: elsewhere the same power is taken.
-pub(in crate::simulate) fn asked_of_feed(
+pub(crate) fn asked_of_feed(
     mode: &Mode,
     unit: &Unit,
     bank_v: f64,
@@ -186,7 +186,7 @@ pub(in crate::simulate) fn asked_of_feed(
 /// are, 12 and 24 V are not.
 pub const SAME_SYSTEM: f64 = 0.25;
 
-pub(in crate::simulate) fn input_w(feed: &Feed, output_w: f64) -> f64 {
+pub(crate) fn input_w(feed: &Feed, output_w: f64) -> f64 {
     match *feed {
         Feed::Direct => output_w,
         Feed::DcDc {

@@ -152,6 +152,25 @@ impl System {
 }
 
 impl Size {
+    /// The size that a stated area is: a gauge within 0.3 % of its copper, a
+    /// metric size by its nominal area, and between two sizes the thinner one of
+    /// either system. The thinnest there is for anything less.
+    ///
+    /// # Errors
+    /// [`Refusal::OutOfRange`] for an area outside 0.05 to 1000 mm2.
+    pub fn of_stated(area: Area) -> Result<Self, Refusal> {
+        let mm2 = Input::Area.check(in_square_millimeters(area))?;
+        let gauges = Awg::all().map(Self::Awg);
+        let sizes = gauges.chain(Metric::all().map(Self::Metric));
+        // Gauges are written to a tenth of a mm2 at times: 13.3 is gauge 6.
+        let fits = |size: &Self| in_square_millimeters(size.area()) <= mm2 * 1.003;
+        let thickest = sizes.filter(fits).max_by(|a, b| {
+            let (a, b) = (a.area(), b.area());
+            in_square_millimeters(a).total_cmp(&in_square_millimeters(b))
+        });
+        Ok(thickest.unwrap_or(Self::Metric(Metric(0))))
+    }
+
     /// Area of copper (gauge) or nominal area (metric).
     #[must_use]
     pub fn area(self) -> Area {

@@ -4,9 +4,12 @@ use super::{any_plan::any_plan, hours, run, sane_plan::sane_plan};
 use proptest::prelude::*;
 use serde_json::Value;
 use till_morning::{
-    answer::{Answer, night as answer},
+    answer::{Answer, WiringAnswer, night as answer},
     finding::Severity,
-    plan::Plan,
+    plan::{
+        Plan,
+        supply::{Array, Charger},
+    },
 };
 
 /// The address of the first number that JSON could not hold. It has no NaN and
@@ -100,6 +103,18 @@ proptest! {
         let asked: usize = plan.units.iter().map(|unit| unit.modes.len()).sum();
         if answer.runs.len() < plan.banks.len() * asked {
             prop_assert!(answer.findings.iter().any(|f| f.severity == Severity::Error), "{plan:?}");
+        }
+    }
+
+    /// The fourth question of any plan: finite, and the same read back.
+    #[test]
+    fn any_wiring_is_answered(mut plan in prop_oneof![any_plan(true), any_plan(false)]) {
+        plan.supply.arrays.push(Array::default());
+        plan.supply.chargers.push(Charger::default());
+        if let Some(answer) = till_morning::answer::wiring::wiring(&plan) {
+            let json = serde_json::to_value(&answer).unwrap();
+            prop_assert_eq!(not_finite(&json, "wiring"), None);
+            prop_assert_eq!(serde_json::from_value::<WiringAnswer>(json).unwrap(), answer);
         }
     }
 

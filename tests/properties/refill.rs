@@ -45,8 +45,8 @@ fn answered(plan: &Plan) -> RefillAnswer {
     refill(plan).expect("a plan without errors")
 }
 
-/// Lead-acid is stepped by the minute.
-const NEAR_H: f64 = 1.0 / 60.0;
+/// The longest step of lead-acid: its end is known no better.
+const NEAR_H: f64 = 0.1;
 
 /// Lead-acid that is filled fast is called full with a little less in it: what has
 /// not seeped in goes in afterwards.

@@ -1,7 +1,7 @@
 //! Cuts the page's wasm in two at its doors.
 //!
 //! ```text
-//! till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE
+//! till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE LIST
 //! ```
 //!
 //! LINKED is the program as the linker leaves it, with its relocations; FINISHED
@@ -11,6 +11,8 @@
 //! from FIRST (its instance's exports, as module `f`) and hangs its own into the
 //! table. Before that no door must be passed: it traps there. WHOLE is
 //! FINISHED without names and what else is no program, for a page that takes all at once.
+//! LIST says of each function how many bytes it has, in which part, largest first:
+//! where to look when a part grows.
 
 mod cut;
 mod doors;
@@ -31,14 +33,14 @@ fn main() -> ExitCode {
     let [linked, finished, doors, outputs @ ..] = given.as_slice() else {
         return usage();
     };
-    let Ok([first, later, whole]) = <&[String; 3]>::try_from(outputs) else {
+    let Ok([first, later, whole, list]) = <&[String; 4]>::try_from(outputs) else {
         return usage();
     };
     match split(
         linked,
         finished,
         &Doors::named(doors),
-        [first, later, whole],
+        [first, later, whole, list],
     ) {
         Ok(line) => {
             println!("{line}");
@@ -52,16 +54,16 @@ fn main() -> ExitCode {
 }
 
 fn usage() -> ExitCode {
-    eprintln!("usage: till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE");
+    eprintln!("usage: till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE LIST");
     ExitCode::from(2)
 }
 
-/// Writes the three; gives a line that says how they came out.
+/// Writes all; gives a line that says how they came out.
 fn split(
     linked: &str,
     finished: &str,
     doors: &Doors,
-    outputs: [&String; 3],
+    outputs: [&String; 4],
 ) -> Result<String, Fault> {
     let behind = origin::behind(&fs::read(linked)?, doors)?;
     let finished = fs::read(finished)?;
@@ -76,6 +78,7 @@ fn split(
         Validator::new().validate_all(wasm)?;
         fs::write(path, wasm)?;
     }
+    fs::write(outputs[3], list(&whole, &cut))?;
     let constants: usize = cut.later_data.iter().map(|(_, bytes)| bytes.len()).sum();
     Ok(format!(
         "cut in two: first {} bytes; later {} bytes, {} of {} functions, {constants} bytes of constants",
@@ -84,6 +87,28 @@ fn split(
         cut.later.len(),
         whole.bodies.len(),
     ))
+}
+
+/// A line for each function: bytes, part, name.
+fn list(whole: &module::Whole, cut: &cut::Cut) -> String {
+    let mut lines: Vec<_> = (whole.functions_imported..)
+        .zip(&whole.bodies)
+        .map(|(function, body)| {
+            let part = if cut.later.contains(&function) {
+                "later"
+            } else {
+                "first"
+            };
+            let name = whole.names.get(&function).copied().unwrap_or("?");
+            let plain = format!("{:#}", rustc_demangle::demangle(name));
+            (body.as_bytes().len(), part, plain)
+        })
+        .collect();
+    lines.sort_by(|a, b| b.cmp(a));
+    lines
+        .iter()
+        .map(|(bytes, part, name)| format!("{bytes:7} {part} {name}\n"))
+        .collect()
 }
 
 /// The number that an offset is.

@@ -33,6 +33,7 @@ pub struct Whole<'a> {
     /// Address and bytes.
     pub data: Vec<(u32, &'a [u8])>,
     pub doors: BTreeSet<u32>,
+    pub names: BTreeMap<u32, &'a str>,
 }
 
 impl<'a> Whole<'a> {
@@ -103,6 +104,7 @@ impl<'a> Whole<'a> {
                             };
                             for naming in names {
                                 let naming = naming?;
+                                whole.names.insert(naming.index, naming.name);
                                 if let Some(place) = doors.place(naming.name) {
                                     found.insert((place, naming.index));
                                 }

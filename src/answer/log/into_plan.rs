@@ -37,15 +37,29 @@ fn figure(value: f64, expanded: Option<f64>, range: range::Range) -> Option<Figu
 
 /// Makes a stretch the draw of a mode: watts, measured, with their spread. The
 /// mean over its time on and off is what was measured, so the share of time on
-/// goes. Returns whether it could be.
+/// goes. A log without volts gives amperes, which are taken for the first
+/// bank's nominal volts. Returns whether it could be.
 pub fn to_mode(plan: &mut Plan, unit: usize, mode: usize, stretch: &StretchFigures) -> bool {
-    let known = stretch.expanded_w;
-    let power = known.and_then(|u| figure(stretch.watts, Some(u), range::DRAW_W));
+    let range = if stretch.is_amps {
+        range::DRAW_A
+    } else {
+        range::DRAW_W
+    };
+    let known = stretch.expanded;
+    let measured = known.and_then(|u| figure(stretch.draw, Some(u), range));
+    let measured_at_v = plan.banks.first().map(|bank| bank.nominal_v());
     let mode = plan.units.get_mut(unit).and_then(|u| u.modes.get_mut(mode));
-    let (Some(power_w), Some(mode)) = (power, mode) else {
+    let (Some(measured), Some(measured_at_v), Some(mode)) = (measured, measured_at_v, mode) else {
         return false;
     };
-    mode.draw = Draw::Power { power_w };
+    mode.draw = if stretch.is_amps {
+        Draw::Current {
+            current_a: measured,
+            measured_at_v,
+        }
+    } else {
+        Draw::Power { power_w: measured }
+    };
     (mode.duty_percent, mode.standby_w) = (None, None);
     true
 }

@@ -158,8 +158,9 @@ impl NoteFigures {
         StretchFigures {
             from_h: 0.0,
             to_h: self.hours,
-            watts: self.watts.0,
-            expanded_w: self.watts.1,
+            draw: self.watts.0,
+            is_amps: false,
+            expanded: self.watts.1,
             amps: None,
             volts: None,
         }

@@ -8,9 +8,11 @@ use crate::{
         measured::{self, Measured},
         offset,
         run_end::{self, Cause},
-        totals::{Sampling, totals},
+        totals::{Adding, Sampling, Totals},
     },
-    quantity::{amps, in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours, in_watts, seconds},
+    quantity::{
+        Time, amps, in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours, in_watts, seconds,
+    },
 };
 
 /// Means of a quantity: mean, least, most.
@@ -49,23 +51,90 @@ pub struct End {
     pub restarts: usize,
 }
 
-/// The figures of a whole log, so many amperes taken off each reading first.
+/// What a log adds up to: what its rows say, before any meter is named.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sums {
+    totals: Totals,
+    /// Time with amperes.
+    amps_for: Time,
+    end: Option<End>,
+}
+
+/// Sums in the making: so many steps that no task of a page takes long.
+#[derive(Clone, Debug)]
+pub struct Summing {
+    adding: Adding,
+    has_totals: bool,
+    end: Option<Option<End>>,
+}
+
+impl Summing {
+    /// Begins on a log; all steps are to be made with that one.
+    #[must_use]
+    pub fn new(log: &Log) -> Self {
+        Self {
+            adding: Adding::whole(log),
+            has_totals: false,
+            end: None,
+        }
+    }
+
+    /// One piece of the work; whether there is more of it.
+    pub fn step(&mut self, log: &Log) -> bool {
+        if self.has_totals {
+            self.end = Some(end_of(log));
+            return false;
+        }
+        self.has_totals = !self.adding.step(log);
+        true
+    }
+
+    /// The sums, whatever is left to do done at once.
+    #[must_use]
+    pub fn finish(mut self, log: &Log) -> Sums {
+        while self.end.is_none() {
+            self.step(log);
+        }
+        Sums {
+            totals: self.adding.finish(log),
+            amps_for: seconds(log.series(|s| s.amps).covered_s()),
+            end: self.end.flatten(),
+        }
+    }
+}
+
+fn end_of(log: &Log) -> Option<End> {
+    run_end::run_end(log, None).map(|end| End {
+        ran_h: in_hours(end.ran),
+        at_h: in_hours(end.at),
+        last_v: end.last_volts.map(in_volts),
+        last_a: end.last_amps.map(in_amps),
+        cause: end.cause,
+        restarts: end.restarts,
+    })
+}
+
+/// The log with so many amperes taken off each reading; `None` where that
+/// changes nothing.
 #[must_use]
-pub fn report(log: &Log, offset_a: f64, meter: LogMeter) -> LogReport {
-    let (log, offset_ah) = match offset::remove(log, amps(offset_a)) {
-        Some((log, charge)) if offset_a != 0.0 => (log, in_amp_hours(charge)),
-        _ => (log.clone(), 0.0),
-    };
-    let totals = totals(&log);
+pub fn rested(log: &Log, offset_a: f64) -> Option<Log> {
+    (offset_a != 0.0).then(|| log.less_amps(offset_a))
+}
+
+/// The figures of a log's sums, as read by this meter; the offset is what
+/// [`rested`] took off before.
+#[must_use]
+pub fn report(sums: &Sums, offset_a: f64, meter: LogMeter) -> LogReport {
+    let totals = &sums.totals;
     let volt_meter = Kind::Multimeter.usual(0.0);
     let with_error = |figure: Measured| (figure.value, figure.expanded());
-    let energy = measured::energy_by_volts_and_amps(&totals, &volt_meter, &meter.amps())
-        .or_else(|| measured::energy_by_watts(&totals, &Kind::PlugInWattMeter.usual(0.0)));
+    let energy = measured::energy_by_volts_and_amps(totals, &volt_meter, &meter.amps())
+        .or_else(|| measured::energy_by_watts(totals, &Kind::PlugInWattMeter.usual(0.0)));
     let gap = |gaps: Option<(f64, f64)>| gaps.unwrap_or_default();
     LogReport {
         span_h: in_hours(totals.span),
         covered_h: in_hours(totals.covered),
-        ah: measured::charge(&totals, &meter.amps()).map(with_error),
+        ah: measured::charge(totals, &meter.amps()).map(with_error),
         wh: energy.map(with_error),
         gap_ah: gap(totals
             .charge
@@ -88,15 +157,8 @@ pub fn report(log: &Log, offset_a: f64, meter: LogMeter) -> LogReport {
             .watts
             .map(|s| (in_watts(s.mean), in_watts(s.least), in_watts(s.most))),
         sampling: totals.sampling,
-        end: run_end::run_end(&log, None).map(|end| End {
-            ran_h: in_hours(end.ran),
-            at_h: in_hours(end.at),
-            last_v: end.last_volts.map(in_volts),
-            last_a: end.last_amps.map(in_amps),
-            cause: end.cause,
-            restarts: end.restarts,
-        }),
-        offset_ah,
+        end: sums.end,
+        offset_ah: in_amp_hours(offset::effect(amps(offset_a), sums.amps_for)),
     }
 }
 

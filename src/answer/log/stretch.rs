@@ -4,9 +4,10 @@ use super::meter::LogMeter;
 use crate::{
     bench::{
         instrument::{Instrument, Kind},
-        log::Log,
+        log::{Log, Sample},
         measured,
         stretches::{Fineness, stretches},
+        totals::totals_in,
     },
     quantity::{in_amps, in_hours, in_volts, in_watts},
 };
@@ -17,9 +18,11 @@ use std::ops::Range;
 pub struct StretchFigures {
     pub from_h: f64,
     pub to_h: f64,
-    pub watts: f64,
+    /// Watts; amperes where the log has none.
+    pub draw: f64,
+    pub is_amps: bool,
     /// Expanded; `None` where the rows do not follow the load.
-    pub expanded_w: Option<f64>,
+    pub expanded: Option<f64>,
     pub amps: Option<f64>,
     pub volts: Option<f64>,
 }
@@ -48,33 +51,51 @@ pub fn found(log: &Log) -> Vec<(f64, f64)> {
         .collect()
 }
 
-/// The figures between two moments of a log; `None` without watts there.
+/// The figures between two moments of a log; `None` without readings there.
 #[must_use]
 pub fn stretch(log: &Log, (from_h, to_h): (f64, f64), meter: LogMeter) -> Option<StretchFigures> {
     let range = rows(log, from_h, to_h);
-    let totals = crate::bench::totals::totals_in(log, range.clone());
-    let watts = in_watts(totals.watts?.mean);
-    // Amps and volts make the watts of most logs: their limits at the mean.
-    let (volts, amps) = (totals.volts, totals.amps);
-    let limits = match (volts, amps) {
-        (Some(v), Some(a)) => {
-            let (v, a) = (in_volts(v.mean), in_amps(a.mean));
-            let share = |u: f64, x: f64| u / x.abs().max(f64::MIN_POSITIVE);
+    let totals = totals_in(log, range.clone());
+    let (volts, amps) = (
+        totals.volts.map(|s| in_volts(s.mean)),
+        totals.amps.map(|s| in_amps(s.mean)),
+    );
+    let watts = totals.watts.map(|s| in_watts(s.mean));
+    let part: fn(&Sample) -> Option<f64> = match watts {
+        Some(_) => |s| s.watts,
+        None => |s| s.amps,
+    };
+    let draw = watts.or(amps)?;
+    let limits = limits(watts, volts, amps, meter);
+    let figure = measured::steady(draw, &totals, &log.series_in(range, part), &limits);
+    Some(StretchFigures {
+        from_h,
+        to_h,
+        draw,
+        is_amps: watts.is_none(),
+        expanded: figure.expanded(),
+        amps,
+        volts,
+    })
+}
+
+/// Amps and volts make the watts of most logs: their limits at the mean.
+fn limits(
+    watts: Option<f64>,
+    volts: Option<f64>,
+    amps: Option<f64>,
+    meter: LogMeter,
+) -> Instrument {
+    let share = |u: f64, x: f64| u / x.abs().max(f64::MIN_POSITIVE);
+    match (watts, volts, amps) {
+        (None, _, Some(_)) => meter.amps(),
+        (Some(_), Some(v), Some(a)) => {
             let of_a = share(meter.amps().limit(a), a);
             let of_v = share(Kind::Multimeter.usual(0.0).limit(v), v);
             Instrument::of_reading(of_a.hypot(of_v).min(1.0))
         }
         _ => Kind::PlugInWattMeter.usual(0.0),
-    };
-    let figure = measured::mean_draw(log, range, &limits)?;
-    Some(StretchFigures {
-        from_h,
-        to_h,
-        watts,
-        expanded_w: figure.expanded(),
-        amps: amps.map(|s| in_amps(s.mean)),
-        volts: volts.map(|s| in_volts(s.mean)),
-    })
+    }
 }
 
 fn rows(log: &Log, from_h: f64, to_h: f64) -> Range<usize> {

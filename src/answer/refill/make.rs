@@ -183,13 +183,13 @@ fn day_shares(scene: &Scene, plan: &Plan) -> Option<(f64, f64)> {
     let inputs = Inputs::new(scene, plan)?;
     let how = How {
         is_quick: true,
-        until_h: Some(scene.wanted_h.max(DAY_H)),
+        until_h: Some(DAY_H),
         ..How::default()
     };
     let mut watch = Watch::default();
     run(scene, &inputs, &how, &mut watch)?;
     let share = |at_h| Some((watch.percent_at(at_h)? / 100.0).clamp(0.0, 1.0));
-    Some((share(scene.wanted_h)?, share(DAY_H)?))
+    Some((share(scene.wanted_h.min(DAY_H))?, share(DAY_H)?))
 }
 
 fn all_notes(

@@ -60,8 +60,8 @@ pub struct RefillAnswer {
 pub enum FilledFrom {
     /// The plan says so.
     Stated,
-    /// What the first night leaves at the wanted hour, by the hot day's engine
-    /// and without chargers.
+    /// What the first night leaves at the wanted hour (a day on at the most), by
+    /// the hot day's engine and without chargers.
     Night,
     /// The same at the asked mode's constant draw, where the day cannot be run.
     ConstantDraw,

@@ -109,7 +109,7 @@ fn window_note(plan: &Plan, refill: &ChargerRefill) -> Option<R> {
         until - from + day_min
     };
     let (a_day_h, hours) = (on_min / 60.0, refill.idle.hours_h.likely);
-    (refill.idle.is_filled && hours > a_day_h).then(|| R::WindowTooShort {
+    (refill.idle.is_filled && hours > a_day_h).then_some(R::WindowTooShort {
         charger,
         daily_h: a_day_h,
         needed_h: hours,

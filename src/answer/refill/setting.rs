@@ -1,6 +1,6 @@
 //! What all fillings of a plan share: bank, loads, the charge they start from.
 
-use super::FilledFrom;
+use super::{FilledFrom, watch::DAY_H};
 use crate::{
     answer::{day::can_be_run, held_span},
     bank::{Pack, Store},
@@ -107,7 +107,7 @@ pub fn unit_off(plan: &Plan) -> Plan {
 
 /// The first night, fed by nothing but panels, and the day after it.
 pub struct Night {
-    /// Up to the wanted hour.
+    /// Up to the wanted hour, a day at the most.
     pub morning: Outcome,
     pub wanted_h: f64,
     /// Warmest and coldest bank in the day that follows.
@@ -126,7 +126,7 @@ pub fn night(plan: &Plan) -> Option<Night> {
         until_h: Some(hours),
         ..How::default()
     };
-    let wanted_h = scene.wanted_h;
+    let wanted_h = scene.wanted_h.min(DAY_H);
     let mut record = Record::default();
     let morning = run(&scene, &inputs, &until(wanted_h), &mut ())?;
     run(&scene, &inputs, &How::default(), &mut record)?;

@@ -22,6 +22,8 @@ use crate::{
 
 /// Skies shown beside the plan's own, per cent of cloud.
 const SKIES_PERCENT: [f64; 3] = [0.0, 50.0, 100.0];
+/// Modes whose figures are moved for the band.
+const MOST_MODES: usize = 4;
 /// Charge that counts as back.
 const BACK_WITHIN_PERCENT: f64 = 0.5;
 
@@ -171,6 +173,7 @@ pub fn paths(plan: &Plan) -> Vec<Path> {
     modes.retain(|row| row.2.is_some());
     modes.sort_by_key(|row| (row.1, row.2));
     modes.dedup_by_key(|row| (row.1, row.2));
+    modes.truncate(MOST_MODES);
     for (_, unit, mode) in modes {
         let fields = [M::PowerW, M::CurrentA, M::CoolingW];
         paths.extend(fields.map(|field| Path::Mode(unit, mode.unwrap_or(0), field)));

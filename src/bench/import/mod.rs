@@ -36,6 +36,7 @@ pub use columns::{Column, Given};
 pub use decode::{Encoding, MOST_BYTES};
 pub use heading::Why;
 pub use number::NumberStyle;
+pub use order::Ordered;
 pub use refusal::{Fault, Refusal};
 pub use stamp::DateOrder;
 pub use unit::{Role, Unit};
@@ -242,7 +243,16 @@ impl Importer {
     /// # Errors
     ///
     /// [`Fault::TimeOverlaps`], [`Fault::TooFewRows`].
-    pub fn finish(mut self) -> Result<Log, Refusal> {
+    pub fn finish(self) -> Result<Log, Refusal> {
+        self.in_order()?.log()
+    }
+
+    /// The first half of [`Importer::finish`].
+    ///
+    /// # Errors
+    ///
+    /// As there.
+    pub fn in_order(mut self) -> Result<Ordered, Refusal> {
         let last_line = self.line.saturating_sub(1).max(1);
         let time_column = self
             .layout
@@ -261,13 +271,13 @@ impl Importer {
             time_column.unwrap_or(0),
             &mut self.notes,
         )?;
-        let log = Log::new(
+        Ok(Ordered {
             samples,
-            self.options.gap_after,
-            self.options.sense,
-            self.notes,
-        );
-        log.ok_or(Refusal::at(last_line, 1, Fault::TooFewRows))
+            notes: self.notes,
+            gap_after: self.options.gap_after,
+            sense: self.options.sense,
+            last_line,
+        })
     }
 }
 

@@ -1,7 +1,30 @@
 //! Puts rows in the order of their times, or refuses.
 
 use super::refusal::{Fault, Refusal};
-use crate::bench::log::{Notes, Sample};
+use crate::bench::log::{Log, Notes, Sample, Sense};
+use crate::quantity::Time;
+
+/// Rows in order of time, not yet a log: signs and watts are still to be seen to.
+#[derive(Debug, Clone)]
+pub struct Ordered {
+    pub(super) samples: Vec<Sample>,
+    pub(super) notes: Notes,
+    pub(super) gap_after: Option<Time>,
+    pub(super) sense: Sense,
+    pub(super) last_line: usize,
+}
+
+impl Ordered {
+    /// The log.
+    ///
+    /// # Errors
+    ///
+    /// [`Fault::TooFewRows`].
+    pub fn log(self) -> Result<Log, Refusal> {
+        let few = Refusal::at(self.last_line, 1, Fault::TooFewRows);
+        Log::new(self.samples, self.gap_after, self.sense, self.notes).ok_or(few)
+    }
+}
 
 /// Sorts by time, drops repeated rows, joins rows of one time.
 ///

@@ -1,7 +1,7 @@
 //! The draw along the log with its stretches, their edges to drag or to move by
 //! keys, and what each stretch is.
 
-use super::file::Bench;
+use super::{file::Bench, into};
 use crate::{
     answer::log::{self, StretchFigures},
     chart::frame::{XKind, YRange},
@@ -155,33 +155,10 @@ fn handle(bench: Bench, scale: XScale, at: usize, is_end: bool) -> El {
 
 /// Each stretch with its draw, and the modes it can become.
 pub fn table(state: State, bench: Bench) -> El {
-    let figures = Memo::new(move |_| {
-        let Some(log) = bench.log.get() else {
-            return Vec::new();
-        };
-        let log = match bench.offset_a.get() {
-            0.0 => log,
-            offset => std::sync::Arc::new(log.less_amps(offset)),
-        };
-        let meter = bench.meter.get();
-        let edges = bench.settled.get();
-        let all = edges
-            .iter()
-            .filter_map(|&edge| log::stretch(&log, edge, meter));
-        all.collect::<Vec<StretchFigures>>()
-    });
-    let modes = move || {
-        state.with_plan(|plan| {
-            let modes = plan.units.first().map(|unit| unit.modes.len()).unwrap_or(0);
-            let names = (0..modes).map(|mode| crate::wording::full_mode_name(plan, 0, mode));
-            names.collect::<Vec<_>>()
-        })
-    };
-    let key = move || format!("{:?}{:?}", figures.get(), modes());
+    let key = move || format!("{:?}", bench.figures.stretches());
     let rows = move || {
-        let all = figures.get_untracked();
-        let rows = all.iter().enumerate();
-        rows.map(|(at, figure)| row(state, bench, at, *figure, &untrack(modes)))
+        let all = bench.figures.stretches().into_iter();
+        all.map(|(at, figure)| row(state, bench, at, figure))
             .collect()
     };
     h("div", "")
@@ -191,21 +168,15 @@ pub fn table(state: State, bench: Bench) -> El {
         .child(button("quiet", words::FIND_AGAIN, move || bench.find()))
 }
 
-fn row(state: State, bench: Bench, at: usize, figure: StretchFigures, modes: &[String]) -> El {
-    let take = modes.iter().enumerate().map(|(mode, name)| {
-        button("quiet", name, move || {
-            let mut taken = false;
-            state.edit(|plan| taken = log::to_mode(plan, 0, mode, &figure));
-            bench.said.set(if taken {
-                words::TAKEN
-            } else {
-                words::NOT_TAKEN
-            });
-        })
-        .attr("aria-label", &say::make_mode(at, name))
-    });
+fn row(state: State, bench: Bench, at: usize, figure: StretchFigures) -> El {
+    let label = move |name: &str| say::make_mode(at, name);
     h("div", "stretch")
         .child(h("p", "").text(&say::stretch_text(at, &figure)))
         .child(h("p", "hint").text(words::INTO))
-        .child(h("div", "buttons").children(take))
+        .child(into::mode_buttons(
+            state,
+            move || Some(figure),
+            label,
+            bench.said,
+        ))
 }

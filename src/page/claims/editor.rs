@@ -1,5 +1,6 @@
 //! Claims to type: what is said, what was measured, and how.
 
+use super::into;
 use crate::{
     page::{
         dom::{El, button, h, named_fold, text_of},
@@ -44,6 +45,12 @@ fn claim_mut(plan: &mut Plan, at: usize) -> Option<&mut Claim> {
     plan.claims.get_mut(at)
 }
 
+fn edit_bank(plan: &mut Plan, at: usize, bank: usize) {
+    if let Some(claim) = claim_mut(plan, at) {
+        claim.bank = bank;
+    }
+}
+
 fn of<R: Default>(state: State, at: usize, read: impl FnOnce(&Claim) -> R) -> R {
     state.with_plan(|plan| plan.claims.get(at).map(read).unwrap_or_default())
 }
@@ -77,12 +84,24 @@ fn card(state: State, at: usize) -> El {
             });
         },
     );
+    let which = matches!(about, Claimed::Charge | Claimed::Energy).then(|| {
+        let set = move |bank| state.edit(|plan| edit_bank(plan, at, bank));
+        let now = move || of(state, at, |claim| claim.bank);
+        into::bank_choice(
+            state,
+            &format!("claim-bank-{at}"),
+            words::CLAIM_BANK,
+            now,
+            set,
+        )
+    });
     let remove = button("quiet", words::REMOVE_CLAIM, move || {
         state.change(|draft| draft.remove(Path::Claims, at))
     });
     h("fieldset", "card claim")
         .child(h("legend", "").text(&say::claim_number(at)))
         .child(h("div", "grid").child(abouts).child(name).children(fields))
+        .children(which)
         .child(h("div", "grid").child(maybe(
             state,
             at,

@@ -1,9 +1,10 @@
 //! A log from a file: dropped or picked, read in slices, columns corrected.
 
-use super::{columns, log_view};
+use super::{columns, figures::Figures, log_view};
 use crate::{
     answer::log::{
-        self, Column, Importer, Log, LogMeter, MOST_BYTES, Options, Progress, Refusal, headings,
+        self, Column, Importer, Log, LogMeter, MOST_BYTES, Options, Ordered, Progress, Refusal,
+        headings,
     },
     page::{
         browser::later,
@@ -37,6 +38,9 @@ pub struct Bench {
     pub settled: RwSignal<Vec<(f64, f64)>>,
     pub offset_a: RwSignal<f64>,
     pub meter: RwSignal<LogMeter>,
+    pub figures: Figures,
+    /// Which bank of the plan it is a log of.
+    pub bank: RwSignal<usize>,
     pub said: RwSignal<&'static str>,
     /// Which reading is the present one; older ones stop.
     turn: RwSignal<usize>,
@@ -58,6 +62,8 @@ impl Bench {
             settled: RwSignal::new(Vec::new()),
             offset_a: RwSignal::new(0.0),
             meter: RwSignal::new(LogMeter::default()),
+            figures: Figures::new(),
+            bank: RwSignal::new(0),
             said: RwSignal::new(""),
             turn: RwSignal::new(0),
             is_invented: RwSignal::new(false),
@@ -112,12 +118,19 @@ impl Bench {
         });
     }
 
-    /// Order, totals and change points, each a task of its own.
+    /// Order, signs and change points, each a task of its own.
     fn finish(self, importer: Importer) {
-        later(Duration::ZERO, move || match importer.finish() {
+        later(Duration::ZERO, move || match importer.in_order() {
+            Ok(ordered) => self.open_log(ordered),
+            Err(refusal) => self.stage.set(Stage::Refused(refusal)),
+        });
+    }
+
+    fn open_log(self, ordered: Ordered) {
+        later(Duration::ZERO, move || match ordered.log() {
             Ok(log) => {
-                self.log.set(Some(Arc::new(log)));
                 self.set_edges(Vec::new());
+                self.log.set(Some(Arc::new(log)));
                 self.stage.set(Stage::Open);
                 self.find();
             }
@@ -143,6 +156,7 @@ impl Bench {
 /// The fold with the file in it.
 pub fn log(state: State) -> El {
     let bench = Bench::new();
+    bench.figures.follow(bench);
     let input = h("input", "hidden")
         .attr("id", "log-file")
         .attr("type", "file")

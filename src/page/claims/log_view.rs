@@ -1,11 +1,10 @@
 //! What an open log says, and its way into the plan.
 
-use super::{edges, file::Bench};
+use super::{edges, file::Bench, into};
 use crate::{
     answer::log::{self, LogMeter, LogReport, Means},
     page::{
-        browser::later,
-        dom::{El, always, button, h, text_of},
+        dom::{El, button, h, text_of},
         field::choice,
         reactive::*,
         state::State,
@@ -36,7 +35,7 @@ pub fn log_view(state: State, bench: Bench) -> El {
         if bench.log.with_untracked(Option::is_none) {
             return Vec::new();
         }
-        let report = reported(bench);
+        let report = bench.figures.report(bench);
         let invented = h("p", "hint").live_text(move || {
             if bench.is_invented.get() {
                 words::INVENTED.into()
@@ -57,19 +56,7 @@ pub fn log_view(state: State, bench: Bench) -> El {
     })
 }
 
-type Reported = RwSignal<Option<LogReport>>;
-
-/// The figures of the log, each time in a task of its own.
-fn reported(bench: Bench) -> Reported {
-    let report = RwSignal::new(None);
-    always(move || {
-        let (log, offset_a, meter) = (bench.log.get(), bench.offset_a.get(), bench.meter.get());
-        later(std::time::Duration::ZERO, move || {
-            report.set(log.map(|log| log::report(&log, offset_a, meter)));
-        });
-    });
-    report
-}
+type Reported = Memo<Option<LogReport>>;
 
 fn totals(report: Reported) -> El {
     let key = move || report.with(|report| format!("{report:?}"));
@@ -195,8 +182,8 @@ fn into_plan(state: State, bench: Bench, report: Reported) -> El {
         let Some(report) = report.get_untracked() else {
             return;
         };
-        let mut taken = false;
-        state.edit(|plan| taken = log::to_bank(plan, 0, &report));
+        let (mut taken, bank) = (false, bench.bank.get_untracked());
+        state.edit(|plan| taken = log::to_bank(plan, bank, &report));
         bench.said.set(if taken {
             words::TAKEN
         } else {
@@ -205,16 +192,25 @@ fn into_plan(state: State, bench: Bench, report: Reported) -> El {
     });
     let claims = button("quiet", words::MAKE_CLAIMS, move || {
         if let Some(report) = report.get_untracked() {
+            let bank = bench.bank.get_untracked();
             let name = if bench.is_invented.get_untracked() {
                 words::INVENTED_NAME
             } else {
                 ""
             };
-            state.edit(|plan| log::to_claims(plan, 0, &report, name));
+            state.edit(|plan| log::to_claims(plan, bank, &report, name));
             bench.said.set(words::TAKEN);
         }
     });
+    let which = into::bank_choice(
+        state,
+        "log-bank",
+        words::LOG_BANK,
+        move || bench.bank.get(),
+        move |at| bench.bank.set(at),
+    );
     h("div", "")
+        .child(which)
         .child(h("div", "buttons").child(bank).child(claims))
         .child(
             h("p", "hint")

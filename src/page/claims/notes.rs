@@ -1,9 +1,10 @@
 //! The same from hand-noted figures.
 
+use super::into;
 use crate::{
     answer::log::{self, Note, NoteField},
     page::{
-        dom::{El, button, h, named_fold, text_of},
+        dom::{El, h, named_fold, text_of},
         reactive::*,
         state::State,
     },
@@ -18,39 +19,13 @@ pub fn notes(state: State) -> El {
         let fields = NoteField::ALL.iter().map(|&field| one(note, field));
         let figures = move || log::noted(&note.get());
         let text = move || figures().map_or_else(String::new, |f| say::noted_sentence(&f));
-        let modes = move || {
-            state.with_plan(|plan| {
-                let count = plan.units.first().map_or(0, |unit| unit.modes.len());
-                let names = (0..count).map(|mode| crate::wording::full_mode_name(plan, 0, mode));
-                names.collect::<Vec<_>>()
-            })
-        };
-        let take = move || {
-            let names = untrack(modes);
-            let buttons = names.iter().enumerate().map(|(mode, name)| {
-                button("quiet", name, move || {
-                    let mut taken = false;
-                    if let Some(figures) = untrack(figures) {
-                        state.edit(|plan| {
-                            taken = log::to_mode(plan, 0, mode, &figures.as_stretch())
-                        });
-                    }
-                    said.set(if taken {
-                        words::TAKEN
-                    } else {
-                        words::NOT_TAKEN
-                    });
-                })
-                .attr("aria-label", &say::make_noted(name))
-            });
-            buttons.collect()
-        };
+        let stretch = move || figures().map(|figures| figures.as_stretch());
         vec![
             h("p", "hint").text(words::NOTES_HINT),
             h("div", "grid").children(fields),
             h("p", "detail").attr("role", "status").live_text(text),
             h("p", "hint").text(words::INTO),
-            h("div", "buttons").live_children(move || modes().join("\n"), take),
+            into::mode_buttons(state, stretch, say::make_noted, said),
             h("p", "hint")
                 .attr("role", "status")
                 .live_text(move || said.get().into()),

@@ -220,20 +220,21 @@ pub fn lasted_text(report: &LogReport) -> String {
 /// One stretch in a line.
 #[must_use]
 pub fn stretch_text(at: usize, figure: &StretchFigures) -> String {
-    let error = figure.expanded_w.map_or_else(
+    let unit = if figure.is_amps { "A" } else { "W" };
+    let error = figure.expanded.map_or_else(
         || ", no accuracy claimed".to_owned(),
-        |u| format!(" ±{}", with_unit(u, "W")),
+        |u| format!(" ±{}", with_unit(u, unit)),
     );
     let extra = match (figure.amps, figure.volts) {
         (Some(a), Some(v)) => format!(" ({} at {})", with_unit(a, "A"), with_unit(v, "V")),
         _ => String::new(),
     };
     format!(
-        "{}. {}, {}: {}\u{202f}W{error}{extra}",
+        "{}. {}, {}: {}\u{202f}{unit}{error}{extra}",
         at + 1,
         stretch_title(figure.from_h, figure.to_h),
         duration_fine(figure.to_h - figure.from_h),
-        fixed(figure.watts, 1)
+        fixed(figure.draw, 1)
     )
 }
 

@@ -1,0 +1,267 @@
+//! One stretch of cable: what it is asked, what it must be, and the one there.
+
+use super::{
+    asks::{Ask, AskedBy},
+    protection::{Protection, place, protection},
+    sizes::{Needed, SizeFigures, needed},
+};
+use crate::{
+    plan::{
+        Plan,
+        path::{Path, UnitField as U},
+        wiring::{LaidField as L, Leg, Place, Strands},
+    },
+    quantity::{celsius, in_amps, in_celsius, meters, ohms, square_millimeters, volts},
+    wiring::{
+        self, Build, Choice, Column, Demand, Finding, Size, Surroundings, Trial, choose,
+        design_current,
+    },
+};
+use serde::{Deserialize, Serialize};
+
+/// Whether something carries what is asked of it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Verdict {
+    Carries,
+    Fails,
+    /// What would decide it was not said.
+    NotSaid,
+}
+
+/// Something to know about a leg.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "matter", rename_all = "snake_case")]
+pub enum LegNote {
+    /// The air is as hot as the cooler of insulation and lugs may be.
+    NoRoomForHeat {
+        air_c: f64,
+        rating_c: f64,
+    },
+    /// No gauge, or no metric size, passes.
+    NoGaugePasses,
+    NoMetricPasses,
+    /// No current carries the power through any size.
+    NoCurrentCarries,
+    /// Solid wire cracks where things shake.
+    SolidWire,
+    /// The conductor stated lies between two sizes, and is read as the thinner.
+    ReadAsThinner {
+        stated_mm2: f64,
+    },
+    /// No length is given: this one was taken.
+    LengthTaken {
+        taken_m: f64,
+    },
+    /// Lugs, switches and fuse holders take a part of what may be dropped.
+    Connections {
+        lost_v: f64,
+    },
+    /// The rating is that of a cable shut in a wall or conduit.
+    ShutIn,
+}
+
+/// One stretch of cable.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct LegAnswer {
+    pub leg: Leg,
+    pub asked_by: AskedBy,
+    /// At nominal volts; at the source's lowest; and at the start.
+    pub continuous_a: f64,
+    pub low_a: f64,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub start_a: Option<f64>,
+    pub length_m: f64,
+    pub air_c: f64,
+    pub source_low_v: f64,
+    pub allowed_drop_percent: f64,
+    /// Of the conductor and fuse that are there.
+    pub verdict: Verdict,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub have: Option<SizeFigures>,
+    /// Gauge and metric.
+    pub needed: Vec<Needed>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub protection: Option<Protection>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub notes: Vec<LegNote>,
+}
+
+/// Length where a cable has none: common practice, no source.
+const USUAL_M: f64 = 3.0;
+
+/// A leg's answer; nothing where a number lies beyond what the tables reckon.
+/// `upstream` are the volts that the cable before it drops.
+pub(super) fn leg(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<LegAnswer> {
+    let mut notes = Vec::new();
+    let low_v = (ask.low_v - upstream_v).max(1.0);
+    let length_m = length_m(plan, ask.leg, &mut notes)?;
+    let path = path(plan, ask, low_v, length_m, &mut notes)?;
+    let choice = choose(&path).ok()?;
+    let have_trial = have(plan, ask.leg, &choice, &mut notes);
+    let gauge = choice.awg.or(choice.metric);
+    let smallest = gauge.and_then(|chosen| trial_of(&choice, chosen.size));
+    let judged = have_trial.or(smallest);
+    let low_a = judged
+        .and_then(|trial| trial.loaded)
+        .map_or(ask.continuous_a, |loaded| in_amps(loaded.current));
+    let protection = judged.and_then(|trial| protection(plan, ask, trial, low_a));
+    for finding in &choice.findings {
+        notes.extend(note(finding));
+    }
+    if path.surroundings.enclosed {
+        notes.push(LegNote::ShutIn);
+    }
+    let passes = have_trial.map(|trial| {
+        let fused = protection
+            .as_ref()
+            .is_none_or(|one| one.fitted_faults.is_empty());
+        trial.passes_all() && fused
+    });
+    Some(LegAnswer {
+        leg: ask.leg,
+        asked_by: ask.by,
+        continuous_a: ask.continuous_a,
+        low_a,
+        start_a: ask.start_a,
+        length_m,
+        air_c: in_celsius(path.surroundings.ambient),
+        source_low_v: low_v,
+        allowed_drop_percent: plan.number(Path::Laid(ask.leg, L::AllowedDropPercent))?,
+        verdict: match passes {
+            Some(true) => Verdict::Carries,
+            Some(false) => Verdict::Fails,
+            None => Verdict::NotSaid,
+        },
+        have: have_trial.map(SizeFigures::of),
+        needed: needed(&choice),
+        protection,
+        notes,
+    })
+}
+
+fn trial_of(choice: &Choice, size: Size) -> Option<&Trial> {
+    choice.trials.iter().find(|trial| trial.size == size)
+}
+
+fn length_m(plan: &Plan, leg: Leg, notes: &mut Vec<LegNote>) -> Option<f64> {
+    let [length, _] = leg.run_paths(plan.night.asked_unit);
+    let stated = super::asks::stated(plan, length).filter(|&length_m| length_m > 0.0);
+    if let Some(length_m) = stated {
+        return Some(length_m);
+    }
+    let taken_m = plan.assumed(length).map_or(USUAL_M, |figure| figure.value);
+    notes.push(LegNote::LengthTaken { taken_m });
+    Some(taken_m)
+}
+
+/// The conductor that is there, held against its leg.
+fn have<'a>(
+    plan: &Plan,
+    leg: Leg,
+    choice: &'a Choice,
+    notes: &mut Vec<LegNote>,
+) -> Option<&'a Trial> {
+    let [_, conductor] = leg.run_paths(plan.night.asked_unit);
+    let stated_mm2 = super::asks::stated(plan, conductor)?;
+    let size = Size::of_stated(square_millimeters(stated_mm2)).ok()?;
+    let read_mm2 = crate::quantity::in_square_millimeters(size.area());
+    if (read_mm2 / stated_mm2 - 1.0).abs() > 0.005 {
+        notes.push(LegNote::ReadAsThinner { stated_mm2 });
+    }
+    trial_of(choice, size)
+}
+
+/// The leg as the wiring room takes it.
+fn path(
+    plan: &Plan,
+    ask: &Ask,
+    low_v: f64,
+    length_m: f64,
+    notes: &mut Vec<LegNote>,
+) -> Option<wiring::Path> {
+    let leg = ask.leg;
+    let number = |field| plan.number(Path::Laid(leg, field));
+    let laid = plan.wiring.laid(leg);
+    let column = |field| Column::for_rating(celsius(number(field)?)).ok();
+    // What the lugs drop is no longer the cable's to drop.
+    let lost_v = connections_v(plan, ask, low_v);
+    if lost_v > 0.0 {
+        notes.push(LegNote::Connections { lost_v });
+    }
+    let allowed = number(L::AllowedDropPercent)? / 100.0 - lost_v / low_v;
+    Some(wiring::Path {
+        demand: ask.demand,
+        one_way: meters(length_m),
+        source_at_cut_off: volts(low_v),
+        charge: volts(ask.charge_v),
+        allowed_drop: allowed.max(0.001),
+        build: build(laid.strands),
+        place: place(plan),
+        surroundings: Surroundings {
+            ambient: celsius(number(L::AirC)?),
+            engine_space: laid.engine_space,
+            bundled: number(L::BundledCount)? as u32,
+            // Nobody can see into a wall: in a building it is taken to be in one.
+            enclosed: laid.enclosed || plan.wiring.place_taken() == Place::Cabin,
+            sheathed: false,
+            insulation: column(L::InsulationC)?,
+            terminals: column(L::TerminalC)?,
+        },
+    })
+}
+
+/// Volts lost in the unit's connections, which are stated for its own cable.
+fn connections_v(plan: &Plan, ask: &Ask, low_v: f64) -> f64 {
+    if ask.leg != Leg::Unit {
+        return 0.0;
+    }
+    let path = Path::Unit(plan.night.asked_unit, U::ConnectionsMohm);
+    let ohm = plan.number(path).unwrap_or(0.0) / 1000.0;
+    let current = design_current(ask.demand, volts(low_v), ohms(ohm));
+    current.map_or(0.0, |current| in_amps(current) * ohm)
+}
+
+fn build(strands: Option<Strands>) -> Build {
+    match strands {
+        None | Some(Strands::Fine) => Build::Flexible,
+        Some(Strands::FineTinned) => Build::FlexibleTinned,
+        Some(Strands::Few) => Build::Stranded,
+        Some(Strands::Solid) => Build::Solid,
+    }
+}
+
+fn note(finding: &Finding) -> Option<LegNote> {
+    Some(match finding {
+        Finding::NoRoomForHeat { ambient, rating } => LegNote::NoRoomForHeat {
+            air_c: in_celsius(*ambient),
+            rating_c: in_celsius(*rating),
+        },
+        Finding::NothingPasses(wiring::System::Awg) => LegNote::NoGaugePasses,
+        Finding::NothingPasses(wiring::System::Metric) => LegNote::NoMetricPasses,
+        Finding::NoCurrentCarries => LegNote::NoCurrentCarries,
+        Finding::SolidWire => LegNote::SolidWire,
+        // Said once for the whole answer, or never true here.
+        Finding::BeyondTableScope { .. } | Finding::RatedForOpenRun => return None,
+    })
+}
+
+/// Volts that a leg drops, hot, with the conductor that is there or the smallest
+/// one that passes.
+pub(super) fn dropped_v(answer: &LegAnswer) -> f64 {
+    let smallest = answer.needed.iter().find_map(|one| one.smallest.as_ref());
+    let judged = answer.have.as_ref().or(smallest);
+    judged
+        .and_then(|figures| figures.loaded)
+        .map_or(0.0, |loaded| loaded.hot_v)
+}
+
+/// The current that a demand takes at these volts with no cable in its way.
+pub(super) fn current_a(demand: Demand, low_v: f64) -> Option<f64> {
+    design_current(demand, volts(low_v), ohms(0.0))
+        .ok()
+        .map(in_amps)
+}
