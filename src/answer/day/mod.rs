@@ -29,6 +29,7 @@ pub use trial::{Chances, Ground};
 use crate::{finding::Finding, simulate::Stop, spread::Band};
 pub use crate::{
     simulate::day::{COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt},
+    sizing::day::{DayFound, DaySizing, DayUnknown, size_day},
     spread::{Sampled, Sampler},
 };
 use serde::{Deserialize, Serialize};
