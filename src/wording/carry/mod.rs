@@ -1,6 +1,15 @@
 //! Sentences of the fourth question: can the wiring carry it?
 
 mod labels;
+mod notes;
+mod said;
 pub mod words;
 
 pub use labels::{fuse_kind_name, hint, label, leg_name, place_name, strands_name, take_off_name};
+pub use notes::{ALWAYS, note};
+pub use said::{
+    ampacity_text, amps, asked_by, blocks_line, both_sizes, burden_row, deciding, drop_text,
+    fault_text, fitted_text, fuse_text, headline, kind_text, leg_line, leg_note, leg_on_paper,
+    marine_text, place_text, rule_name, rule_source, size_text, solar_lines, start_line,
+    string_fuse_line, take_off_line, verdict_name,
+};
