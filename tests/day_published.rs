@@ -211,3 +211,32 @@ fn four_normals_added() {
     near(band.low, -3.92, 0.06);
     near(band.high, 3.92, 0.06);
 }
+
+/// NIST StRD Norris: the certified line and its standard deviations, the residual
+/// one given; nothing known beforehand to speak of. (The certified intercept is
+/// the small difference of large numbers: six digits are left of a general fit.)
+#[test]
+fn least_squares_give_the_certified_line() {
+    use till_morning::spread::least::{Known, Least};
+    let points = rows("nist_norris.csv");
+    let residual = 0.884_796_396_144_373;
+    let known = |value: f64, sd: f64| Known { value, sd };
+    let data = points.iter().map(|row| known(number(row, "y"), residual));
+    let mut least = Least::new(
+        vec![known(0.0, 1e6), known(1.0, 1e6)],
+        vec![0.5, 0.01],
+        data.collect(),
+    );
+    for _ in 0..4 {
+        let line = |at: &[f64]| {
+            let values = points.iter().map(|row| at[0] + at[1] * number(row, "x"));
+            Some(values.collect())
+        };
+        least.step(line).unwrap();
+    }
+    let after = least.after();
+    near(after[0].value, -0.262_323_073_774_029, 1e-6);
+    near(after[1].value, 1.002_116_818_020_45, 1e-9);
+    near_share(after[0].sd, 0.232_818_234_301_152, 1e-6);
+    near_share(after[1].sd, 0.429_796_848_199_937e-3, 1e-6);
+}

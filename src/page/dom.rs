@@ -230,7 +230,8 @@ fn boxed_fold(class: &str, summary: El, inside: Build) -> El {
         .child(body)
 }
 
-fn is_open(event: &web_sys::Event) -> bool {
+/// Whether the fold that an event is of is open now.
+pub fn is_open(event: &web_sys::Event) -> bool {
     let element = event
         .target()
         .and_then(|target| target.dyn_into::<web_sys::Element>().ok());

@@ -116,10 +116,9 @@ impl Parts {
         if self.input.value() != text {
             self.input.set_value(&text);
         }
-        let default = draft
-            .plan
-            .assumed(path)
-            .map_or_else(String::new, |f| draft.written(path, f.value));
+        let default = draft.plan.assumed(path).map_or_else(String::new, |f| {
+            draft.written(path, wording::rounded(f.value))
+        });
         self.input.set_placeholder(&default);
         let us_units = draft.plan.show.us_units;
         let sign = path

@@ -74,6 +74,11 @@ impl State {
         self.plan.with(|plan| of(plan));
     }
 
+    /// The plan as it is, without following it.
+    pub fn plan_now<R>(self, of: impl FnOnce(&Plan) -> R) -> R {
+        self.plan.with_untracked(of)
+    }
+
     /// A text that differs whenever the plan does: for what is built of all of it.
     pub fn turn(self) -> String {
         self.turn.get().to_string()

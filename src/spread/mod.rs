@@ -14,6 +14,7 @@
 
 pub mod chance;
 mod draws;
+pub mod least;
 mod sampled;
 mod usual;
 

@@ -11,11 +11,11 @@ use crate::{
 
 pub const TEMPERATURES: &str = "Cabin and outdoors";
 pub const CHARGE: &str = "State of charge";
-pub const POWER: &str = "Power in and out of the bank’s bars";
+pub const POWER: &str = "Power in and out";
 pub const AXIS_CELSIUS: &str = "°C";
 pub const AXIS_FAHRENHEIT: &str = "°F";
 pub const AXIS_CHARGE: &str = "%";
-pub const AXIS_POWER: &str = "W, in above the line and out below";
+pub const AXIS_POWER: &str = "W: in above, out below";
 pub const AXIS_CLOCK: &str = super::words::AXIS_CLOCK;
 pub const CABIN: &str = "Cabin";
 pub const OUTDOORS: &str = "Outdoors";
@@ -83,6 +83,22 @@ pub const MODE_OFF: &str = "nothing";
 pub const SUPPLY: &str = "What feeds the bank";
 pub const DRAWN: &str = "How the band is drawn";
 pub const DRAWN_HINT: &str = "More nights make the odds finer and take longer. Another row of chances shows how much of them is luck.";
+pub const CHANGES: &str = "What would buy more hours";
+pub const CHANGES_COMING: &str = "Trying changes one by one…";
+pub const CHANGES_NONE: &str = "No change to try: the plan cannot be run.";
+pub const CHANGES_REST: &str = "The others that were tried";
+pub const CHANGES_HINT: &str = "Each by itself on these days, three at least; ranked by hours until empty, then by hours that the set point is held, then by what is left to spare. Weights by usual figures (common practice, no source).";
+pub const TRY_CHANGE: &str = "Try it";
+pub const BEDTIME: &str = "Bedtime line";
+pub const BEDTIME_COMING: &str = "Looking for the latest time…";
+pub const BEDTIME_NONE: &str =
+    "No mode is planned before the wanted hour, so there is none to change.";
+pub const CHECK_INS: &str = "It is night: read off monitor and thermometer";
+pub const CHECK_IN: &str = "Reading";
+pub const CHECK_IN_HINT: &str =
+    "What the monitor and a thermometer say now, by the same clock as the start.";
+pub const ADD_CHECK_IN: &str = "Add a reading, now";
+pub const REMOVE_CHECK_IN: &str = "Remove this reading";
 pub const PANELS: &str = "Panels";
 pub const ARRAY: &str = "Panels that lie alike";
 pub const ADD_ARRAY: &str = "Add panels";
@@ -121,33 +137,22 @@ pub const fn charger_hint(kind: ChargerKind) -> &'static str {
     }
 }
 
-/// Heads of the table of days.
-pub const BY_DAY_HEADS: [&str; 7] = [
-    "Day",
-    "Panels",
-    "Chargers",
-    "Unit",
-    "Loads",
-    "Least charge",
-    "At the end",
-];
-
 /// A type of country, as people would say it.
 #[must_use]
 pub const fn climate_name(climate: Climate) -> &'static str {
     match climate {
-        Climate::SaltLakePlain => "High plain round a salt lake, 38° north",
-        Climate::LowDesert => "Low stony desert, 33° north",
-        Climate::HighPlateau => "High dry plateau, 36° north",
-        Climate::GulfCoast => "Warm moist gulf coast, 29° north",
-        Climate::HumidForest => "Humid forest inland, 34° north",
-        Climate::InlandValley => "Dry inland valley, 37° north",
-        Climate::SouthernRiverPlain => "River plain of a mild sea, 38° north",
-        Climate::MildSeaShore => "Shore of a mild sea, 36° north",
-        Climate::NorthernHeatWave => "Northern river plain in a heat wave, 50° north",
-        Climate::DustySteppe => "Dusty steppe before the rains, 27° north",
-        Climate::RedInlandPlain => "Red inland plain, 24° south",
-        Climate::TropicalCoast => "Tropical coast between rains, 17° south",
+        Climate::SaltLakePlain => "Salt lake plain, 38° N",
+        Climate::LowDesert => "Low stony desert, 33° N",
+        Climate::HighPlateau => "High dry plateau, 36° N",
+        Climate::GulfCoast => "Moist gulf coast, 29° N",
+        Climate::HumidForest => "Humid forest, 34° N",
+        Climate::InlandValley => "Dry inland valley, 37° N",
+        Climate::SouthernRiverPlain => "Southern river plain, 38° N",
+        Climate::MildSeaShore => "Mild sea shore, 36° N",
+        Climate::NorthernHeatWave => "Northern heat wave, 50° N",
+        Climate::DustySteppe => "Dusty steppe, 27° N",
+        Climate::RedInlandPlain => "Red inland plain, 24° S",
+        Climate::TropicalCoast => "Tropical coast, 17° S",
     }
 }
 
@@ -166,7 +171,7 @@ pub const fn body_name(kind: BodyKind) -> &'static str {
 pub const fn insulation_name(one: Insulation) -> &'static str {
     match one {
         Insulation::Bare => "bare metal or cloth",
-        Insulation::Partial => "here and there, ribs bare",
+        Insulation::Partial => "in parts, ribs bare",
         Insulation::Normal => "all round, some 30 mm",
         Insulation::Heavy => "thick, no bare ribs",
     }
@@ -202,16 +207,16 @@ pub const fn covers_name(one: Covers) -> &'static str {
 #[must_use]
 pub const fn control_name(one: Control) -> &'static str {
     match one {
-        Control::Thermostat => "on and off about the set point",
-        Control::Modulating => "slower and faster, down to a floor",
+        Control::Thermostat => "on and off (thermostat)",
+        Control::Modulating => "variable speed, with a floor",
     }
 }
 
 #[must_use]
 pub const fn mounting_name(one: Mounting) -> &'static str {
     match one {
-        Mounting::FlatOnRoof => "flat on the roof, back shut off",
-        Mounting::StoodOff => "on legs or a rack, air behind",
+        Mounting::FlatOnRoof => "flat on the roof",
+        Mounting::StoodOff => "stood off, air behind",
     }
 }
 
@@ -219,7 +224,7 @@ pub const fn mounting_name(one: Mounting) -> &'static str {
 pub const fn controller_name(one: ControllerKind) -> &'static str {
     match one {
         ControllerKind::Tracking => "tracking (MPPT)",
-        ControllerKind::Direct => "direct (PWM): panels tied to the bank",
+        ControllerKind::Direct => "direct (PWM), tied to the bank",
     }
 }
 

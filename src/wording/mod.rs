@@ -35,6 +35,7 @@ pub use labels::{
     unit_in_label, unit_sign,
 };
 pub use notices::{Notice, entry_trouble, notice_sentence, reading_echo, strings_echo};
+pub use number::rounded;
 pub use working::{formula_text, source_text, term_label, working_value};
 
 /// The night ribbon's words.

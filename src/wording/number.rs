@@ -87,6 +87,18 @@ pub fn plain(value: f64) -> String {
     ENGLISH.plain(value)
 }
 
+/// To three or four significant digits: for a number that was taken, not typed.
+#[must_use]
+pub fn rounded(value: f64) -> f64 {
+    let parts = match value.abs() {
+        size if size >= 100.0 => 1.0,
+        size if size >= 10.0 => 10.0,
+        size if size >= 1.0 => 100.0,
+        _ => 1000.0,
+    };
+    (value * parts).round() / parts
+}
+
 /// A number with so many decimals at the most: trailing zeros go.
 #[must_use]
 pub fn fixed(value: f64, decimals: usize) -> String {
@@ -219,6 +231,10 @@ mod tests {
         assert_eq!(plain(0.0254), "0.025");
         assert_eq!(plain(12_800.0), "12\u{202f}800");
         assert_eq!(plain(-0.0), "0");
+        assert_eq!(
+            [390.1881, 13.2234, -0.38].map(rounded),
+            [390.0, 13.2, -0.38]
+        );
         assert_eq!(exact(-1.5, 2), "\u{2212}1.50");
     }
 

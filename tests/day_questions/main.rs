@@ -2,4 +2,5 @@
 
 mod bedtime;
 mod changes;
+mod check_in;
 mod sizing;

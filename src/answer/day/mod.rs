@@ -5,14 +5,19 @@
 
 mod bedtime;
 mod change;
+mod check_in;
+mod fit;
 pub mod import;
 mod make;
 mod rank;
+mod readings;
 mod switching;
 mod trial;
 
 pub use bedtime::{Bedtime, BedtimeLine, Latest, bedtime_lines};
 pub use change::Change;
+pub use check_in::{Advice, CheckInAnswer, CheckInWork, Onward, check_in};
+pub use fit::{Fit, FittedFactor};
 pub use make::{can_be_run, day, day_with_odds};
 pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
 pub use trial::{Chances, Ground};

@@ -70,6 +70,21 @@ impl Modes {
         on.filter_map(|span| span.1).min()
     }
 
+    /// The strongest mode that the plan has on in a span, which may go on past the
+    /// end of the day.
+    pub(super) fn strongest_between(&self, from_min: u32, until_min: u32) -> Option<usize> {
+        let starts = self.spans.iter().filter(|span| {
+            let after_min = if span.0 < from_min {
+                span.0 + DAY_MIN
+            } else {
+                span.0
+            };
+            (from_min..until_min).contains(&after_min)
+        });
+        let first = self.at(from_min % DAY_MIN);
+        starts.filter_map(|span| span.1).chain(first).min()
+    }
+
     /// Places of the modes of one's unit that draw less than it, strong to weak.
     pub(super) fn below(&self, place: usize) -> Vec<usize> {
         let unit = self.list[place].0;
@@ -86,7 +101,8 @@ impl Modes {
     /// The plan's rows with a change to a lower mode, or to none, for part of
     /// every day: whatever draws more in that time gives way.
     ///
-    /// `from_min` and `until_min` count from the start.
+    /// `from_min` counts from the start and lies within a day of it, `until_min`
+    /// within a day of `from_min`.
     pub(super) fn switched(&self, from_min: u32, until_min: u32, to: Option<usize>) -> Rows {
         let mut cuts: Vec<u32> = self.spans.iter().map(|span| span.0).collect();
         cuts.extend(

@@ -1,17 +1,20 @@
-//! Odds and bands, drawn in slices between which the page breathes.
+//! Odds, bands, ranked changes and bedtime lines: all that takes longer than a key,
+//! one after the other.
 //!
-//! No worker: the page also runs as one file and in frames that forbid workers.
 //! The chances hang on the plan's seed alone, so a band that is drawn anew for the
 //! same numbers is the same band.
 
-use super::State;
+use super::{
+    State,
+    slices::{Late, Line, Turn},
+};
 use crate::{
-    answer::day::{DayAnswer, Sampled, Sampler},
-    page::{browser::later, reactive::*},
-    plan::{Path, day::DayField},
+    answer::day::{Bedtime, BedtimeLine, DayAnswer, MoreHours, Ranker, Sampled, Sampler},
+    page::reactive::*,
+    plan::{Path, Plan, day::DayField},
     wording::day_words as words,
 };
-use std::{sync::Arc, time::Duration};
+use std::{cell::RefCell, rc::Rc};
 
 /// Drawn days, and what they are drawn for.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,148 +34,129 @@ impl Drawn {
     }
 }
 
-/// The band that is there, and whether it is of the present numbers.
+/// Everything that comes late.
 #[derive(Clone, Copy)]
 pub struct Bands {
-    pub sampled: RwSignal<Option<Arc<Drawn>>>,
-    stage: RwSignal<Stage>,
-    /// Which drawing is the present one; older ones stop.
-    turn: StoredValue<usize>,
+    pub drawn: Late<Drawn>,
+    pub changes: Late<MoreHours>,
+    pub bedtime: Late<Vec<BedtimeLine>>,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Stage {
-    Drawing,
-    There,
-    /// None is asked for, or there is no answer.
-    None,
-}
-
-/// How long the page may be held up by a slice.
-const SLICE_MS: f64 = 12.0;
-/// Days in a slice at the most, whatever the clock says: some are coarse.
+/// Days in a slice at the most, whatever the clock says.
 const SLICE_DAYS: f64 = 20.0;
 /// Days drawn for the first band; it is refined to what the plan asks for.
 const FIRST_DAYS: f64 = 300.0;
 /// Fewest runs that a first band is made of.
 const FEWEST: u32 = 40;
-/// Rest after a key, so that fast typing does not start what it throws away.
-const REST: Duration = Duration::from_millis(40);
-
-/// How far one drawing goes.
-#[derive(Clone, Copy)]
-struct Task {
-    turn: usize,
-    /// Runs of the first band, of the last, and of a slice.
-    first: u32,
-    all: u32,
-    slice: u32,
-    clock: (f64, u32, f64),
-}
+/// Slices of the ranking, and nights of the bedtime lines, in a row.
+const AT_ONCE: u32 = 12;
 
 impl Bands {
-    pub fn new(state: State) -> Self {
+    /// Begins anew at every change, while `is_open`.
+    pub fn new(state: State, is_open: RwSignal<bool>) -> Self {
         let bands = Self {
-            sampled: RwSignal::new(None),
-            stage: RwSignal::new(Stage::Drawing),
-            turn: StoredValue::new(0),
+            drawn: Late::new(),
+            changes: Late::new(),
+            bedtime: Late::new(),
         };
+        let line = Line::new();
         crate::page::dom::always(move || {
+            if !is_open.get() {
+                return;
+            }
             state.turn();
-            bands.start(state);
+            bands.drawn.expect();
+            bands.changes.expect();
+            bands.bedtime.expect();
+            line.begin(move |turn| bands.draw(state, turn));
         });
         bands
     }
 
-    /// Whether the band shown is of the numbers before.
-    pub fn is_behind(self) -> bool {
-        self.stage.get() == Stage::Drawing && self.sampled.with(Option::is_some)
-    }
-
     /// What stands where the odds will be.
     pub fn word(self) -> &'static str {
-        match self.stage.get() {
-            Stage::Drawing => words::BAND_COMING,
-            Stage::There => "",
-            Stage::None => words::BAND_NONE,
+        if self.drawn.is_coming() {
+            words::BAND_COMING
+        } else if self.drawn.get().is_none() {
+            words::BAND_NONE
+        } else {
+            ""
         }
     }
 
-    fn start(self, state: State) {
-        let turn = self.turn.get_value() + 1;
-        self.turn.set_value(turn);
-        untrack(|| self.stage.set(Stage::Drawing));
-        later(REST, move || {
-            if self.turn.get_value() == turn {
-                self.begin(state, turn);
-            }
-        });
+    fn draw(self, state: State, turn: Turn) {
+        let plan = state.plan.get_untracked();
+        let all = plan.number(Path::Day(DayField::SamplesCount));
+        let all = all.unwrap_or(0.0) as u32;
+        let Some(sampler) = Sampler::new(&plan).filter(|_| all > 0) else {
+            self.drawn.put(None);
+            return self.rank(plan, turn);
+        };
+        let days = sampler.span_h() / 24.0;
+        let first = ((FIRST_DAYS / days) as u32).max(FEWEST).min(all);
+        let at_most = (SLICE_DAYS / days).ceil() as u32;
+        let (sampler, more) = both(sampler);
+        let (shown, clock) = (sampler.clone(), plan.night.start_clock_min);
+        turn.run(
+            at_most,
+            move || sampler.borrow_mut().step(1) >= first,
+            move || {
+                self.show(&shown.borrow(), clock);
+                turn.run(
+                    at_most,
+                    move || more.borrow_mut().step(u32::from(first < all)) >= all,
+                    move || {
+                        if first < all {
+                            self.show(&shown.borrow(), clock);
+                        }
+                        self.rank(plan, turn);
+                    },
+                );
+            },
+        );
     }
 
-    fn begin(self, state: State, turn: usize) {
-        let begun = state.plan.with_untracked(|plan| {
-            let all = plan.number(Path::Day(DayField::SamplesCount))?;
-            let sampler = Sampler::new(plan).filter(|_| all >= 1.0)?;
-            let days = sampler.span_h() / 24.0;
-            let all = all as u32;
-            let task = Task {
-                turn,
-                first: ((FIRST_DAYS / days) as u32).max(FEWEST).min(all),
-                all,
-                slice: (SLICE_DAYS / days).ceil() as u32,
-                clock: (
-                    sampler.span_h(),
-                    plan.night.start_clock_min,
-                    sampler.wanted_h(),
-                ),
-            };
-            Some((sampler, task))
+    fn show(self, sampler: &Sampler, start_clock_min: u32) {
+        let drawn = sampler.finish().map(|sampled| Drawn {
+            sampled,
+            span_h: sampler.span_h(),
+            start_clock_min,
+            wanted_h: sampler.wanted_h(),
         });
-        match begun {
-            Some((sampler, task)) => self.slice(sampler, task),
-            None => {
-                self.sampled.set(None);
-                self.stage.set(Stage::None);
-            }
-        }
+        self.drawn.put(drawn);
     }
 
-    /// One slice, and the next one after the page has breathed.
-    fn slice(self, mut sampler: Sampler, task: Task) {
-        later(Duration::ZERO, move || {
-            if self.turn.get_value() != task.turn {
-                return;
-            }
-            let before = sampler.step(0);
-            let goal = if before < task.first {
-                task.first
-            } else {
-                task.all
-            };
-            let since = js_sys::Date::now();
-            let last = goal.min(before + task.slice);
-            while sampler.step(1) < last && js_sys::Date::now() - since < SLICE_MS {}
-            let runs = sampler.step(0);
-            if runs >= goal {
-                self.show(&sampler, task);
-            }
-            if runs < task.all {
-                self.slice(sampler, task);
-            }
-        });
+    fn rank(self, plan: Plan, turn: Turn) {
+        let Some(ranker) = Ranker::new(&plan) else {
+            self.changes.put(None);
+            return self.lines(&plan, turn);
+        };
+        let (ranker, ranked) = both(ranker);
+        turn.run(
+            AT_ONCE,
+            move || ranker.borrow_mut().step(1),
+            move || {
+                self.changes.put(ranked.borrow().finish());
+                self.lines(&plan, turn);
+            },
+        );
     }
 
-    fn show(self, sampler: &Sampler, task: Task) {
-        let (span_h, start_clock_min, wanted_h) = task.clock;
-        let drawn = sampler.finish().map(|sampled| {
-            Arc::new(Drawn {
-                sampled,
-                span_h,
-                start_clock_min,
-                wanted_h,
-            })
-        });
-        self.stage.set(Stage::There);
-        self.sampled.set(drawn);
+    fn lines(self, plan: &Plan, turn: Turn) {
+        let Some(bedtime) = Bedtime::new(plan) else {
+            return self.bedtime.put(None);
+        };
+        let (bedtime, found) = both(bedtime);
+        turn.run(
+            AT_ONCE,
+            move || bedtime.borrow_mut().step(1),
+            move || self.bedtime.put(found.borrow().finish()),
+        );
     }
+}
+
+/// A work for its steps and for its end.
+fn both<T>(work: T) -> (Rc<RefCell<T>>, Rc<RefCell<T>>) {
+    let work = Rc::new(RefCell::new(work));
+    (work.clone(), work)
 }

@@ -36,14 +36,14 @@ pub fn charts(state: State, told: Told) -> El {
         chart_column(state, plots.into(), words::CHARTS_HINT)
     };
     let band = move || {
-        if told.bands.is_behind() {
+        if told.bands.drawn.is_behind() {
             words::BAND_STALE
         } else {
             told.bands.word()
         }
     };
     h("div", "day-charts")
-        .live_class("behind", move || told.bands.is_behind())
+        .live_class("behind", move || told.bands.drawn.is_behind())
         .live_class("stale", move || state.is_stale())
         .child(
             h("p", "band-said")

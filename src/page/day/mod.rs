@@ -2,16 +2,19 @@
 //! clock, what happens and when, and everything it rests on.
 
 mod band;
+mod changes;
 mod charts;
+mod check_ins;
 mod forms;
 mod import;
 mod modes;
+mod slices;
 mod told;
 mod weather;
 mod working;
 
 use super::{
-    dom::{El, h},
+    dom::{El, h, named_fold},
     state::State,
 };
 use crate::wording::day_words as words;
@@ -20,10 +23,17 @@ use told::Told;
 /// All that stands under the question.
 pub fn day(state: State) -> Vec<El> {
     let told = Told::new(state);
+    let sentence = told::told(state, told);
+    told.follow_fold(sentence.0.clone());
     let answered = [
-        told::told(state, told),
+        sentence,
         forms::start(state),
         charts::charts(state, told),
+        changes::changes(state, told),
+        changes::bedtime(state, told),
+        named_fold("fold", words::CHECK_INS, move || {
+            check_ins::check_ins(state)
+        }),
         working::events(state, told),
         working::by_day(state, told),
         working::books(told),

@@ -4,11 +4,11 @@ use super::{El, State, band::Bands, h};
 use crate::{
     answer::day::{self as answered, DayAnswer},
     finding::Severity,
-    page::{outcome::stale_mark, reactive::*},
+    page::{browser::later, dom::is_open, outcome::stale_mark, reactive::*},
     plan::Plan,
     wording::{self, day as say, day_words as words},
 };
-use std::sync::Arc;
+use std::{sync::Arc, time::Duration};
 
 /// The day's answer as far as it is worked out.
 #[derive(Clone, Copy)]
@@ -18,27 +18,56 @@ pub struct Told {
     pub bands: Bands,
     /// With the odds and bands there are, those of the numbers before included.
     pub whole: Memo<Option<Arc<DayAnswer>>>,
+    is_open: RwSignal<bool>,
 }
 
 impl Told {
     pub fn new(state: State) -> Self {
+        let is_open = RwSignal::new(true);
+        // Folded away nothing is worked out: the first questions stay quick.
         let day = Memo::new_with_compare(
-            move |_| state.with_plan(|plan| answered::day(plan).map(Arc::new)),
+            move |last: Option<&Option<Arc<DayAnswer>>>| {
+                if is_open.get() {
+                    state.with_plan(|plan| answered::day(plan).map(Arc::new))
+                } else {
+                    last.cloned().flatten()
+                }
+            },
             |_, _| true,
         );
-        let bands = Bands::new(state);
+        let bands = Bands::new(state, is_open);
         let whole = Memo::new_with_compare(
             move |_| {
                 let day = day.get()?;
-                let sampled = bands.sampled.get();
-                let fitting = sampled.filter(|sampled| sampled.fits(&day));
-                Some(fitting.map_or(day.clone(), |sampled| {
-                    Arc::new(DayAnswer::clone(&day).with(sampled.sampled.clone()))
+                let drawn = bands.drawn.get();
+                let fitting = drawn.filter(|drawn| drawn.fits(&day));
+                Some(fitting.map_or(day.clone(), |drawn| {
+                    Arc::new(DayAnswer::clone(&day).with(drawn.sampled.clone()))
                 }))
             },
             |_, _| true,
         );
-        Self { day, bands, whole }
+        Self {
+            day,
+            bands,
+            whole,
+            is_open,
+        }
+    }
+
+    /// Follows the fold that an element stands in.
+    pub fn follow_fold(self, inside: web_sys::Element) {
+        // A moment later it stands in it.
+        later(Duration::ZERO, move || {
+            if let Ok(Some(fold)) = inside.closest("details") {
+                El(fold).on("toggle", move |event| {
+                    // Folds within tell their own.
+                    if event.target() == event.current_target() {
+                        self.is_open.set(is_open(&event));
+                    }
+                });
+            }
+        });
     }
 
     /// Something of the whole answer, if there is one.
@@ -83,7 +112,7 @@ pub fn told(state: State, told: Told) -> El {
                 )
                 .child(
                     h("p", "detail odds")
-                        .live_class("old", move || told.bands.is_behind())
+                        .live_class("old", move || told.bands.drawn.is_behind())
                         .live_text(odds),
                 )
                 .child(h("p", "detail").live_text(end))

@@ -3,7 +3,7 @@
 use super::{El, State, h, told::Told};
 use crate::{
     page::{dom::named_fold, reactive::*},
-    wording::{day as say, day_words as words, number},
+    wording::{day as say, day_words as words},
 };
 
 /// Every event, with its clock time.
@@ -13,7 +13,7 @@ pub fn events(state: State, told: Told) -> El {
             let events = day.events.iter();
             let rows = events.map(|event| {
                 (
-                    say::moment(day, event.hours_h),
+                    say::when(day, event.hours_h),
                     say::event_sentence(plan, event),
                 )
             });
@@ -41,35 +41,23 @@ pub fn events(state: State, told: Told) -> El {
 pub fn by_day(state: State, told: Told) -> El {
     named_fold("fold", words::BY_DAY, move || {
         let build = move || {
-            let head = |text: &&str| h("th", "").attr("scope", "col").text(text);
-            let heads = words::BY_DAY_HEADS.iter().map(head);
-            let rows = told.of(state, |_, day| {
-                let days = day.days.iter().enumerate();
-                let rows = days.map(|(at, sum)| {
-                    let cells = [
-                        say::energy(sum.solar_wh),
-                        say::energy(sum.charger_wh),
-                        say::energy(sum.unit_wh),
-                        say::energy(sum.loads_wh),
-                        number::percent(sum.least_charge_percent),
-                        number::percent(sum.end_charge_percent),
-                    ];
-                    h("tr", "")
-                        .child(
-                            h("th", "")
-                                .attr("scope", "row")
-                                .text(&number::fixed(at as f64 + 1.0, 0)),
-                        )
-                        .children(cells.iter().map(|cell| h("td", "").text(cell)))
+            let rows = told.of(state, |_, day| say::day_rows(day));
+            let mut rows = rows.into_iter();
+            let head = |text: &String| h("th", "").attr("scope", "col").text(text);
+            let heads = rows.next().unwrap_or_default();
+            let rows = rows.map(|cells| {
+                let cells = cells.iter().enumerate().map(|(at, cell)| match at {
+                    0 => h("th", "").attr("scope", "row").text(cell),
+                    _ => h("td", "").text(cell),
                 });
-                rows.collect::<Vec<_>>()
+                h("tr", "").children(cells)
             });
             vec![
-                h("thead", "").child(h("tr", "").children(heads)),
+                h("thead", "").child(h("tr", "").children(heads.iter().map(head))),
                 h("tbody", "").children(rows),
             ]
         };
-        let table = h("table", "").live_children(move || state.turn(), build);
+        let table = h("table", "days").live_children(move || state.turn(), build);
         let scroll = h("div", "scroll")
             .attr("tabindex", "0")
             .attr("role", "region")

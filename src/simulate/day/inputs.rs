@@ -103,6 +103,12 @@ impl Inputs {
         self.timeline = line_of_rows(scene, plan, modes, rows);
     }
 
+    /// Share of what the bank holds at the start.
+    #[must_use]
+    pub fn start_share(&self) -> f64 {
+        self.bank.store.held_share(self.start_held)
+    }
+
     fn by(scene: &Scene, plan: &Plan, timeline: Timeline) -> Option<Self> {
         let number = |field| plan.number(Path::Cabin(field));
         let pressure_pa = scene.heavens.pressure_pa();

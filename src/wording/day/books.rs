@@ -1,10 +1,42 @@
 //! The books of energy and heat, row by row.
 
 use super::energy;
-use crate::{answer::day::DayAnswer, wording::number::with_unit};
+use crate::{
+    answer::day::DayAnswer,
+    wording::number::{percent, plain, with_unit},
+};
 
 /// One row of the energy book: what, and how much of it in or out.
 pub type BookRow = (&'static str, String);
+
+/// The table of days: its head, then a row for each. Energies are in watt-hours;
+/// chargers only where there are any.
+#[must_use]
+pub fn day_rows(day: &DayAnswer) -> Vec<Vec<String>> {
+    let charged = day.energy.charger_wh > 0.0;
+    let mut heads = vec!["Day", "Panels, Wh", "Unit, Wh", "Loads, Wh", "Least", "End"];
+    if charged {
+        heads.insert(2, "Chargers, Wh");
+    }
+    let wh = |value: f64| plain(value.round());
+    let rows = day.days.iter().enumerate().map(|(at, sum)| {
+        let mut row = vec![
+            plain(at as f64 + 1.0),
+            wh(sum.solar_wh),
+            wh(sum.unit_wh),
+            wh(sum.loads_wh),
+            percent(sum.least_charge_percent),
+            percent(sum.end_charge_percent),
+        ];
+        if charged {
+            row.insert(2, wh(sum.charger_wh));
+        }
+        row
+    });
+    std::iter::once(heads.into_iter().map(str::to_owned).collect())
+        .chain(rows)
+        .collect()
+}
 
 /// Where the energy came from and went.
 #[must_use]

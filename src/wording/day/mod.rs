@@ -1,10 +1,12 @@
 //! The hot day in sentences.
 
 mod books;
+mod changes;
 mod happened;
 mod weather;
 
-pub use books::{BookRow, energy_rows, heat_rows};
+pub use books::{BookRow, day_rows, energy_rows, heat_rows};
+pub use changes::{bedtime_sentences, change_gain, change_name, change_sentence, try_change};
 pub use happened::{
     charge_takeaway, event_label, event_sentence, first_things, power_takeaway,
     temperature_takeaway,
@@ -68,6 +70,17 @@ pub fn day_short(hours_h: f64) -> String {
     format!("day {}", day_number(hours_h))
 }
 
+/// A moment at the head of a row: the day where there are several, then the clock.
+#[must_use]
+pub fn when(day: &DayAnswer, hours_h: f64) -> String {
+    let at = clock(f64::from(day.start_clock_min) + 60.0 * hours_h);
+    if day.span_h > ONE_DAY_H {
+        format!("Day {}, {at}", day_number(hours_h))
+    } else {
+        at
+    }
+}
+
 /// A moment of the days, after "at" or "from": the clock, and the day where
 /// there are several.
 #[must_use]
@@ -80,15 +93,19 @@ pub fn moment(day: &DayAnswer, hours_h: f64) -> String {
     }
 }
 
+/// The rows of the mode plan from the start on, not from midnight.
+fn from_start(plan: &Plan) -> Vec<(u32, usize, Option<usize>)> {
+    let start = plan.night.start_clock_min % 1440;
+    let mut rows = plan.mode_rows();
+    rows.sort_by_key(|row| (row.0 % 1440 + 1440 - start) % 1440);
+    rows
+}
+
 /// The modes that the plan runs, each once, in the order of the clock.
 #[must_use]
 pub fn planned_modes(plan: &Plan) -> String {
     let mut names: Vec<String> = Vec::new();
-    let start = plan.night.start_clock_min % 1440;
-    let mut rows = plan.mode_rows();
-    // From the start on, not from midnight.
-    rows.sort_by_key(|row| (row.0 + 1440 - start) % 1440);
-    for (_, unit, mode) in rows {
+    for (_, unit, mode) in from_start(plan) {
         let Some(mode) = mode else { continue };
         let name = full_mode_name(plan, unit, mode);
         if !names.contains(&name) {
@@ -170,9 +187,9 @@ fn warmth(plan: &Plan, day: &DayAnswer) -> String {
     }
     let warmest = temperature(plan, day.warmest_c);
     match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
-        None => format!("The cabin holds {set}: {warmest} at the most in the first night."),
+        None => format!("The first night the cabin keeps its {set}, {warmest} at the warmest."),
         Some(lost_h) => format!(
-            "The cabin does not hold {set}: it is warmer from {} on, {warmest} at the most in the first night.",
+            "The cabin does not keep its {set}: it is warmer from {} on, {warmest} at the warmest.",
             moment(day, lost_h)
         ),
     }
@@ -261,8 +278,8 @@ pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
 /// What is taken without a mode plan.
 #[must_use]
 pub fn mode_plan_taken(plan: &Plan) -> String {
-    let rows = plan.mode_rows().into_iter();
-    let said: Vec<String> = rows
+    let said: Vec<String> = from_start(plan)
+        .into_iter()
         .map(|(from_min, unit, mode)| {
             let name = mode.map_or_else(
                 || "nothing".to_owned(),
@@ -296,7 +313,7 @@ mod tests {
             "{text}"
         );
         assert!(
-            text.contains("The cabin holds 25 °C: 25.5 °C at the most"),
+            text.contains("The first night the cabin keeps its 25 °C, 25.5 °C at the warmest"),
             "{text}"
         );
     }
