@@ -9,7 +9,7 @@ use crate::{
     plan::{Plan, wiring::Leg},
     range::Unit,
     wording::{
-        carry::{fuse_kind_name, leg_name, take_off_name},
+        carry::{fuse_kind_name, take_off_name},
         full_mode_name,
         hand_on::plan_value,
         number::{fixed, plain, with_unit},
@@ -640,14 +640,4 @@ pub fn solar_lines(plan: &Plan, side: &SolarSide) -> Vec<String> {
         None => "Fewer than three strings in parallel: none needs a fuse of its own (NFPA 70 section 690.9, from memory).".into(),
     });
     lines
-}
-
-/// A leg's name with its length, for paper.
-#[must_use]
-pub fn leg_on_paper(plan: &Plan, leg: &LegAnswer) -> String {
-    format!(
-        "{}, {}",
-        leg_name(leg.leg),
-        plan_value(plan, Unit::Meter, leg.length_m)
-    )
 }
