@@ -4,6 +4,7 @@
 //   till-morning-later-HASH.wasm      what is not needed for the first answer
 //   index.html                        no inline script or style: runs under a strict content policy
 //   sw.js                             the service worker with this build's list of files
+//   embed.js                          for pages that frame this one: the frame's height
 //   till-morning.html                 the whole page as one file, for file:// and sandboxed frames
 //
 // The same sources give the same bytes: nothing here reads clock or machine.
@@ -67,4 +68,6 @@ const head = [
 ].join('\n  ');
 write('index.html', page.withHead(head));
 writeWorker();
+// For pages that frame this one; not of the page itself.
+write('embed.js', minifyScript(readFileSync(join(source, 'embed.js'), 'utf8')));
 write('till-morning.html', oneFile(page, { css, script: single, read }));

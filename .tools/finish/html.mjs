@@ -1,5 +1,6 @@
 // The few places where the build reads or changes HTML. It is our own shell, as
 // Trunk has left it; where a piece is not there exactly once, the build stops.
+import { createHash } from 'node:crypto';
 
 /** Replaces the one occurrence of `what`; any other count is an error. */
 export function replaceOnce(text, what, by) {
@@ -36,6 +37,23 @@ export function staged(html) {
   };
 }
 
+/**
+ * The file's own content policy: this style and this script, and nothing that could be
+ * sent anywhere. Wherever the file is opened, the browser holds it to that.
+ */
+function policy(style, script) {
+  const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+  const rules = [
+    "default-src 'none'",
+    `script-src ${hash(script)} 'wasm-unsafe-eval'`,
+    `style-src ${hash(style)}`,
+    'img-src data: blob:',
+    "base-uri 'none'",
+    "form-action 'none'",
+  ];
+  return `<meta http-equiv="Content-Security-Policy" content="${rules.join('; ')}">`;
+}
+
 /** The page as one file: style, script and mark inside, nothing asked of a server. */
 export function oneFile(page, { css, script, read }) {
   const rel = (tag) => attribute(tag, 'rel');
@@ -43,6 +61,7 @@ export function oneFile(page, { css, script, read }) {
   const svg = hosted.find((tag) => rel(tag) === 'icon' && file(tag).endsWith('.svg'));
   const icon = svg ? `<link rel="icon" href="data:image/svg+xml;base64,${read(file(svg)).toString('base64')}">\n  ` : '';
   if (/<\/style/i.test(css) || /<\/script/i.test(script)) throw new Error('a closing tag inside style or script');
-  const head = `${icon}<style>${css.trim()}</style>\n  <script type="module">${script.trim()}</script>`;
+  const [style, body] = [css.trim(), script.trim()];
+  const head = `${icon}${policy(style, body)}\n  <style>${style}</style>\n  <script type="module">${body}</script>`;
   return page.withHead(head, without(page.rest, hosted));
 }

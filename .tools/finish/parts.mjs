@@ -9,7 +9,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 
-const DOORS = ['later::inside', 'keep::open', 'keep::link_of', 'files::save', 'files::open'];
+const DOORS = ['later::inside', 'reader::page', 'keep::open', 'keep::link_of', 'files::save', 'files::open'];
 
 const paths = DOORS.map((door) => `till_morning::page::${door}`).join();
 // As the compiler writes them: the parts of the path with their lengths between.

@@ -21,7 +21,7 @@ const of = (key) => cargo.match(new RegExp(`^${key} = "(.*)"$`, 'm'))[1];
 
 rmSync(pkg, { recursive: true, force: true });
 mkdirSync(pkg);
-for (const name of ['index.js', 'index.d.ts', 'README.md']) cpSync(join(here, name), join(pkg, name));
+for (const name of ['index.js', 'index.d.ts', 'element.js', 'element.d.ts', 'README.md']) cpSync(join(here, name), join(pkg, name));
 for (const name of ['glue.js', 'till-morning.wasm']) cpSync(join(staged, name), join(pkg, name));
 for (const name of ['plan', 'answer']) {
   const schema = join(root, 'tests/schema', `${name}.schema.json`);
@@ -40,12 +40,14 @@ writeFileSync(join(pkg, 'package.json'), `${JSON.stringify({
   types: './index.d.ts',
   exports: {
     '.': { types: './index.d.ts', default: './index.js' },
+    './element.js': { types: './element.d.ts', default: './element.js' },
     './till-morning.wasm': './till-morning.wasm',
     './plan.schema.json': './plan.schema.json',
     './answer.schema.json': './answer.schema.json',
   },
   files: ['*.js', '*.d.ts', '*.wasm', '*.schema.json'],
-  sideEffects: false,
+  // It defines the element.
+  sideEffects: ['./element.js'],
 }, null, 2)}\n`);
 
 const wasm = readFileSync(join(pkg, 'till-morning.wasm'));

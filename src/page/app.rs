@@ -71,7 +71,7 @@ fn question(id: &str, title: &str) -> El {
 }
 
 /// Charts are drawn for the width there is.
-fn follow_width(state: State) {
+pub(super) fn follow_width(state: State) {
     let measure = move || {
         let inner = window()
             .inner_width()

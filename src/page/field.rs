@@ -90,6 +90,11 @@ fn input(state: State, path: Path, id: &str) -> El {
             state.type_text(path, &text_of(&event))
         })
         .on("blur", move |_| state.settle(path));
+    keyboard(input, path)
+}
+
+/// The keyboard that a phone shows for a number.
+pub(super) fn keyboard(input: El, path: Path) -> El {
     match path.range() {
         // Negative numbers need a keyboard with a minus, which `decimal` may lack.
         Some(range) if range.min < 0.0 || range.unit == Unit::ClockMinute => input,
@@ -228,18 +233,29 @@ pub fn name_field(
     label: &str,
     place: impl Fn(&mut Plan) -> Option<&mut String> + 'static,
 ) -> El {
-    boxed_name(state, id, label, Box::new(place))
+    boxed_name(state, id, label, 60, Box::new(place))
+}
+
+/// A text of the user's own, with so many letters at the most.
+pub fn text_field(
+    state: State,
+    id: &str,
+    label: &str,
+    most: usize,
+    place: impl Fn(&mut Plan) -> Option<&mut String> + 'static,
+) -> El {
+    boxed_name(state, id, label, most, Box::new(place))
 }
 
 #[inline(never)]
-fn boxed_name(state: State, id: &str, label: &str, place: NamePlace) -> El {
+fn boxed_name(state: State, id: &str, label: &str, most: usize, place: NamePlace) -> El {
     let place = std::rc::Rc::new(place);
     let write = place.clone();
     let input = h("input", "")
         .attr("id", id)
         .attr("type", "text")
         .attr("autocomplete", "off")
-        .attr("maxlength", "60")
+        .attr("maxlength", &most.to_string())
         .on("input", move |event| {
             let text = text_of(&event);
             state.rename(|plan| {

@@ -46,6 +46,11 @@ pub fn has_something() -> bool {
 /// change from then on. It may come after the first changes have been made.
 #[inline(never)]
 pub fn open(there: There, state: State) {
+    if linked().is_ok_and(|plan| plan.reader.is_some()) {
+        // The part came late, and the page for an author stands already.
+        let _ = window().location().reload();
+        return;
+    }
     let opened = opened();
     let example = Draft::of(Plan::demo());
     let untouched = state.draft.with_untracked(|draft| *draft == example);
@@ -69,7 +74,7 @@ fn opened() -> Opened {
         Err(notice) => (None, Some(notice)),
     };
     match plan_from_link(&fragment()) {
-        Ok(plan) if own.as_ref().is_some_and(|own| own.plan == plan) => {}
+        Ok(plan) if own.as_ref().is_some_and(|own| own.plan.in_full() == plan) => {}
         Ok(plan) => {
             let notice = own.is_some().then_some(Notice::PlanFromLink);
             return Opened {
@@ -112,7 +117,13 @@ fn keep(there: There, state: State, as_opened: Option<Draft>) {
         timer.set_value(later(ADDRESS_REST, follow));
     });
     listen("hashchange", move || match plan_from_link(&fragment()) {
-        Ok(plan) if state.plan.with_untracked(|present| *present == plan) => {}
+        Ok(plan) if plan.reader.is_some() => {
+            let _ = window().location().reload();
+        }
+        Ok(plan)
+            if state
+                .plan
+                .with_untracked(|present| present.in_full() == plan) => {}
         Ok(plan) => state.replace(Draft::of(plan), Notice::PlanFromLink),
         Err(NotALink::Absent) => {}
         Err(error) => state.notice.set(Some(notice_of(&error))),
@@ -169,10 +180,46 @@ fn set_fragment(link: &str) {
     }
 }
 
-/// A door: the plan's link; nothing for a plan that no link could carry.
+/// A door: the plan's link, in full; nothing for a plan that no link could carry.
 #[inline(never)]
 pub fn link_of(_: There, plan: &Plan) -> String {
+    link_from_plan(&plan.in_full()).unwrap_or_default()
+}
+
+/// The link of a reader's page. Behind a door already, like the two below.
+pub fn reader_link_of(_: There, plan: &Plan) -> String {
     link_from_plan(plan).unwrap_or_default()
+}
+
+/// The plan in the address.
+pub fn linked() -> Result<Plan, NotALink> {
+    plan_from_link(&fragment())
+}
+
+/// Has the address follow a reader's numbers, where the browser lets it. Nothing
+/// else is kept: on somebody's phone the plan of their own stays as it is.
+pub fn follow(there: There, plan: impl Fn() -> Plan + 'static, as_opened: Plan) {
+    let timer = StoredValue::new(None::<i32>);
+    let as_opened = Cell::new(Some(as_opened));
+    always(move || {
+        let plan = plan();
+        if as_opened.take().is_some_and(|opened| opened == plan) {
+            return;
+        }
+        if let Some(timer) = timer.get_value() {
+            forget(timer);
+        }
+        let link = reader_link_of(there, &plan);
+        timer.set_value(later(ADDRESS_REST, move || set_fragment(&link)));
+    });
+}
+
+/// Whether the page stands in a frame of another.
+pub fn is_framed() -> bool {
+    let own = window();
+    // Looking at a frame's parent is refused by nobody, only what is in it.
+    own.parent()
+        .is_ok_and(|parent| parent.is_some_and(|parent| parent != own))
 }
 
 /// The page's own address with a plan in it.

@@ -27,6 +27,7 @@ mod needed;
 mod outcome;
 mod part;
 mod reactive;
+mod reader;
 mod ribbon;
 mod state;
 mod supply;
@@ -60,7 +61,12 @@ pub fn start() {
 
 /// Puts the page where the shell was.
 fn show() {
-    let parts = app::app();
+    // A link may bring a reader's page. A door is called by name, so no `map`.
+    let read = match part::there() {
+        Some(there) => reader::page(there),
+        None => None,
+    };
+    let parts = read.unwrap_or_else(app::app);
     let Some(body) = document().body() else {
         return;
     };

@@ -10,5 +10,5 @@ pub use reactive_graph::{
     graph::untrack,
     owner::{Owner, StoredValue},
     signal::RwSignal,
-    traits::{Get, GetUntracked, GetValue, Set, SetValue, Update, With, WithUntracked},
+    traits::{Get, GetUntracked, GetValue, Set, SetValue, Update, With, WithUntracked, WithValue},
 };

@@ -6,6 +6,7 @@
 pub mod contract;
 mod day_tables;
 mod dictionary;
+pub mod embed;
 pub mod figure;
 pub mod link;
 pub mod name;

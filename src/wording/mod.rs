@@ -15,6 +15,7 @@ mod findings;
 mod german;
 pub mod hand_on;
 mod labels;
+pub mod maker;
 mod notices;
 pub mod number;
 pub mod reader;

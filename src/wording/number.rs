@@ -46,6 +46,13 @@ impl Format {
         self.grouped(text)
     }
 
+    /// A plainly written number as it is typed: the decimal mark alone, so that a
+    /// field holds nothing to type around.
+    #[must_use]
+    pub fn typed(self, text: &str) -> String {
+        text.replace('.', self.decimal.encode_utf8(&mut [0; 4]))
+    }
+
     /// A number and its unit.
     #[must_use]
     pub fn with_unit(self, value: f64, sign: &str) -> String {

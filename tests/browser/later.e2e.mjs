@@ -9,7 +9,7 @@ const FIRST = readdirSync(DIST).find((name) => /^till-morning-[0-9a-f]{16}\.wasm
 const there = (page) => page.waitForSelector('html:not([data-later])', { state: 'attached' });
 const missing = (page) => page.waitForSelector('html[data-later="missing"]', { state: 'attached' });
 const folds = (page) => page.locator('details.later');
-const words = (page) => page.locator('details.later').first().locator('.fold-body').innerText();
+const words = (page) => page.locator('details.later').first().locator('.fold-body').first().innerText();
 const alone = { context: { serviceWorkers: 'block' } };
 
 /** Opens every folded question, as far as it goes; the runner sees what fails. */
@@ -125,8 +125,9 @@ test('a plan of one’s own is never preceded by the example', alone, async ({ p
   await keepSeventeen(page, site.url);
   const release = await holdBack(page);
   await page.goto('about:blank');
+  const asked = page.waitForRequest((request) => request.url().endsWith(LATER));
   await page.goto(site.url);
-  await page.waitForRequest((request) => request.url().endsWith(LATER));
+  await asked;
   assert.equal(await page.locator('html[data-ready]').count(), 0);
   release();
   await ready(page);

@@ -4,6 +4,7 @@
 //! while someone types above.
 
 mod files;
+mod reader_maker;
 mod report;
 mod save;
 mod share;
@@ -29,6 +30,7 @@ pub fn hand_on(there: There, state: State) -> Vec<El> {
         share::sentence(there, state, said),
         share::code(there, state, said),
         status,
+        reader_maker::reader_maker(there, state, said),
         report::report(there, state, said),
         files::figures(state, said),
         files::tables(state, said),

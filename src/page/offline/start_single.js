@@ -1,5 +1,6 @@
 // Entry of the page as one HTML file: the wasm comes along, packed by gzip and
 // in base64, because from file:// and in a sandboxed frame nothing can be fetched.
+import './frame.js';
 import init from 'till-morning-glue';
 import packed from 'till-morning-wasm.gz';
 import { start } from './outcome.js';

@@ -1,0 +1,292 @@
+// The reader's page: by its link, and in a frame on a page that somebody else made.
+import assert from 'node:assert/strict';
+import { copyFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { deflateRawSync, deflateSync } from 'node:zlib';
+import { DIST, complete, ready, test } from './harness.mjs';
+
+// Invented, like all gear here.
+const plan = {
+  version: 1,
+  title: 'Two birdwatchers beside a salt lake (invented)',
+  banks: [{ chemistry: 'lfp', block_nominal_v: 25.6, block_rated_ah: 105, parallel_count: 2, depth_percent: 90 }],
+  units: [{
+    name: 'Split cooler',
+    supply_v: 24,
+    cutoff_v: 21,
+    modes: [{ name: 'Plunge', power_w: 690 }, { name: 'Hold', power_w: 430 }, { name: 'Hush', power_w: 265 }],
+  }],
+  night: { asked_mode: 1 },
+  reader: { title: 'How long on your bank?', note: 'Ours ran until seven.', language: 'en' },
+};
+const reader = (changes) => ({ ...plan, reader: { ...plan.reader, ...changes } });
+
+/** A link as zlib packs it, which knows nothing of our dictionary: packing 1 takes that too. */
+function linkOf(what) {
+  const json = Buffer.from(JSON.stringify(what));
+  const sum = deflateSync(json).subarray(-4); // RFC 1950: Adler-32 comes last
+  return `p1.${Buffer.concat([deflateRawSync(json, { level: 9 }), sum]).toString('base64url')}`;
+}
+
+const AH = '#banks-0--block-rated-ah';
+const V = '#banks-0--block-nominal-v';
+const text = (frame, selector) => frame.locator(selector).textContent();
+const answer = (frame) => text(frame, '#answer');
+const minutes = (sentence) => {
+  const [, hours = 0, min = 0] = sentence.match(/runs (?:(\d+)\shs?)?\s?(?:(\d+)\smin)?/);
+  return 60 * Number(hours) + Number(min);
+};
+
+/**
+ * A blog page in plain HTML under the strictest policy that lets it frame anything:
+ * no script, no style, no picture; or, with `script`, that one script and no other.
+ */
+async function blog(page, open, scratch, { link, script = false, width = 360, sandbox = 'allow-scripts' }) {
+  const files = scratch();
+  for (const name of ['till-morning.html', 'embed.js']) copyFileSync(join(DIST, name), join(files, name));
+  const host = await open({ root: files });
+  const from = `http://pages.test:${host.port}`;
+  const root = scratch();
+  const policy = ["default-src 'none'", `frame-src ${from}`, ...(script ? [`script-src ${from}/embed.js`] : [])].join('; ');
+  const site = await open({ root, csp: policy });
+  const src = `${from}/till-morning.html#${link}`;
+  writeFileSync(join(root, 'index.html'), `<!doctype html><html lang="en"><title>A post</title>
+    ${script ? `<script src="${from}/embed.js" async></script>` : ''}
+    <p>We slept till seven.
+    <iframe src="${src}" title="hours" sandbox="${sandbox}" loading="lazy" width="${width}" height="500"></iframe>
+    <p>Comments are closed.`);
+  await page.goto(site.url.replace('localhost', 'blog.test'));
+  const frame = await (await page.waitForSelector('iframe')).contentFrame();
+  await ready(frame);
+  return frame;
+}
+
+test('in a sandboxed frame of a strict blog it answers the reader', async ({ page, open, scratch, shot }) => {
+  const frame = await blog(page, open, scratch, { link: linkOf(plan) });
+  assert.equal(await frame.evaluate(() => window.origin), 'null');
+  assert.equal(await frame.evaluate(() => { try { return typeof localStorage; } catch { return 'throws'; } }), 'throws');
+  assert.equal(await text(frame, 'h1'), 'How long on your bank?');
+  assert.equal(await text(frame, '.strap'), 'Ours ran until seven.');
+  // The bank is shown as one: two strings of 105 Ah.
+  assert.equal(await frame.locator('input').count(), 3);
+  assert.equal(await frame.inputValue(AH), '210');
+  const before = await answer(frame);
+  assert.match(before, /^Hold runs /);
+  await frame.fill(AH, '105');
+  const half = await answer(frame);
+  // Half the bank is a little less than half the time: by the Ah alone it would be half.
+  const share = minutes(half) / minutes(before);
+  assert(share > 0.44 && share < 0.51, `${half} ${before}`);
+  // Storage is blocked, and nothing is said of it: a reader keeps nothing here.
+  assert.equal(await frame.locator('#notice').count(), 0);
+  await shot();
+});
+
+test('a bad text stays, says what is wrong, and the last good answer stands', async ({ page, open, scratch, shot }) => {
+  const frame = await blog(page, open, scratch, { link: linkOf(plan) });
+  const before = await answer(frame);
+  await frame.fill(AH, 'plenty');
+  assert.match(await text(frame, `${AH}-error`), /^Charge of the bank: give from .* Ah\.$/);
+  assert.equal(await answer(frame), before);
+  assert(await text(frame, '.stale-mark'));
+  await shot();
+  await frame.getByRole('button', { name: 'Back to the numbers as published' }).click();
+  assert.equal(await frame.inputValue(AH), '210');
+  assert.equal(await text(frame, '.stale-mark'), '');
+});
+
+test('another voltage takes the unit along', async ({ page, open, scratch }) => {
+  const frame = await blog(page, open, scratch, { link: linkOf(plan) });
+  const before = await answer(frame);
+  await frame.fill(V, '12.8');
+  await frame.fill(AH, '420');
+  // As many Wh at half the volts: the same hours, but for the cable.
+  assert.equal(await answer(frame), before);
+  assert.match(await text(frame, '.card'), /another voltage/);
+});
+
+for (const script of [false, true]) {
+  test(`the height goes out as a message, ${script ? 'and the script sets it' : 'with nobody to hear it'}`, async ({ page, open, scratch, shot }) => {
+    await page.addInitScript(() => {
+      window.heard = [];
+      window.addEventListener('message', ({ data }) => window.heard.push(data));
+    });
+    const frame = await blog(page, open, scratch, { link: linkOf(plan), script });
+    const content = () => frame.evaluate(() => Math.ceil(document.documentElement.getBoundingClientRect().height));
+    const last = () => page.evaluate(() => window.heard.slice(-2));
+    await page.waitForFunction(() => window.heard.at(-1)?.height > 700);
+    let height = await content();
+    assert.deepEqual(await last(), [
+      { type: 'till-morning:height', height },
+      { sentinel: 'amp', type: 'embed-size', height },
+    ]);
+    const tall = () => page.evaluate(() => document.querySelector('iframe').clientHeight);
+    assert.equal(await tall(), script ? height : 500);
+    // Taller by a sentence, and back.
+    await frame.fill(AH, 'plenty');
+    await page.waitForFunction((before) => window.heard.at(-1).height > before, height);
+    await frame.fill(AH, '210');
+    await page.waitForFunction((before) => window.heard.at(-1).height === before, height);
+    height = await content();
+    assert.equal(await tall(), script ? height : 500);
+    await shot();
+  });
+}
+
+test('the script minds nobody else', async ({ page, open, scratch }) => {
+  await blog(page, open, scratch, { link: linkOf(plan), script: true });
+  await page.waitForFunction(() => document.querySelector('iframe').clientHeight > 700);
+  const before = await page.evaluate(() => document.querySelector('iframe').clientHeight);
+  await page.evaluate(async () => {
+    // From this very page, and in shapes of no meaning.
+    for (const data of [{ type: 'till-morning:height', height: 1 }, null, 3, 'x', { type: 'till-morning:height', height: 'NaN' }]) window.postMessage(data, '*');
+    await new Promise((done) => setTimeout(done, 50));
+  });
+  assert.equal(await page.evaluate(() => document.querySelector('iframe').clientHeight), before);
+});
+
+test('it prints: the answer, the numbers and the line for paper, on white', async ({ page, open, scratch }) => {
+  const site = await open();
+  await page.goto(`${site.url}#${linkOf(reader({ theme: 'dark' }))}`);
+  await ready(page);
+  await page.emulateMedia({ media: 'print' });
+  const looks = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+  assert.equal(looks, 'rgb(255, 255, 255)', 'in the dark looks too');
+  for (const selector of ['#answer', AH, '.ribbon svg', '.pocket li']) assert(await page.locator(selector).first().isVisible(), selector);
+  assert.equal(await page.getByRole('button').first().isVisible(), false);
+  const pdf = await page.pdf({ format: 'A4' });
+  const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length;
+  assert(pages <= 2, `${pages} pages`);
+  await page.emulateMedia({ media: null });
+  // In a frame it is on the page around it that the browser prints.
+  await blog(page, open, scratch, { link: linkOf(plan) });
+  assert((await page.pdf()).length > 5000);
+});
+
+test('in full: the whole page with the reader’s numbers, and no reader’s page', async ({ page, open }) => {
+  const site = await open();
+  await page.goto(`${site.url}#${linkOf(plan)}`);
+  await ready(page);
+  await page.fill(AH, '300');
+  const hours = await answer(page);
+  await page.click('#in-full');
+  await page.waitForSelector('#question-2');
+  await complete(page);
+  assert.equal(await page.inputValue(AH), '300');
+  assert.equal(await answer(page), hours);
+  assert.equal(await page.inputValue('#banks-0--parallel-count'), '1');
+});
+
+test('in full, from a frame that may open nothing: in the frame', { expectErrors: true }, async ({ page, open, scratch }) => {
+  const frame = await blog(page, open, scratch, { link: linkOf(plan) });
+  await frame.fill(AH, '300');
+  await frame.click('#in-full');
+  await frame.waitForSelector('#question-2');
+  assert.equal(await frame.inputValue(AH), '300');
+});
+
+test('in full, from a frame that may: in a window of its own', async ({ page, context, open, scratch }) => {
+  const sandbox = 'allow-scripts allow-popups allow-popups-to-escape-sandbox';
+  const frame = await blog(page, open, scratch, { link: linkOf(plan), sandbox });
+  await frame.fill(AH, '300');
+  const opened = context.waitForEvent('page');
+  await frame.click('#in-full');
+  const full = await opened;
+  await full.waitForSelector('#question-2');
+  assert.equal(await full.inputValue(AH), '300');
+  assert.equal(await frame.locator('#question-2').count(), 0);
+});
+
+test('the address follows the reader, and storage stays as it was', async ({ page, open }) => {
+  const site = await open();
+  await page.goto(`${site.url}#${linkOf(plan)}`);
+  await ready(page);
+  const link = page.url();
+  await page.fill(AH, '300');
+  await page.waitForFunction((before) => location.href !== before, link);
+  await page.reload();
+  await ready(page);
+  assert.equal(await page.inputValue(AH), '300');
+  assert.equal(await text(page, 'h1'), 'How long on your bank?');
+  assert.equal(await page.evaluate(() => localStorage.length), 0);
+});
+
+/** Node's `Intl` has CLDR's plural rule and number format for German. */
+test('in German, with its plural and its decimal comma', async ({ page, open, scratch, shot }) => {
+  const frame = await blog(page, open, scratch, { link: linkOf(reader({ language: 'de' })) });
+  assert.equal(await frame.getAttribute('html', 'lang'), 'de');
+  assert.equal(await frame.inputValue(V), '25,6');
+  const rule = new Intl.PluralRules('de');
+  const format = new Intl.NumberFormat('de');
+  const words = { Stunde: ['Stunde', 'Stunden'], Minute: ['Minute', 'Minuten'], Tag: ['Tag', 'Tage'] };
+  const seen = new Set();
+  for (const ah of ['2', '25', '26', '28', '210', '4200', '9000', '1 000', '43,5']) {
+    await frame.fill(AH, ah);
+    const sentence = await answer(frame);
+    assert.match(sentence, /^Hold (läuft|startet nicht)/);
+    for (const [, number, word] of sentence.matchAll(/([\d.,]+) (Stunden?|Minuten?|Tage?)/g)) {
+      const value = Number(number.replaceAll('.', '').replace(',', '.'));
+      assert.equal(number, format.format(value));
+      const [one, other] = Object.values(words).find((forms) => forms.includes(word));
+      assert.equal(word, rule.select(value) === 'one' ? one : other, sentence);
+      seen.add(word);
+    }
+  }
+  assert(seen.has('Stunden') && seen.has('Minuten') && seen.has('Stunde'), [...seen].join());
+  await frame.fill(AH, 'viel');
+  assert.match(await text(frame, `${AH}-error`), /^Kapazität der Bank: bitte von /);
+  await frame.fill(AH, '210');
+  // Nothing of what a reader sees is left in English.
+  const all = await frame.evaluate(() => document.querySelector('main').innerText + document.querySelector('footer').innerText);
+  assert.doesNotMatch(all, /\b(the|runs|until|bank of|hours|with|open in full)\b/i);
+  await shot();
+});
+
+test('without a language it speaks the browser’s, or English', { context: { locale: 'de-AT' } }, async ({ page, open, browser }) => {
+  const site = await open();
+  const link = linkOf(reader({ language: undefined }));
+  await page.goto(`${site.url}#${link}`);
+  await ready(page);
+  assert.match(await answer(page), /^Hold läuft/);
+  const context = await browser.newContext({ locale: 'fr-FR' });
+  const french = await context.newPage();
+  await french.goto(`${site.url}#${link}`);
+  await ready(french);
+  assert.match(await answer(french), /^Hold runs/);
+  await context.close();
+});
+
+test('an author makes one: fields, title, looks, link and frame', async ({ page, open, shot }) => {
+  const site = await open();
+  await page.goto(site.url);
+  await ready(page);
+  await page.click('#question-6');
+  await page.locator('summary', { hasText: 'A page for readers' }).click();
+  await page.fill('#reader-title', 'Ours & "yours"');
+  await page.fill('#reader-note', 'Invented.');
+  await page.check('#open-night-start-clock-min');
+  const more = page.locator('.open-fields input:not(:checked)').first();
+  await more.click();
+  assert.equal(await page.locator('.open-fields input:checked').count(), 4, 'a fifth is not taken');
+  await page.selectOption('#reader-theme', { label: 'by night' });
+  await shot();
+  const frame = await text(page, '#reader-frame');
+  const src = `${site.url}till-morning.html#`.replace(/[.]/g, '\\.');
+  assert.match(frame, new RegExp(`^<iframe src="${src}p\\d\\.[\\w-]+" title="Ours &amp; &quot;yours&quot;" sandbox="allow-scripts" loading="lazy" `));
+  assert.equal(await text(page, '#reader-script'), `<script src="${site.url}embed.js" async></script>`);
+  // What the frame's address opens is what was made.
+  const there = frame.match(/src="([^"]+)"/)[1];
+  const other = await page.context().newPage();
+  await other.goto(there);
+  await ready(other);
+  assert.equal(await text(other, 'h1'), 'Ours & "yours"');
+  assert.equal(await other.getAttribute('html', 'data-theme'), 'dark');
+  assert.deepEqual(await other.locator('.card input').count(), 4);
+  // The author's own page stays the author's, also when it is opened again.
+  await page.reload();
+  await complete(page);
+  assert.equal(await page.locator('#question-6').count(), 1);
+  await page.click('#question-6');
+  await page.locator('summary', { hasText: 'A page for readers' }).click();
+  assert.equal(await page.inputValue('#reader-note'), 'Invented.');
+});
