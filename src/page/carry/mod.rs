@@ -28,15 +28,15 @@ pub fn carry(state: State) -> Vec<El> {
     vec![
         outcome(state, answer),
         legs::legs(state, answer),
-        blocks::blocks(state, answer),
-        blocks::panels(state, answer),
-        cautions::cautions(state, answer),
-        sheet::sheet(state, answer),
         fields::cables(state),
+        blocks::blocks(state, answer),
         fields::blocks(state),
+        blocks::panels(state, answer),
         named_fold("fold", words::SUPPLY, move || {
             supply::supply(state, "carry")
         }),
+        cautions::cautions(state, answer),
+        sheet::sheet(state, answer),
     ]
 }
 
