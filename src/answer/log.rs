@@ -20,13 +20,13 @@ pub use crate::bench::{
     },
     log::Log,
 };
-pub use drawn::drawn;
+pub use drawn::{drawn, is_in_watts};
 pub use into_plan::{to_bank, to_claims, to_mode};
 pub use invented::invented;
 pub use meter::LogMeter;
 pub use notes::{NoNumber, Note, NoteField, NoteFigures, noted};
 pub use report::{End, LogReport, Means, Summing, Sums, report, rested, resting_offset_a};
-pub use stretch::{StretchFigures, found, move_edge, stretch};
+pub use stretch::{SHORTEST_MIN, StretchFigures, coarser, cut_in_two, found, move_edge, stretch};
 
 #[cfg(test)]
 mod tests {
@@ -73,7 +73,7 @@ mod tests {
     fn its_stretches_are_the_modes_that_were_run() {
         let log = log();
         let log = log.less_amps(0.1);
-        let edges = found(&log);
+        let edges = found(&log, 2.0);
         let watts: Vec<f64> = edges
             .iter()
             .filter_map(|&edge| stretch(&log, edge, LogMeter::default()))
@@ -113,6 +113,31 @@ mod tests {
         assert_eq!(plan.errors(), Vec::new());
         let draw = plan.units[0].modes[0].draw;
         assert!(matches!(draw, crate::plan::Draw::Current { .. }));
+    }
+
+    #[test]
+    fn a_cycling_compressor_is_one_stretch() {
+        // Ten minutes on at 30 A, five off at 0.5 A, ten hours long: by hand a mean
+        // of 20 1/6 A.
+        let amps = |k: usize| if k % 15 < 10 { 30.0 } else { 0.5 };
+        let rows: Vec<String> = (0..=600).map(|k| format!("{k},26,{}", amps(k))).collect();
+        let text = format!("elapsed min,bank V,draw A\n{}\n", rows.join("\n"));
+        let (log, _) = read_all(text.as_bytes(), Options::default()).unwrap();
+        let mut shortest = SHORTEST_MIN[0];
+        while let Some(longer) = coarser(found(&log, shortest).len(), shortest) {
+            shortest = longer;
+        }
+        let edges = found(&log, shortest);
+        assert!((1..=3).contains(&edges.len()), "{edges:?} at {shortest}");
+        let whole = stretch(&log, (0.0, 10.0), LogMeter::default()).unwrap();
+        assert!((whole.amps.unwrap() / (20.0 + 1.0 / 6.0) - 1.0).abs() < 0.01);
+    }
+
+    #[test]
+    fn a_stretch_is_cut_in_its_middle() {
+        let mut edges = vec![(0.0, 1.0), (2.0, 4.0)];
+        cut_in_two(&mut edges, 1);
+        assert_eq!(edges, [(0.0, 1.0), (2.0, 3.0), (3.0, 4.0)]);
     }
 
     #[test]

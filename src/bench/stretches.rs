@@ -78,29 +78,56 @@ impl Stretch {
 /// then the draw with its duty in it.
 #[must_use]
 pub fn stretches(log: &Log, fineness: &Fineness) -> Vec<Stretch> {
-    let has_watts = log.samples.iter().any(|s| s.watts.is_some());
-    let part: fn(&Sample) -> Option<f64> = if has_watts { |s| s.watts } else { |s| s.amps };
+    let part = draw(log);
     let series = log.series(part);
     let places: Vec<usize> = (0..log.samples.len())
         .filter(|&k| part(&log.samples[k]).is_some())
         .collect();
+    parts(&series, fineness)
+        .into_iter()
+        .map(|range| describe(log, &series, &places, range))
+        .collect()
+}
+
+/// From, to and the plain mean of the readings of each stretch: all that finding
+/// them gives, without their other figures.
+#[must_use]
+pub fn spans(log: &Log, fineness: &Fineness) -> Vec<(Time, Time, f64)> {
+    let series = log.series(draw(log));
+    let start_s = log.samples.first().map_or(0.0, |s| s.time_s);
+    let at = |k: usize| seconds(series.t_s[k] - start_s);
+    parts(&series, fineness)
+        .into_iter()
+        .map(|range| (at(range.start), at(range.end - 1), mean(&series, &range)))
+        .collect()
+}
+
+/// Watts, or amperes where the log has none.
+fn draw(log: &Log) -> fn(&Sample) -> Option<f64> {
+    if log.samples.iter().any(|s| s.watts.is_some()) {
+        |s| s.watts
+    } else {
+        |s| s.amps
+    }
+}
+
+/// The stretches as places of the series.
+fn parts(series: &Series, fineness: &Fineness) -> Vec<Range<usize>> {
     let shortest_s = in_seconds(fineness.shortest).max(0.0);
     let group = series
         .x
         .len()
         .div_ceil(fineness.most_points.clamp(10, 4000))
         .max(1);
-    let sigma = noise(&series, group);
+    let sigma = noise(series, group);
     let mut all = Vec::new();
     for piece in series.pieces().filter(|p| !p.is_empty()) {
         let cuts = cut(&series.x[piece.clone()], group, sigma, fineness.strictness);
         let mut parts = ranges(&cuts, piece);
-        join(&mut parts, &series, fineness.least_change, shortest_s);
+        join(&mut parts, series, fineness.least_change, shortest_s);
         all.extend(parts);
     }
-    all.into_iter()
-        .map(|range| describe(log, &series, &places, range))
-        .collect()
+    all
 }
 
 /// Means of so many values each; the last may be of fewer.

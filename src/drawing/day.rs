@@ -64,11 +64,21 @@ impl DayChart {
     /// The drawing of a day's answer, with its bands where they were drawn.
     #[must_use]
     pub fn draw(self, plan: &Plan, day: &DayAnswer) -> Drawing {
-        let (names, series, y_range, takeaway) = match self {
+        self.draw_from(plan, day, &[])
+    }
+
+    /// The same, and how it goes on from a reading in the night: points of a trace.
+    #[must_use]
+    pub fn draw_from(self, plan: &Plan, day: &DayAnswer, onward: &[DayPoint]) -> Drawing {
+        let (mut names, mut series, y_range, takeaway) = match self {
             Self::Temperatures => temperatures(plan, day),
             Self::Charge => charge(day),
             Self::Power => power(day),
         };
+        if !onward.is_empty() && self != Self::Power {
+            names.push(words::FROM_READING.to_owned());
+            series.push(self.reading_curve(plan, day, onward));
+        }
         Drawing {
             takeaway,
             series: labelled(series, &names),
@@ -83,6 +93,33 @@ impl DayChart {
             is_low: true,
             counts_days: day.span_h > 24.0,
             least_chars: LEAST_CHARS,
+        }
+    }
+
+    /// Only where the day itself has points: the charts are read at the same stops.
+    fn reading_curve(self, plan: &Plan, day: &DayAnswer, onward: &[DayPoint]) -> Series {
+        let shown = of_units(plan);
+        let mut ahead = onward.iter().peekable();
+        let samples = day.trace.iter().filter_map(|point| {
+            while ahead
+                .next_if(|next| next.hours_h < point.hours_h - 1e-9)
+                .is_some()
+            {}
+            let next = ahead
+                .peek()
+                .filter(|next| next.hours_h <= point.hours_h + 1e-9)?;
+            let y = match self {
+                Self::Charge => next.charge_percent,
+                _ => shown(next.cabin_c),
+            };
+            Some(Sample {
+                x: point.hours_h,
+                y: Some(y),
+            })
+        });
+        Series {
+            samples: samples.collect(),
+            ..Series::default()
         }
     }
 
@@ -114,14 +151,7 @@ impl DayChart {
 type Curves = (Vec<String>, Vec<Series>, YRange, String);
 
 fn temperatures(plan: &Plan, day: &DayAnswer) -> Curves {
-    let us_units = plan.show.us_units;
-    let shown = move |value_c: f64| {
-        if us_units {
-            in_fahrenheit(celsius(value_c))
-        } else {
-            value_c
-        }
-    };
+    let shown = of_units(plan);
     let band = |of: fn(&BandPoint) -> Band| {
         spread(day, move |point| {
             let Band { low, high, .. } = of(point);
@@ -147,6 +177,18 @@ fn temperatures(plan: &Plan, day: &DayAnswer) -> Curves {
         YRange::Data,
         say::temperature_takeaway(plan, day),
     )
+}
+
+/// A temperature as the plan shows it.
+fn of_units(plan: &Plan) -> impl Fn(f64) -> f64 + Copy + use<> {
+    let us_units = plan.show.us_units;
+    move |value_c| {
+        if us_units {
+            in_fahrenheit(celsius(value_c))
+        } else {
+            value_c
+        }
+    }
 }
 
 fn charge(day: &DayAnswer) -> Curves {

@@ -77,15 +77,18 @@ const fn price(field: P) -> &'static str {
 }
 
 mod log;
+mod rows;
 mod said;
 pub mod words;
 
 pub use log::{
-    column_title, edge_label, edge_step_h, end_sentence, fault_sentence, gap_sentence,
-    hours_of_seconds, lasted_text, make_mode, make_noted, means_text, minutes_of, moment_of,
-    note_label, note_trouble, note_unit, noted_sentence, offset_of, offset_sentence, reading_text,
-    role_name, sampling_sentence, stretch_text, stretch_title, total_text, unit_name, why_words,
+    column_title, cut_in_two, edge_label, edge_step_h, end_sentence, fault_sentence, gap_sentence,
+    hours_of_seconds, lasted_text, leave_out, make_mode, make_noted, means_text, minutes_of,
+    moment_of, note_label, note_trouble, note_unit, noted_sentence, offset_of, offset_sentence,
+    place, reading_text, role_name, sampling_sentence, shortest_name, stretch_detail, stretch_text,
+    stretch_title, total_text, unit_name, why_words,
 };
+pub use rows::rows_text;
 pub use said::{
     about_name, air_refusal, air_sentence, budget_name, claim_number, claim_title, class_name,
     conditions, decisive_sentence, end_by_name, figure_text, full_by_name, headline,

@@ -20,6 +20,7 @@ pub const AXIS_CLOCK: &str = super::words::AXIS_CLOCK;
 pub const CABIN: &str = "Cabin";
 pub const OUTDOORS: &str = "Outdoors";
 pub const SET_POINT: &str = "Set point";
+pub const FROM_READING: &str = "From now";
 pub const CHARGE_SHORT: &str = "Charge";
 pub const SUN_IN: &str = "Panels";
 pub const CHARGER_IN: &str = "Chargers";
@@ -94,6 +95,8 @@ pub const BEDTIME_COMING: &str = "Looking for the latest time…";
 pub const BEDTIME_NONE: &str =
     "No mode is planned before the wanted hour, so there is none to change.";
 pub const CHECK_INS: &str = "It is night: read off monitor and thermometer";
+pub const CHECKED: &str = "As it stands in the night";
+pub const TAKE_FIT: &str = "Take the fitted figures into the plan";
 pub const CHECK_IN: &str = "Reading";
 pub const CHECK_IN_HINT: &str =
     "What the monitor and a thermometer say now, by the same clock as the start.";

@@ -144,7 +144,7 @@ test('an element: fields, hours and a bad text, under a strict policy', async ({
   assert.match(await page.locator('till-morning .error:visible').textContent(), /^from [\d.]+ to \d+$/);
   await shot();
   await page.evaluate(() => { document.querySelector('till-morning').lang = 'de'; });
-  await page.locator('till-morning label', { hasText: 'Kapazität' }).waitFor();
+  await page.locator('till-morning label', { hasText: 'Kapazität eines Blocks (Ah)' }).waitFor();
 });
 
 test('the element takes anybody’s addresses and links without harm', async ({ page, open, scratch }) => {

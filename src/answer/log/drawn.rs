@@ -1,9 +1,15 @@
 //! A log as a curve.
 
 use crate::{
-    bench::log::Log,
+    bench::log::{Log, WattsFrom},
     chart::series::{Sample as Dot, Series},
 };
+
+/// Whether the draw is in watts; else it is in amperes.
+#[must_use]
+pub fn is_in_watts(log: &Log) -> bool {
+    log.notes.watts_from != WattsFrom::Nowhere
+}
 
 /// The draw along the log for a chart: least and most of so many pieces, so that
 /// no peak is lost; gaps stay gaps.

@@ -161,8 +161,12 @@ impl NoteFigures {
             draw: self.watts.0,
             is_amps: false,
             expanded: self.watts.1,
+            least: self.watts.0,
+            most: self.watts.0,
             amps: None,
             volts: None,
+            ah: None,
+            wh: None,
         }
     }
 }

@@ -1,15 +1,15 @@
 //! Steady stretches of a log: found, moved by hand, and their figures.
 
-use super::meter::LogMeter;
+use super::{meter::LogMeter, report::Means};
 use crate::{
     bench::{
         instrument::{Instrument, Kind},
         log::{Log, Sample},
         measured,
-        stretches::{Fineness, stretches},
-        totals::totals_in,
+        stretches::{Fineness, spans},
+        totals::{Spread, totals_in},
     },
-    quantity::{in_amps, in_hours, in_volts, in_watts},
+    quantity::{in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours, in_watts, minutes},
 };
 use std::ops::Range;
 
@@ -23,31 +23,49 @@ pub struct StretchFigures {
     pub is_amps: bool,
     /// Expanded; `None` where the rows do not follow the load.
     pub expanded: Option<f64>,
+    /// Extremes of the draw.
+    pub least: f64,
+    pub most: f64,
     pub amps: Option<f64>,
-    pub volts: Option<f64>,
+    pub volts: Option<Means>,
+    pub ah: Option<f64>,
+    pub wh: Option<f64>,
 }
 
 /// Values that change points are looked for on: so few that no task of a page
 /// takes long (the work grows with their square at worst).
 const MOST_POINTS: usize = 500;
 
-/// The steady stretches found, from and to in hours from the log's start. Those
-/// without a draw are left out.
+/// Minutes that the shortest stretch may be looked for with. A compressor that
+/// starts and stops wants one longer than its cycle.
+pub const SHORTEST_MIN: [f64; 5] = [2.0, 10.0, 30.0, 60.0, 120.0];
+
+/// More stretches than a person sets a unit to in one run: rather the cycle of its
+/// compressor. Common practice, no source.
+const MANY: usize = 12;
+
+/// The next length to look with, where so many were found with this one.
 #[must_use]
-pub fn found(log: &Log) -> Vec<(f64, f64)> {
+pub fn coarser(found: usize, shortest_min: f64) -> Option<f64> {
+    let mut longer = SHORTEST_MIN.into_iter().filter(|min| *min > shortest_min);
+    longer.next().filter(|_| found > MANY)
+}
+
+/// The steady stretches found, none shorter than these minutes, from and to in
+/// hours from the log's start. Those without a draw are left out.
+#[must_use]
+pub fn found(log: &Log, shortest_min: f64) -> Vec<(f64, f64)> {
     let fineness = Fineness {
         most_points: MOST_POINTS,
+        shortest: minutes(shortest_min),
         ..Fineness::default()
     };
-    let found = stretches(log, &fineness);
-    let watts = |s: &crate::bench::stretches::Stretch| {
-        s.watts.map(in_watts).or(s.amps.map(in_amps)).unwrap_or(0.0)
-    };
-    let most = found.iter().map(watts).fold(0.0, f64::max);
+    let found = spans(log, &fineness);
+    let most = found.iter().map(|span| span.2).fold(0.0, f64::max);
     found
         .iter()
-        .filter(|s| watts(s) > 0.05 * most)
-        .map(|s| (in_hours(s.from), in_hours(s.to)))
+        .filter(|(.., mean)| *mean > 0.05 * most)
+        .map(|(from, to, _)| (in_hours(*from), in_hours(*to)))
         .collect()
 }
 
@@ -56,26 +74,31 @@ pub fn found(log: &Log) -> Vec<(f64, f64)> {
 pub fn stretch(log: &Log, (from_h, to_h): (f64, f64), meter: LogMeter) -> Option<StretchFigures> {
     let range = rows(log, from_h, to_h);
     let totals = totals_in(log, range.clone());
-    let (volts, amps) = (
-        totals.volts.map(|s| in_volts(s.mean)),
-        totals.amps.map(|s| in_amps(s.mean)),
-    );
+    let of_volts = |s: Spread<_>| (in_volts(s.mean), in_volts(s.least), in_volts(s.most));
+    let volts = totals.volts.map(of_volts);
+    let amps = totals.amps.map(|s| in_amps(s.mean));
     let watts = totals.watts.map(|s| in_watts(s.mean));
     let part: fn(&Sample) -> Option<f64> = match watts {
         Some(_) => |s| s.watts,
         None => |s| s.amps,
     };
     let draw = watts.or(amps)?;
-    let limits = limits(watts, volts, amps, meter);
-    let figure = measured::steady(draw, &totals, &log.series_in(range, part), &limits);
+    let limits = limits(watts, volts.map(|v| v.0), amps, meter);
+    let readings = log.series_in(range, part);
+    let (least, most) = readings.extremes().unwrap_or((draw, draw));
+    let figure = measured::steady(draw, &totals, &readings, &limits);
     Some(StretchFigures {
         from_h,
         to_h,
         draw,
         is_amps: watts.is_none(),
         expanded: figure.expanded(),
+        least,
+        most,
         amps,
         volts,
+        ah: totals.charge.map(|f| in_amp_hours(f.net)),
+        wh: totals.energy.map(|f| in_watt_hours(f.net)),
     })
 }
 
@@ -106,6 +129,15 @@ fn rows(log: &Log, from_h: f64, to_h: f64) -> Range<usize> {
     };
     let (from, to) = (at(from_h), at(to_h));
     from..(to + 1).min(log.samples.len()).max(from)
+}
+
+/// Cuts a stretch in two at its middle.
+pub fn cut_in_two(edges: &mut Vec<(f64, f64)>, at: usize) {
+    if let Some(&(from, to)) = edges.get(at) {
+        let middle = 0.5 * (from + to);
+        edges[at].1 = middle;
+        edges.insert(at + 1, (middle, to));
+    }
 }
 
 /// Moves one edge of a stretch, between its other edge and its neighbours.

@@ -1,5 +1,7 @@
 //! Times as loggers write them, to seconds.
 
+mod month;
+
 use time::{Date, Month};
 
 /// The order of day and month in dates written with strokes.
@@ -103,6 +105,9 @@ fn fraction(text: &str) -> Option<f64> {
 /// The answer counts days and has no meaning beyond differences.
 #[must_use]
 pub fn date(text: &str, order: DateOrder) -> Option<f64> {
+    if let Some((day, rest)) = month::named_date(text) {
+        return rest.is_empty().then_some(day);
+    }
     let mark = text.chars().find(|c| matches!(c, '-' | '/' | '.'))?;
     let mut parts = text.trim().trim_end_matches('.').split(mark);
     let (a, b, c) = (parts.next()?, parts.next()?, parts.next()?);
@@ -116,13 +121,17 @@ pub fn date(text: &str, order: DateOrder) -> Option<f64> {
     } else {
         (c, a, b)
     };
+    day_number(year, Month::try_from(whole(month, 2)? as u8).ok()?, day)
+}
+
+/// The day of a year of two or four digits.
+fn day_number(year: &str, month: Month, day: &str) -> Option<f64> {
     let mut year_number = whole(year, 4)? as i32;
     match year.len() {
         4 => {}
         2 => year_number += 2000,
         _ => return None,
     }
-    let month = Month::try_from(whole(month, 2)? as u8).ok()?;
     let day = whole(day, 2)? as u8;
     let date = Date::from_calendar_date(year_number, month, day).ok()?;
     Some(f64::from(date.to_julian_day()))
@@ -141,9 +150,14 @@ pub struct Moment {
 #[must_use]
 pub fn moment(text: &str, order: DateOrder) -> Option<Moment> {
     let text = text.trim();
-    let at = text.find(['T', 't', ' ', ',', '_'])?;
-    let day = date(&text[..at], order)?;
-    let (time, zone) = split_zone(text[at + 1..].trim_start())?;
+    let (day, rest) = match month::named_date(text) {
+        Some(named) => named,
+        None => {
+            let at = text.find(['T', 't', ' ', ',', '_'])?;
+            (date(&text[..at], order)?, text[at + 1..].trim_start())
+        }
+    };
+    let (time, zone) = split_zone(rest)?;
     let clock = clock(time)?;
     if clock.first >= 24.0 {
         return None;
@@ -221,6 +235,11 @@ mod tests {
             ("05.03.2024 14:03:22", DateOrder::MonthFirst),
             ("05/03/24 2:03:22 PM", DateOrder::DayFirst),
             ("3/5/2024, 14:03:22", DateOrder::MonthFirst),
+            ("05 Mar 2024 14:03:22", DateOrder::MonthFirst),
+            ("5-MAR-24 2:03:22 pm", DateOrder::DayFirst),
+            ("March 5, 2024 14:03:22", DateOrder::DayFirst),
+            ("5. März 2024, 14:03:22", DateOrder::DayFirst),
+            ("2024 Mar 05 14:03:22Z", DateOrder::DayFirst),
         ] {
             assert_eq!(moment(text, order).map(|m| m.seconds), Some(want), "{text}");
         }
@@ -229,6 +248,10 @@ mod tests {
             "2024-13-01 10:00",
             "2024-03-05",
             "2024-03-05T25:00",
+            "30 Feb 2024 10:00",
+            "5 Mar 2024",
+            "5 Max 2024 10:00",
+            "Mar 2024 10:00",
         ] {
             assert_eq!(moment(text, DateOrder::DayFirst), None, "{text}");
         }

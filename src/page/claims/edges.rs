@@ -8,6 +8,7 @@ use crate::{
     drawing::{Drawing, lay_out, markup},
     page::{
         dom::{El, always, button, h, set_attr},
+        field::choice,
         reactive::*,
         state::State,
     },
@@ -60,11 +61,22 @@ pub fn chart(state: State, bench: Bench) -> El {
                 handle(bench, scale, at, true),
             ]
         };
-        (0..count).flat_map(both).collect()
+        let numbers = (0..count).map(|at| number(bench, scale, at));
+        (0..count).flat_map(both).chain(numbers).collect()
     });
+    let axis = move || {
+        let log = bench.log.get();
+        let in_watts = log.is_none_or(|log| log::is_in_watts(&log));
+        let words = if in_watts {
+            words::WATTS_AXIS
+        } else {
+            words::AMPS_AXIS
+        };
+        words.into()
+    };
     h("figure", "chart log-chart")
         .attr("aria-label", words::CHART_LABEL)
-        .child(h("p", "axis-name").text(words::WATTS_AXIS))
+        .child(h("p", "axis-name").live_text(axis))
         .child(h("div", "with-handles").child(picture).child(handles))
         .child(h("p", "axis-name under").text(words::HOURS_AXIS))
 }
@@ -153,6 +165,20 @@ fn handle(bench: Bench, scale: XScale, at: usize, is_end: bool) -> El {
     element
 }
 
+/// The number of a stretch, over its middle.
+fn number(bench: Bench, scale: XScale, at: usize) -> El {
+    let element = h("span", "stretch-number")
+        .attr("aria-hidden", "true")
+        .text(&say::place(at));
+    let root = element.0.clone();
+    always(move || {
+        let px = |is_end| scale.get().px(edge_of(bench, at, is_end)).unwrap_or(0.0);
+        let middle = say::plainly(0.5 * (px(false) + px(true)));
+        set_attr(&root, "style", Some(&format!("left:{middle}px")));
+    });
+    element
+}
+
 /// Each stretch with its draw, and the modes it can become.
 pub fn table(state: State, bench: Bench) -> El {
     let key = move || format!("{:?}", bench.figures.stretches());
@@ -165,13 +191,47 @@ pub fn table(state: State, bench: Bench) -> El {
         .child(h("h4", "").text(words::STRETCHES))
         .child(h("p", "hint").text(words::STRETCHES_HINT))
         .child(h("div", "stretches").live_children(key, rows))
+        .child(shortest(bench))
         .child(button("quiet", words::FIND_AGAIN, move || bench.find()))
+}
+
+/// How long a stretch has to be; a change looks anew.
+fn shortest(bench: Bench) -> El {
+    let all = log::SHORTEST_MIN;
+    let chosen = choice(
+        "log-shortest",
+        words::SHORTEST,
+        move || all.map(say::shortest_name).to_vec(),
+        move || {
+            let now = bench.shortest_min.get();
+            all.iter().position(|min| *min == now).unwrap_or(0)
+        },
+        move |at| {
+            bench
+                .shortest_min
+                .set(all.get(at).copied().unwrap_or(all[0]));
+            bench.find();
+        },
+    );
+    chosen.child(h("p", "hint").text(words::SHORTEST_HINT))
 }
 
 fn row(state: State, bench: Bench, at: usize, figure: StretchFigures) -> El {
     let label = move |name: &str| say::make_mode(at, name);
+    let edit = move |change: fn(&mut Vec<(f64, f64)>, usize)| {
+        let mut edges = bench.edges.get_untracked();
+        change(&mut edges, at);
+        bench.set_edges(edges);
+    };
+    let cut = button("quiet", words::CUT, move || edit(log::cut_in_two));
+    let out = button("quiet", words::LEAVE_OUT, move || {
+        edit(|edges, at| {
+            edges.remove(at);
+        });
+    });
     h("div", "stretch")
         .child(h("p", "").text(&say::stretch_text(at, &figure)))
+        .child(h("p", "detail").text(&say::stretch_detail(&figure)))
         .child(h("p", "hint").text(words::INTO))
         .child(into::mode_buttons(
             state,
@@ -179,4 +239,9 @@ fn row(state: State, bench: Bench, at: usize, figure: StretchFigures) -> El {
             label,
             bench.said,
         ))
+        .child(
+            h("div", "buttons")
+                .child(cut.attr("aria-label", &say::cut_in_two(at)))
+                .child(out.attr("aria-label", &say::leave_out(at))),
+        )
 }

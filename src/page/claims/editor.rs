@@ -36,7 +36,7 @@ pub fn editor(state: State) -> El {
         });
         cards.chain(add).collect()
     };
-    h("div", "")
+    h("div", "claim-cards")
         .child(h("h3", "").text(words::CLAIMS))
         .child(h("div", "").live_children(key, cards))
 }

@@ -36,6 +36,7 @@ pub struct Bench {
     /// Edges of the stretches as they are dragged, and as they were let go.
     pub edges: RwSignal<Vec<(f64, f64)>>,
     pub settled: RwSignal<Vec<(f64, f64)>>,
+    pub shortest_min: RwSignal<f64>,
     pub offset_a: RwSignal<f64>,
     pub meter: RwSignal<LogMeter>,
     pub figures: Figures,
@@ -60,6 +61,7 @@ impl Bench {
             log: RwSignal::new(None),
             edges: RwSignal::new(Vec::new()),
             settled: RwSignal::new(Vec::new()),
+            shortest_min: RwSignal::new(log::SHORTEST_MIN[0]),
             offset_a: RwSignal::new(0.0),
             meter: RwSignal::new(LogMeter::default()),
             figures: Figures::new(),
@@ -128,26 +130,49 @@ impl Bench {
 
     fn open_log(self, ordered: Ordered) {
         later(Duration::ZERO, move || match ordered.log() {
-            Ok(log) => {
-                self.set_edges(Vec::new());
-                self.log.set(Some(Arc::new(log)));
-                self.stage.set(Stage::Open);
-                self.find();
-            }
+            Ok(log) => self.show(log),
             Err(refusal) => self.stage.set(Stage::Refused(refusal)),
         });
     }
 
-    /// Looks for the stretches anew.
+    fn show(self, log: Log) {
+        later(Duration::ZERO, move || {
+            self.set_edges(Vec::new());
+            self.log.set(Some(Arc::new(log)));
+            self.stage.set(Stage::Open);
+            self.shortest_min.set(log::SHORTEST_MIN[0]);
+            self.find_few();
+        });
+    }
+
+    /// Looks for the stretches anew, as long as asked.
     pub fn find(self) {
         later(Duration::ZERO, move || {
             if let Some(log) = self.log.get_untracked() {
-                self.set_edges(log::found(&log));
+                self.set_edges(log::found(&log, self.shortest_min.get_untracked()));
             }
         });
     }
 
-    fn set_edges(self, edges: Vec<(f64, f64)>) {
+    /// The same, longer ones while there are too many.
+    fn find_few(self) {
+        later(Duration::ZERO, move || {
+            let Some(log) = self.log.get_untracked() else {
+                return;
+            };
+            let shortest_min = self.shortest_min.get_untracked();
+            let edges = log::found(&log, shortest_min);
+            match log::coarser(edges.len(), shortest_min) {
+                Some(longer) => {
+                    self.shortest_min.set(longer);
+                    self.find_few();
+                }
+                None => self.set_edges(edges),
+            }
+        });
+    }
+
+    pub fn set_edges(self, edges: Vec<(f64, f64)>) {
         self.edges.set(edges.clone());
         self.settled.set(edges);
     }

@@ -48,6 +48,7 @@ pub fn log_view(state: State, bench: Bench) -> El {
             edges::chart(state, bench),
             totals(report),
             sentences(report),
+            rows(bench, report),
             meter(bench),
             offset(bench, report),
             into_plan(state, bench, report),
@@ -103,6 +104,17 @@ fn sentences(report: Reported) -> El {
         move || all().join("\n"),
         move || all().iter().map(|text| h("li", "").text(text)).collect(),
     )
+}
+
+/// What was done to the rows.
+fn rows(bench: Bench, report: Reported) -> El {
+    h("p", "detail").live_text(move || {
+        let (log, report) = (bench.log.get(), report.get());
+        let both = log.zip(report);
+        both.map_or_else(String::new, |(log, report)| {
+            say::rows_text(&log.notes, &report)
+        })
+    })
 }
 
 fn meter(bench: Bench) -> El {

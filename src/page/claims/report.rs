@@ -61,7 +61,7 @@ fn row_texts(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
         say::verdict_name(answer.verdict).to_owned(),
         say::conditions(claim, answer),
         answer.missing.map_or("", say::missing_sentence).to_owned(),
-        say::limited_sentence(answer),
+        say::limited_sentence(claim, answer),
         say::decisive_sentence(answer),
     ]
 }

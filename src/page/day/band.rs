@@ -1,4 +1,4 @@
-//! Odds, bands, ranked changes and bedtime lines: all that takes longer than a key,
+//! Readings, odds, bands, ranked changes and bedtime lines: all that takes longer than a key,
 //! one after the other.
 //!
 //! The chances hang on the plan's seed alone, so a band that is drawn anew for the
@@ -9,7 +9,10 @@ use super::{
     slices::{Late, Line, Turn},
 };
 use crate::{
-    answer::day::{Bedtime, BedtimeLine, DayAnswer, MoreHours, Ranker, Sampled, Sampler},
+    answer::day::{
+        Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, MoreHours, Ranker, Sampled,
+        Sampler,
+    },
     page::reactive::*,
     plan::{Path, Plan, day::DayField},
     wording::day_words as words,
@@ -38,6 +41,8 @@ impl Drawn {
 #[derive(Clone, Copy)]
 pub struct Bands {
     pub drawn: Late<Drawn>,
+    /// What the readings of the night make of it.
+    pub check_in: Late<CheckInAnswer>,
     pub changes: Late<MoreHours>,
     pub bedtime: Late<Vec<BedtimeLine>>,
 }
@@ -56,6 +61,7 @@ impl Bands {
     pub fn new(state: State, is_open: RwSignal<bool>) -> Self {
         let bands = Self {
             drawn: Late::new(),
+            check_in: Late::new(),
             changes: Late::new(),
             bedtime: Late::new(),
         };
@@ -66,9 +72,10 @@ impl Bands {
             }
             state.turn();
             bands.drawn.expect();
+            bands.check_in.expect();
             bands.changes.expect();
             bands.bedtime.expect();
-            line.begin(move |turn| bands.draw(state, turn));
+            line.begin(move |turn| bands.check(state.plan.get_untracked(), turn));
         });
         bands
     }
@@ -84,8 +91,24 @@ impl Bands {
         }
     }
 
-    fn draw(self, state: State, turn: Turn) {
-        let plan = state.plan.get_untracked();
+    /// Readings first: who made them stands in the dark and waits.
+    fn check(self, plan: Plan, turn: Turn) {
+        let Some(work) = CheckInWork::new(&plan) else {
+            self.check_in.put(None);
+            return self.draw(plan, turn);
+        };
+        let (work, checked) = both(work);
+        turn.run(
+            AT_ONCE,
+            move || work.borrow_mut().step(1),
+            move || {
+                self.check_in.put(checked.borrow().finish());
+                self.draw(plan, turn);
+            },
+        );
+    }
+
+    fn draw(self, plan: Plan, turn: Turn) {
         let all = plan.number(Path::Day(DayField::SamplesCount));
         let all = all.unwrap_or(0.0) as u32;
         let Some(sampler) = Sampler::new(&plan).filter(|_| all > 0) else {

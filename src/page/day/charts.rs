@@ -25,7 +25,13 @@ pub fn charts(state: State, told: Told) -> El {
         };
         let plots = DayChart::ALL.map(|chart| {
             let drawn = Memo::new_with_compare(
-                move |_| told.of(state, |plan, day| chart.draw(plan, day)),
+                move |_| {
+                    let read = told.bands.check_in.get();
+                    told.of(state, |plan, day| {
+                        let onward = read.as_ref().map(|read| read.onward.trace.as_slice());
+                        chart.draw_from(plan, day, onward.unwrap_or_default())
+                    })
+                },
                 |_: Option<&Drawing>, _| true,
             );
             Plot {

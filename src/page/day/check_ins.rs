@@ -1,10 +1,10 @@
 //! What was read off in the night: clock, monitor, thermometer.
 
-use super::{El, State, forms::grid, h};
+use super::{El, State, forms::grid, h, told::Told};
 use crate::{
     page::{dom::button, field::number_field},
     plan::{CheckIn, Path, check::MOST_CHECK_INS, day::CheckInField as I},
-    wording::{self, day_words as words},
+    wording::{self, day as say, day_words as words},
 };
 
 /// The readings, a card each.
@@ -41,4 +41,66 @@ fn card(state: State, at: usize, count: usize) -> El {
         .child(button("quiet", words::REMOVE_CHECK_IN, move || {
             state.change(|draft| draft.remove(Path::CheckIns, at));
         }))
+}
+
+/// What the readings make of the night; nothing before there is one.
+pub fn checked(state: State, told: Told) -> El {
+    let late = told.bands.check_in;
+    let sentences = move || {
+        late.get().map_or_else(Vec::new, |said| {
+            state.with_plan(|plan| {
+                let mut all = vec![say::check_in_sentence(plan, &said)];
+                all.push(say::onward_sentence(plan, &said));
+                all.extend(say::advice_sentence(plan, &said));
+                all
+            })
+        })
+    };
+    let fit = move || {
+        late.get()
+            .map_or_else(Vec::new, |said| say::fit_sentences(&said.fit))
+    };
+    let take = button("quiet", words::TAKE_FIT, move || {
+        let Some(said) = late.get() else { return };
+        state.edit(|plan| {
+            if let Some(fitted) = said.fit.applied_to(plan) {
+                *plan = fitted;
+            }
+        });
+    })
+    .live_flag("hidden", move || {
+        !late
+            .get()
+            .is_some_and(|said| state.with_plan(|plan| say::is_fitted(&said, plan)))
+    });
+    h("div", "checked")
+        .live_class("behind", move || late.is_behind())
+        .live_flag("hidden", move || late.get().is_none())
+        .child(h("h3", "").text(words::CHECKED))
+        .child(
+            h("div", "")
+                .attr("role", "status")
+                .attr("id", "day-checked")
+                .live_children(
+                    move || sentences().join("\n"),
+                    move || {
+                        let all = sentences();
+                        let last = all.len().saturating_sub(1);
+                        let line = |(at, text): (usize, &String)| {
+                            let class = if at == last {
+                                "answer advice"
+                            } else {
+                                "detail"
+                            };
+                            h("p", class).text(text)
+                        };
+                        all.iter().enumerate().map(line).collect()
+                    },
+                ),
+        )
+        .child(h("ul", "findings").live_children(
+            move || fit().join("\n"),
+            move || fit().iter().map(|text| h("li", "").text(text)).collect(),
+        ))
+        .child(take)
 }

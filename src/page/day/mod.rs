@@ -27,6 +27,7 @@ pub fn day(state: State) -> Vec<El> {
     told.follow_fold(sentence.0.clone());
     let answered = [
         sentence,
+        check_ins::checked(state, told),
         forms::start(state),
         charts::charts(state, told),
         changes::changes(state, told),

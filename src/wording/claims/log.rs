@@ -186,20 +186,22 @@ pub fn column_title(at: usize, heading: &str, why: &str) -> String {
 #[must_use]
 pub fn means_text((mean, least, most): Means, unit: &str) -> String {
     format!(
-        "{}, {} to {}",
+        "{} on average, {} to {}",
         with_unit(mean, unit),
         plain(least),
         with_unit(most, unit)
     )
 }
 
-/// A total with its expanded uncertainty.
+/// A total with its expanded uncertainty, both to the same decimal.
 #[must_use]
 pub fn total_text((value, expanded): (f64, Option<f64>), unit: &str) -> String {
-    let value = fixed(value, if value.abs() < 1000.0 { 1 } else { 0 });
+    let decimals = usize::from(value.abs() < 1000.0);
+    let text = fixed(value, decimals);
     match expanded {
-        Some(u) => format!("{value} ±{}", with_unit(u, unit)),
-        None => format!("{value}\u{202f}{unit}, no accuracy claimed"),
+        Some(u) if u < 0.1 => format!("{text} ±{}", with_unit(u, unit)),
+        Some(u) => format!("{text} ±{}\u{202f}{unit}", fixed(u, decimals)),
+        None => format!("{text}\u{202f}{unit}, no accuracy claimed"),
     }
 }
 
@@ -217,25 +219,65 @@ pub fn lasted_text(report: &LogReport) -> String {
     }
 }
 
-/// One stretch in a line.
+/// One stretch in a line: when, how long, its draw.
 #[must_use]
 pub fn stretch_text(at: usize, figure: &StretchFigures) -> String {
-    let unit = if figure.is_amps { "A" } else { "W" };
-    let error = figure.expanded.map_or_else(
-        || ", no accuracy claimed".to_owned(),
-        |u| format!(" ±{}", with_unit(u, unit)),
-    );
-    let extra = match (figure.amps, figure.volts) {
-        (Some(a), Some(v)) => format!(" ({} at {})", with_unit(a, "A"), with_unit(v, "V")),
-        _ => String::new(),
-    };
     format!(
-        "{}. {}, {}: {}\u{202f}{unit}{error}{extra}",
+        "{}. {}, {}: {}",
         at + 1,
         stretch_title(figure.from_h, figure.to_h),
         duration_fine(figure.to_h - figure.from_h),
-        fixed(figure.draw, 1)
+        total_text((figure.draw, figure.expanded), draw_unit(figure)),
     )
+}
+
+fn draw_unit(figure: &StretchFigures) -> &'static str {
+    if figure.is_amps { "A" } else { "W" }
+}
+
+/// What else is known of it: extremes, volts, amps and totals.
+#[must_use]
+pub fn stretch_detail(figure: &StretchFigures) -> String {
+    let unit = draw_unit(figure);
+    let mut all = vec![format!(
+        "{} to {}",
+        fixed(figure.least, 1),
+        format_args!("{}\u{202f}{unit}", fixed(figure.most, 1))
+    )];
+    all.extend(figure.volts.map(|v| means_text(v, "V")));
+    let amps = figure.amps.filter(|_| !figure.is_amps);
+    all.extend(amps.map(|a| with_unit(a, "A")));
+    let mut totals = Vec::new();
+    totals.extend(figure.ah.map(|ah| format!("{}\u{202f}Ah", fixed(ah, 1))));
+    totals.extend(figure.wh.map(|wh| format!("{}\u{202f}Wh", fixed(wh, 0))));
+    if !totals.is_empty() {
+        all.push(format!("in all {}", totals.join(" and ")));
+    }
+    format!("{}.", all.join("; "))
+}
+
+/// A place in a list, counted as people do.
+#[must_use]
+pub fn place(at: usize) -> String {
+    format!("{}", at + 1)
+}
+
+/// The shortest stretch looked for.
+#[must_use]
+pub fn shortest_name(minutes: f64) -> String {
+    duration_fine(minutes / 60.0)
+}
+
+/// What a button does that leaves a stretch out.
+#[must_use]
+pub fn leave_out(at: usize) -> String {
+    format!("Leave stretch {} out", at + 1)
+}
+
+/// What a button does that cuts a stretch in two.
+#[must_use]
+pub fn cut_in_two(at: usize) -> String {
+    format!("Cut stretch {} in two", at + 1)
 }
 
 /// What a button does that makes a stretch a mode's draw.

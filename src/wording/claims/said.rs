@@ -125,10 +125,10 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
     );
     match answer.claims.len() {
         1 => one,
-        all => format!(
-            "{one} Of {all} claims, {} can be called.",
-            answer.claims.iter().filter(decided).count()
-        ),
+        all => match answer.claims.iter().filter(decided).count() {
+            0 => format!("{one} None of the {all} claims can be called yet."),
+            called => format!("{one} Of {all} claims, {called} can be called."),
+        },
     }
 }
 
@@ -137,7 +137,7 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
 pub fn claim_title(plan: &Plan, answer: &ClaimAnswer) -> String {
     match plan.claims.get(answer.claim) {
         Some(claim) if !claim.name.is_empty() => {
-            format!("{}: {}", claim.name, about_name(answer.about))
+            format!("{} ({})", claim.name, about_name(answer.about))
         }
         _ => about_name(answer.about).into(),
     }
@@ -202,11 +202,14 @@ pub const fn missing_sentence(missing: Missing) -> &'static str {
 
 /// What limits a figure most.
 #[must_use]
-pub fn limited_sentence(answer: &ClaimAnswer) -> String {
+pub fn limited_sentence(claim: &Claim, answer: &ClaimAnswer) -> String {
     let Some(first) = answer.limited_by.first() else {
         return String::new();
     };
     let what = match first.source {
+        Source::Meter if claim.meter.is_none() => {
+            "the spread stated with it (of a log: its meter, and what gaps may hold)"
+        }
         Source::Meter => "the meter",
         Source::VoltMeter => "the meter of volts",
         Source::Sampling => "how seldom it was logged",
@@ -240,7 +243,7 @@ pub fn decisive_sentence(answer: &ClaimAnswer) -> String {
     match (remedy.meter_limit, remedy.classes.first()) {
         (Some(_), Some(class)) => ways.push(format!("a {} read well", class_name(*class))),
         (Some(limit), None) => ways.push(format!(
-            "a meter good to {}",
+            "a meter good to ±{}",
             figure_text(answer.about, limit)
         )),
         (None, _) => {}
@@ -373,6 +376,8 @@ pub fn pocket_sentence(plan: &Plan, pocket: &Pocket) -> String {
         .banks
         .get(pocket.bank)
         .map_or("", |bank| chemistry_name(bank.chemistry));
+    // Without what stands in brackets: it stands in some itself.
+    let chemistry = chemistry.split(" (").next().unwrap_or_default();
     match pocket.outcome {
         PocketOutcome::Holds(f) => format!(
             "{mode}: hours = {} × usable Wh (= {} × usable Ah at {}, {chemistry}); from {} to {} usable Wh, within {}\u{202f}%.",

@@ -21,6 +21,12 @@ pub const OFFSET_FROM_LOG: &str = "Read it off the log’s start";
 pub const OFFSET_NONE: &str = "The log starts under load: there is no rest to read it from.";
 pub const STRETCHES: &str = "Steady stretches";
 pub const STRETCHES_HINT: &str = "Found by where the mean changes (PELT; Killick, Fearnhead and Eckley 2012). Drag the edges, or move them with the arrow keys, a minute at a time.";
+pub const SHORTEST: &str = "The shortest to look for";
+pub const SHORTEST_HINT: &str =
+    "Longer than one on and off of the compressor: its mean then has its rests in it.";
+pub const LEAVE_OUT: &str = "Leave out";
+pub const CUT: &str = "Cut in two";
+pub const AMPS_AXIS: &str = "Draw, A";
 pub const FIND_AGAIN: &str = "Find them anew";
 pub const MAKE_BANK: &str = "Take the totals as the measured bank";
 pub const MAKE_CLAIMS: &str = "Hold the totals against the label";

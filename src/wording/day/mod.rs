@@ -2,11 +2,13 @@
 
 mod books;
 mod changes;
+mod check_in;
 mod happened;
 mod weather;
 
 pub use books::{BookRow, day_rows, energy_rows, heat_rows};
 pub use changes::{bedtime_sentences, change_gain, change_name, change_sentence, try_change};
+pub use check_in::{advice_sentence, check_in_sentence, fit_sentences, is_fitted, onward_sentence};
 pub use happened::{
     charge_takeaway, event_label, event_sentence, first_things, power_takeaway,
     temperature_takeaway,
