@@ -12,7 +12,9 @@ pub mod peukert;
 mod store;
 pub mod strings;
 mod tables;
+mod warmth;
 
 pub use chemistry::{Chemistry, Kind};
 pub use pack::{Capacity, Pack};
 pub use store::{Held, Store, Timed};
+pub use warmth::Warmth;

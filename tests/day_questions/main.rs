@@ -6,3 +6,4 @@ mod changes;
 mod check_in;
 mod longest;
 mod sizing;
+mod warmth;

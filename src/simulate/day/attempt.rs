@@ -23,9 +23,10 @@ impl<S: Sink> Walk<'_, S> {
             .filter(|_| !is_dark && standing.unit_off_until.is_none());
         let doing = rig.and_then(|rig| self.doing(rig, start.outdoor_c));
         let step = self.cabin_step(slot, (from_h, to_h), (&start, &end), rig, doing.as_ref());
-        let hanging = self.hanging(is_dark, rig, doing.as_ref(), &step, to_h - from_h);
+        let mut hanging = self.hanging(is_dark, rig, doing.as_ref(), &step, to_h - from_h);
         let sources = self.sources(slot, &start.towards(&end, 0.5), to_h - from_h);
         let bank_c = self.bank_c(step.mean_air_c, 0.5 * (start.outdoor_c + end.outdoor_c));
+        hanging.warmth = self.inputs.bank.warmth(bank_c, 0.0);
         let flow = self.flow(&hanging, &sources, bank_c, to_h - from_h);
         Piece {
             from_h,

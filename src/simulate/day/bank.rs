@@ -3,7 +3,7 @@
 use super::guess::Guess;
 pub use super::{charging::Charging, hanging::Hanging};
 use crate::{
-    bank::{Held, Pack, Store, Timed},
+    bank::{Chemistry, Held, Pack, Store, Timed, Warmth},
     simulate::Stop,
 };
 
@@ -13,6 +13,7 @@ pub struct Bank {
     pub pack: Pack,
     pub store: Store,
     pub charging: Charging,
+    pub chemistry: Chemistry,
     /// Share of what it holds that the plan keeps back.
     pub floor_share: f64,
 }
@@ -136,7 +137,7 @@ impl Bank {
         offered_a: f64,
         most_in_a: f64,
     ) -> Option<Flow> {
-        let ohm = self.pack.ohm;
+        let ohm = self.ohm(hanging);
         let mut source_a = offered_a.max(0.0);
         let mut points = hanging.settle(emf_v, ohm, source_a)?;
         let mut is_held = false;
@@ -192,7 +193,7 @@ impl Bank {
     #[must_use]
     pub fn stop_at(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<Stop> {
         let pack = &self.pack;
-        let Some(point) = hanging.heavier(self.emf_v(held), pack.ohm, source_a) else {
+        let Some(point) = hanging.heavier(self.emf_v(held), self.ohm(hanging), source_a) else {
             return Some(Stop::NoCurrentCarriesIt);
         };
         if point.bar_v < pack.cutoff_v - SLACK {
@@ -208,15 +209,34 @@ impl Bank {
     /// Volts at the unit's end of its cable while it is on.
     #[must_use]
     pub fn unit_v(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<f64> {
-        let point = hanging.heavier(self.emf_v(held), self.pack.ohm, source_a)?;
+        let point = hanging.heavier(self.emf_v(held), self.ohm(hanging), source_a)?;
         Some(hanging.on.taker_v(point.bar_v))
     }
 
-    /// Whether a current out of the bank lasts for so long.
+    /// Resistance as warm as the bank is.
+    fn ohm(&self, hanging: &Hanging) -> f64 {
+        self.pack.ohm * hanging.warmth.ohm_ratio
+    }
+
+    /// What warmth does while so much is drawn.
     #[must_use]
-    pub fn lasts(&self, from: Held, bank_a: f64, timed: &Lasting) -> bool {
-        bank_a <= 0.0
-            || self.store.most_out_a(from, &timed.timed, self.floor_share) >= bank_a * (1.0 - SLACK)
+    pub fn warmth(&self, bank_c: f64, bank_a: f64) -> Warmth {
+        let hours = self.store.cells_ah / bank_a.max(1e-9);
+        Warmth::of(self.chemistry, bank_c, hours)
+    }
+
+    /// Whether a current out of the bank lasts for so long.
+    ///
+    /// A cold bank is empty earlier: of what it holds when warm, some stays behind.
+    /// What a hot one would give beyond that is not counted on.
+    #[must_use]
+    pub fn lasts(&self, from: Held, bank_a: f64, timed: &Lasting, bank_c: f64) -> bool {
+        if bank_a <= 0.0 {
+            return true;
+        }
+        let given = self.warmth(bank_c, bank_a).capacity_ratio.min(1.0);
+        let floor_share = 1.0 - given * (1.0 - self.floor_share);
+        self.store.most_out_a(from, &timed.timed, floor_share) >= bank_a * (1.0 - SLACK)
     }
 
     /// What is left after a steady current.

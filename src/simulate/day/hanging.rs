@@ -1,6 +1,9 @@
 //! What hangs on the bars.
 
-use crate::circuit::{Branch, Point, Taker, settle};
+use crate::{
+    bank::Warmth,
+    circuit::{Branch, Point, Taker, settle},
+};
 
 /// What hangs on the bars over a step.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,6 +14,8 @@ pub struct Hanging {
     pub off: Branch,
     /// Share of the step that the unit is on.
     pub share: f64,
+    /// How warm the bank is that it hangs on.
+    pub warmth: Warmth,
 }
 
 impl Hanging {
@@ -66,6 +71,7 @@ impl Hanging {
             on: nothing,
             off: nothing,
             share: 0.0,
+            warmth: Warmth::NONE,
         }
     }
 }

@@ -172,6 +172,7 @@ fn bank(plan: &Plan) -> Option<Bank> {
     let rated_h = plan.number(Path::Bank(0, B::RatedHoursH))?;
     Some(Bank {
         store: Store::new(&pack, rated_h, charging.kept),
+        chemistry: the_bank.chemistry,
         floor_share: to,
         pack,
         charging,

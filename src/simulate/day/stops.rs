@@ -25,7 +25,7 @@ impl<S: Sink> Walk<'_, S> {
             return Some(stop);
         }
         let lasting = bank.lasting(piece.to_h - piece.from_h);
-        if !bank.lasts(self.standing.held, flow.bank_a, &lasting) {
+        if !bank.lasts(self.standing.held, flow.bank_a, &lasting, piece.bank_c) {
             return Some(Stop::ChargeFloor {
                 kept_percent: 100.0 * bank.floor_share,
             });
@@ -65,7 +65,9 @@ impl<S: Sink> Walk<'_, S> {
             let held = bank.after(self.standing.held, &lasting, flow.bank_a);
             let then = Flow { held, ..*flow };
             let fails = match stop {
-                Stop::ChargeFloor { .. } => !bank.lasts(self.standing.held, flow.bank_a, &lasting),
+                Stop::ChargeFloor { .. } => {
+                    !bank.lasts(self.standing.held, flow.bank_a, &lasting, piece.bank_c)
+                }
                 stop if is_of_unit(stop) => self.unit_stop(piece, &then).is_some(),
                 _ => bank.stop_at(held, &piece.hanging, flow.source_a).is_some(),
             };
