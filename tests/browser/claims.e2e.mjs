@@ -77,9 +77,9 @@ test('a stretch is cut, left out, and looked for anew', async (t) => {
   await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
   const count = (many) => t.page.waitForFunction((n) => document.querySelectorAll('.stretch').length === n, many);
   await count(2);
-  await t.page.getByRole('button', { name: 'Cut stretch 1 in two' }).click();
+  await t.page.getByRole('button', { name: 'Cut in two, stretch 1' }).click();
   await count(3);
-  await t.page.getByRole('button', { name: 'Leave stretch 3 out' }).click();
+  await t.page.getByRole('button', { name: 'Leave out, stretch 3' }).click();
   await count(2);
   await t.page.getByRole('button', { name: 'Find them anew' }).click();
   await t.page.waitForFunction(() => document.querySelectorAll('.stretch')[1]?.textContent.includes('130'));
