@@ -385,3 +385,28 @@ proptest! {
         }
     }
 }
+
+/// The first question runs on the copper that the fourth judges: by R = rho l / A
+/// (IEC 60028) and 1.16 for fine strands, the way to the distribution added.
+#[test]
+fn hours_and_cables_speak_of_the_same_copper() {
+    use till_morning::simulate::assemble::{cable_ohm, path_ohm};
+    let mut plan = van();
+    let warm = 1.0 + 0.00393 * 20.0;
+    let bare = 1.7241e-8 * 8.0 / 16e-6 * warm;
+    near(path_ohm(&plan, 0), bare, 1e-12);
+    near(cable_ohm(&plan.units[0].cable), bare, 1e-12);
+    let before = night(&plan).runs[0].lost_wh;
+    plan.wiring.unit.strands = Some(till_morning::plan::wiring::Strands::Fine);
+    near(path_ohm(&plan, 0), 1.16 * bare, 1e-12);
+    plan.wiring.distribution_m = Some(1.0);
+    plan.wiring.distribution_mm2 = Some(33.631);
+    let shared = 1.7241e-8 * 2.0 / 33.631e-6 * warm;
+    near(path_ohm(&plan, 0), 1.16 * bare + shared, 1e-12);
+    let run = &night(&plan).runs[0];
+    assert!(run.unit_wh < run.drawn_wh && before > 0.0);
+    let legs = wiring(&plan).unwrap().legs;
+    assert_eq!([legs[0].leg, legs[1].leg], [Leg::Distribution, Leg::Unit]);
+    // What the first cable drops the second one's source has not.
+    assert!(legs[1].source_low_v < 20.0 && legs[1].source_low_v > 19.5);
+}

@@ -178,7 +178,7 @@ const UNITS: [&str; 30] = [
 ];
 
 /// Numbers whose key names no unit, and why.
-const WITHOUT: [&str; 41] = [
+const WITHOUT: [&str; 42] = [
     // A date, and the number that a row of chances starts from.
     "year",
     "month",
@@ -218,6 +218,7 @@ const WITHOUT: [&str; 41] = [
     "cop_expanded",
     // In the currency that was typed; and what the bank gives in its life.
     "price_number",
+    "shore_price_per_kwh",
     "per_lifetime_kwh",
     "lifetime_kwh",
     // Places in lists.

@@ -1,7 +1,8 @@
 // Trunk's post_build hook: makes the finished site of what Trunk has staged.
 //
 //   till-morning-HASH.{wasm,js,css}   named by their content; loader and glue in one script
-//   till-morning-later-HASH.wasm      what is not needed for the first answer
+//   till-morning-keeping-HASH.wasm    what reads and writes plans: links, files, storage
+//   till-morning-later-HASH.wasm      the folded questions
 //   index.html                        no inline script or style: runs under a strict content policy
 //   sw.js                             the service worker with this build's list of files
 //   embed.js                          for pages that frame this one: the frame's height
@@ -47,13 +48,18 @@ function writeWorker() {
 }
 
 const page = staged(read('index.html').toString());
-const { first, later, whole } = parts(join(dir, page.wasm), process.env.TRUNK_SOURCE_DIR);
+const { first, keeping, later, whole } = parts(join(dir, page.wasm), process.env.TRUNK_SOURCE_DIR);
 const css = minifyStyle(page.styles.map((name) => read(name)).join('\n'));
 const glue = join(dir, page.glue);
 
 const wasmFile = writeHashed('wasm', first);
+const keepingFile = writeHashed('wasm', keeping, 'keeping-');
 const laterFile = writeHashed('wasm', later, 'later-');
-const define = { WASM_FILE: JSON.stringify(wasmFile), LATER_FILE: JSON.stringify(laterFile) };
+const define = {
+  WASM_FILE: JSON.stringify(wasmFile),
+  KEEPING_FILE: JSON.stringify(keepingFile),
+  LATER_FILE: JSON.stringify(laterFile),
+};
 const script = packScript(join(source, 'start.js'), glue, { define });
 const packed = join(dir, 'packed.gz');
 writeFileSync(packed, gzipSync(whole, { level: 9, memLevel: 9 }));

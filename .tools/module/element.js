@@ -10,10 +10,11 @@ import { answer, plan_from_link, start } from './index.js';
 
 const USUAL = ['banks[0].block_rated_ah', 'banks[0].block_nominal_v', 'banks[0].depth_percent'];
 
-// Of a bank in one block, as the page's maker of readers' links leaves it.
+// `one_…`: of a bank of several blocks. The page's maker of readers' links makes them one.
 const WORDS = {
   en: {
-    block_rated_ah: 'Charge of the bank (Ah)', block_nominal_v: 'Voltage of the bank (V)', depth_percent: 'How far down (%)',
+    block_rated_ah: 'Charge of the bank (Ah)', one_block_rated_ah: 'Charge of one block (Ah)',
+    block_nominal_v: 'Voltage of the bank (V)', one_block_nominal_v: 'One block (V)', depth_percent: 'How far down (%)',
     series_count: 'Blocks in series', parallel_count: 'Strings in parallel', health_percent: 'Health (%)',
     start_charge_percent: 'State of charge at the start (%)', cutoff_v: 'Battery’s own cut-off (V)', power_w: 'Draw (W)',
     current_a: 'Current (A)', duty_percent: 'Share of time on (%)', never: 'does not start', to: 'to',
@@ -21,7 +22,8 @@ const WORDS = {
     note: 'Estimates are not guarantees.',
   },
   de: {
-    block_rated_ah: 'Kapazität der Bank (Ah)', block_nominal_v: 'Spannung der Bank (V)', depth_percent: 'Entladetiefe (%)',
+    block_rated_ah: 'Kapazität der Bank (Ah)', one_block_rated_ah: 'Kapazität eines Blocks (Ah)',
+    block_nominal_v: 'Spannung der Bank (V)', one_block_nominal_v: 'Ein Block (V)', depth_percent: 'Entladetiefe (%)',
     series_count: 'Blöcke in Reihe', parallel_count: 'Stränge parallel', health_percent: 'Zustand (%)',
     start_charge_percent: 'Ladezustand zu Beginn (%)', cutoff_v: 'Abschaltung der Batterie (V)', power_w: 'Leistung (W)',
     current_a: 'Strom (A)', duty_percent: 'Anteil der Zeit im Betrieb (%)', never: 'startet nicht', to: 'bis',
@@ -171,8 +173,10 @@ export class TillMorning extends (globalThis.HTMLElement ?? class {}) {
   /** The words for it, or else its key, which ends in its unit. */
   #label(address) {
     const way = steps(address);
-    const key = way.at(-1);
-    const words = Object.hasOwn(this.#say, key) && typeof this.#say[key] === 'string' ? this.#say[key] : key;
+    const bank = way[0] === 'banks' ? this.#plan.banks[way[1]] : undefined;
+    const several = (bank?.series_count ?? 1) * (bank?.parallel_count ?? 1) > 1;
+    const key = several && /^block_/.test(way.at(-1)) ? `one_${way.at(-1)}` : way.at(-1);
+    const words = Object.hasOwn(this.#say, key) && typeof this.#say[key] === 'string' ? this.#say[key] : way.at(-1);
     const mode = way[2] === 'modes' ? this.#plan.units?.[way[1]]?.modes?.[way[3]]?.name : undefined;
     return mode ? `${mode}: ${words}` : words;
   }

@@ -7,6 +7,7 @@ pub mod day;
 mod facts;
 pub mod log;
 pub mod pocket;
+pub mod refill;
 mod runs;
 pub mod wiring;
 mod working;
@@ -16,6 +17,7 @@ pub use day::DayAnswer;
 pub use facts::BankFacts;
 pub(crate) use facts::held_span;
 pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
+pub use refill::RefillAnswer;
 pub use runs::{CurvePoint, Curves, DepthPoint, RunAnswer, TracePoint};
 pub(crate) use runs::{hours, hours_on};
 pub use wiring::WiringAnswer;
@@ -49,6 +51,9 @@ pub struct Answer {
     /// The hot day on the first bank, if it could be answered.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub day: Option<DayAnswer>,
+    /// Whether the first bank can be filled again.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub refill: Option<RefillAnswer>,
     /// One line for paper for each bank, unit and mode, or why there is none.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub pocket: Vec<Pocket>,
@@ -88,6 +93,7 @@ pub fn answer(plan: &Plan) -> Answer {
         answer.findings.extend(day.findings.iter().cloned());
         answer.findings = worst_first(std::mem::take(&mut answer.findings));
     }
+    answer.refill = refill::refill(plan);
     answer.pocket = pocket::pocket(plan);
     answer.claims = claims::claims(plan, &answer.runs);
     answer.wiring = wiring::wiring(plan);
@@ -148,6 +154,7 @@ pub fn night_with(plan: &Plan, curves: Curves) -> Answer {
         runs,
         sizing,
         day: None,
+        refill: None,
         pocket: Vec::new(),
         claims: ClaimsAnswer::default(),
         wiring: None,

@@ -349,11 +349,15 @@ pub fn tick(
 
 #[inline(never)]
 fn boxed_tick(id: &str, label: &str, on: Box<dyn Fn() -> bool>, toggle: Box<dyn Fn()>) -> El {
-    let input = h("input", "")
-        .attr("type", "checkbox")
-        .attr("id", id)
-        .on("change", move |_| toggle());
+    let input = h("input", "").attr("type", "checkbox").attr("id", id);
     let element: web_sys::HtmlInputElement = input.0.clone().unchecked_into();
+    let (again, on) = (element.clone(), std::rc::Rc::new(on));
+    let now = on.clone();
+    let input = input.on("change", move |_| {
+        toggle();
+        // A change that was not taken leaves the box as it was.
+        again.set_checked(untrack(|| now()));
+    });
     always(move || element.set_checked(on()));
     h("label", "check").child(input).text(label)
 }

@@ -6,7 +6,7 @@
 use super::{
     dom::{El, fold, h},
     hand_on::hand_on,
-    part::{self, There},
+    part::{self, AllThere},
     state::State,
 };
 use crate::wording::words;
@@ -59,7 +59,7 @@ pub fn later(state: State, question: Question) -> El {
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(there: There, state: State, question: Question) -> Vec<El> {
+fn inside(AllThere(there): AllThere, state: State, question: Question) -> Vec<El> {
     match question {
         Question::Claims => super::claims::claims(state),
         Question::Day => super::day::day(state),

@@ -45,11 +45,11 @@ pub fn start() {
     // Effects run after the event that caused them; the browser's queue drives them.
     let _ = any_spawner::Executor::init_wasm_bindgen();
     let owner = Owner::new();
-    // A plan of one's own takes the later part to read: better a moment's wait
-    // than another plan's answer first. Where it does not come, the example stands.
+    // A plan of one's own takes a later part to read, which is on its way already:
+    // better a moment's wait than another plan's answer first. Where it does not come,
+    // the example stands.
     owner.with(|| {
         if keep::has_something() {
-            part::bring();
             part::once_settled(show);
         } else {
             show();

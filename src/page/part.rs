@@ -1,9 +1,11 @@
-//! The later part of the wasm: how far it is, and waiting for it.
+//! The later parts of the wasm: how far they are, and waiting for them.
 //!
-//! What the first answer does without is a file by itself, cut off at the doors
-//! (`.tools/split`; they are listed in `.tools/finish/parts.mjs`). No door may be
-//! passed before it is there: each takes a [`There`], which only this file gives. `offline/later.js` brings it and tells by signs; in
-//! the one-file page and in tests there is no such part, and nothing to wait for.
+//! What the first answer does without are two files by themselves, cut off at the doors
+//! (`.tools/split`; they are listed in `.tools/finish/parts.mjs`): what reads and writes
+//! plans, and the folded questions. No door may be passed before its part is there: each
+//! takes a [`There`] or an [`AllThere`], which only this file gives. `offline/later.js`
+//! brings them and tells by signs; in the one-file page and in tests there are no such
+//! parts, and nothing to wait for.
 
 use super::{
     browser::{document, listen, window},
@@ -14,27 +16,41 @@ use super::{
 use crate::wording::{Notice, words};
 use std::cell::Cell;
 
-/// How far it is: `coming`, `missing`, or empty once it is there.
-fn sign() -> String {
+/// How far a part is: `coming`, `missing`, or empty once it is there.
+fn sign(of: &str) -> String {
     let root = document().document_element();
-    root.and_then(|root| root.get_attribute("data-later"))
+    root.and_then(|root| root.get_attribute(of))
         .unwrap_or_default()
 }
 
-/// The part is there, and stays: what a door asks for.
+/// The sign of what reads and writes plans.
+const KEEPING: &str = "data-keeping";
+/// The sign of the folded questions; they come after it.
+const LATER: &str = "data-later";
+
+/// What reads and writes plans is there, and stays: what its doors ask for.
 #[derive(Clone, Copy)]
 pub struct There(());
 
+/// The folded questions are there too.
+#[derive(Clone, Copy)]
+pub struct AllThere(pub There);
+
 pub fn there() -> Option<There> {
-    sign().is_empty().then_some(There(()))
+    sign(KEEPING).is_empty().then_some(There(()))
+}
+
+fn all_there() -> Option<AllThere> {
+    let there = there()?;
+    sign(LATER).is_empty().then_some(AllThere(there))
 }
 
 /// Neither there nor given up.
-pub fn is_coming() -> bool {
-    sign() == "coming"
+fn is_coming() -> bool {
+    sign(KEEPING) == "coming"
 }
 
-/// Asks for it, now or again.
+/// Asks for all of it, now or again.
 #[inline(never)]
 pub fn bring() {
     if let Ok(event) = web_sys::Event::new("till-morning-bring") {
@@ -85,19 +101,19 @@ pub fn there_or_said(state: State) -> Option<There> {
     there
 }
 
-/// What `build` builds behind a door; until then a line on how far the part is.
-pub fn place(build: impl Fn(There) -> Vec<El> + 'static) -> El {
+/// What `build` builds of the folded questions; until then a line on how far they are.
+pub fn place(build: impl Fn(AllThere) -> Vec<El> + 'static) -> El {
     bring();
     let moved = RwSignal::new(false);
     listen("till-morning-later", move || moved.set(true));
     let how_far = move || {
         moved.get();
-        sign()
+        sign(LATER)
     };
-    h("div", "").live_children(how_far, move || match (there(), is_coming()) {
-        (Some(there), _) => build(there),
-        (None, true) => vec![say(words::PART_COMING)],
-        (None, false) => vec![
+    h("div", "").live_children(how_far, move || match all_there() {
+        Some(there) => build(there),
+        None if sign(LATER) == "coming" => vec![say(words::PART_COMING)],
+        None => vec![
             say(words::PART_MISSING),
             button("quiet", words::PART_AGAIN, bring),
         ],

@@ -8,6 +8,7 @@ mod day_tables;
 mod dictionary;
 pub mod embed;
 pub mod figure;
+mod fragments;
 pub mod link;
 pub mod name;
 pub mod qr;

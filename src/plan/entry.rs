@@ -336,6 +336,12 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
+/// Whether an area is a gauge's: see [`show`].
+#[must_use]
+pub fn is_gauge(area_mm2: f64) -> bool {
+    units::gauge_name(area_mm2).is_some()
+}
+
 /// A value as a field shows it: point for the decimals, nothing between
 /// thousands, at most ten significant digits. Reads back as the same number.
 #[must_use]

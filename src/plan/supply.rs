@@ -68,6 +68,8 @@ part! {
         /// When it is on, every day; absent: all day (shore), never (others).
         from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN;
         until_clock_min: MaybeCount = UntilClockMin, CLOCK_MIN;
+        /// Most watts that shore, engine or generator give it; absent: enough.
+        source_w: MaybeFigure = SourceW, LIMIT_W;
         /// Fuel at hand for it.
         fuel_l: MaybeFigure = FuelL, FUEL_L;
         fuel_l_per_kwh: MaybeFigure = FuelLPerKwh, FUEL_L_PER_KWH;
@@ -92,6 +94,13 @@ part! {
         array_loss_percent: MaybeFigure = ArrayLossPercent, SHARE_PERCENT;
         /// Bank temperature, where it is known better than by its place.
         bank_c: MaybeFigure = BankC, BANK_C;
+        /// Charge to fill the bank up from; absent: what the night leaves.
+        refill_from_percent: MaybeFigure = RefillFromPercent, CHARGE_PERCENT;
+        /// Charge to fill it up to.
+        refill_to_percent: MaybeNumber = RefillToPercent, START_CHARGE_PERCENT;
+        /// Of a litre of fuel, and of a kilowatt-hour from shore, in any currency.
+        fuel_price_per_l: MaybeNumber = FuelPricePerL, PRICE_NUMBER;
+        shore_price_per_kwh: MaybeNumber = ShorePricePerKwh, PRICE_NUMBER;
     } with {
         arrays: Vec<Array>,
         chargers: Vec<Charger>,
@@ -114,7 +123,15 @@ impl Supply {
                 let kept = crate::supply::solar::losses::Losses::USUAL.kept();
                 100.0 * (1.0 - kept.unwrap_or(1.0))
             }
-            S::ControllerLimitA | S::ControllerLimitV | S::BankC => return None,
+            // A choice and no guess: lithium and lead alike are filled to the top
+            // where nothing hurries.
+            S::RefillToPercent => return Some(Figure::exact(100.0)),
+            S::ControllerLimitA
+            | S::ControllerLimitV
+            | S::BankC
+            | S::RefillFromPercent
+            | S::FuelPricePerL
+            | S::ShorePricePerKwh => return None,
         }))
     }
 }

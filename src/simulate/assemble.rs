@@ -11,13 +11,13 @@ use crate::{
     finding::{Finding, Matter},
     plan::{
         Bank, Cable, Draw, Feed, Mode, Plan, Unit,
+        entry::is_gauge,
         path::{BankField as B, ModeField, Path, UnitField},
+        wiring::Strands,
     },
+    quantity::{celsius, in_ohms, meters, square_millimeters},
     wiring,
 };
-
-/// The wiring room's copper, in ohm mm²/m.
-const COPPER_OHM_MM2_PER_M: f64 = wiring::RESISTIVITY_20C_OHM_M * 1e6;
 
 /// A pack, and what there is to say about it.
 #[derive(Clone, Debug, PartialEq)]
@@ -78,9 +78,57 @@ fn block_curve(bank: &Bank) -> Option<Curve> {
 /// Loop resistance of a cable: there and back, warm, with its connections.
 #[must_use]
 pub fn cable_ohm(cable: &Cable) -> f64 {
-    let hot = 1.0 + wiring::GROWTH_PER_K * (cable.temperature_c - 20.0);
-    let copper = COPPER_OHM_MM2_PER_M * 2.0 * cable.length_m / cable.area_mm2 * hot;
-    copper + cable.connections_mohm / 1000.0
+    pair_ohm(cable, cable.length_m, cable.area_mm2, None) + cable.connections_mohm / 1000.0
+}
+
+/// Loop resistance from the bank to a unit: its own cable, made as the wiring
+/// says, and the one to the distribution before it, where both its length and
+/// its conductor are said. The fourth question judges the same copper.
+#[must_use]
+pub fn path_ohm(plan: &Plan, unit: usize) -> f64 {
+    let Some(cable) = plan.units.get(unit).map(|unit| &unit.cable) else {
+        return 0.0;
+    };
+    let wiring = &plan.wiring;
+    let own = pair_ohm(cable, cable.length_m, cable.area_mm2, wiring.unit.strands);
+    let shared = match (wiring.distribution_m, wiring.distribution_mm2) {
+        (Some(length_m), Some(area_mm2)) => {
+            pair_ohm(cable, length_m, area_mm2, wiring.distribution.strands)
+        }
+        _ => 0.0,
+    };
+    own + shared + cable.connections_mohm / 1000.0
+}
+
+/// Two conductors of that length and area, as warm as the unit's cable. Where
+/// nothing says how they are made they are taken as the area they name; a number
+/// out of range counts for nothing (and is a finding).
+fn pair_ohm(cable: &Cable, length_m: f64, area_mm2: f64, strands: Option<Strands>) -> f64 {
+    let allowance = strands.map_or(1.0, |strands| {
+        let system = if is_gauge(area_mm2) {
+            wiring::System::Awg
+        } else {
+            wiring::System::Metric
+        };
+        build(strands).allowance(system)
+    });
+    let found = wiring::loop_resistance(
+        square_millimeters(area_mm2),
+        allowance,
+        meters(length_m),
+        celsius(cable.temperature_c),
+    );
+    found.map_or(0.0, in_ohms)
+}
+
+/// The wiring room's word for how a conductor is made.
+pub(crate) const fn build(strands: Strands) -> wiring::Build {
+    match strands {
+        Strands::Fine => wiring::Build::Flexible,
+        Strands::FineTinned => wiring::Build::FlexibleTinned,
+        Strands::Few => wiring::Build::Stranded,
+        Strands::Solid => wiring::Build::Solid,
+    }
 }
 
 /// A job, and what there is to say about it.
@@ -120,7 +168,7 @@ pub fn job(
             + pack.always_on_w,
         0.0,
     );
-    let ohm = cable_ohm(&the_unit.cable);
+    let ohm = path_ohm(plan, unit);
     let off = Branch::power(input_w(&the_unit.feed, standby_w), ohm);
     let on = match asked {
         Asked::Amps(amps) => Branch::current(amps, ohm),

@@ -8,13 +8,15 @@
 //! bend the current a little as the volts rise, and three Gauss points a piece
 //! follow that to 1e-9.
 //!
-//! Lead-acid has charge that must seep in ([`Store`]); it is stepped in time.
+//! Lead-acid has charge that must seep in ([`Store`]); it is stepped in time, one
+//! to six minutes a step.
 
 use crate::{
     bank::{Pack, Store},
     circuit::Branch,
     supply::charger::Charger,
 };
+use serde::{Deserialize, Serialize};
 
 /// Everything that a filling depends on.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,7 +49,9 @@ pub struct Filled {
 }
 
 /// How a filling ends.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
 pub enum FillEnd {
     /// The charge that was asked for.
     Reached,
@@ -57,6 +61,8 @@ pub enum FillEnd {
     TooWeak,
     /// Not within [`MOST_H`].
     TooLong,
+    /// The bank is too cold, or too hot, to be charged at all.
+    Refused,
 }
 
 /// The state at a moment of a filling.
@@ -80,12 +86,18 @@ const NODES: [(f64, f64); 3] = [
     (0.5, 8.0 / 18.0),
     (0.887_298_334_620_741_7, 5.0 / 18.0),
 ];
-/// Halvings of a volt or so, down to rounding.
+/// Passes in which the volts usually settle: the bank's resistance is small beside
+/// what the loads answer with.
+const PASSES: usize = 12;
+/// Halvings of a volt or so, down to rounding, where they do not.
 const HALVINGS: usize = 50;
 /// Net amps that count as nothing, as a share of the charger's.
 const NOTHING: f64 = 1e-9;
-/// Steps of lead-acid, h.
-const STEP_H: f64 = 1.0 / 60.0;
+/// Shortest and longest step of lead-acid, h, and how many it is to take.
+const STEP_H: (f64, f64) = (1.0 / 60.0, 0.1);
+const STEPS: f64 = 300.0;
+/// Steps between two marks of lead-acid's curve.
+const STEPS_A_MARK: usize = 6;
 
 /// The bars at one moment.
 #[derive(Clone, Copy)]
@@ -127,6 +139,12 @@ impl Filling<'_> {
         walk.finish(how)
     }
 
+    /// Where the bank may not be charged at all.
+    #[must_use]
+    pub fn refused(&self, from: f64) -> Filled {
+        Walk::new(self, self.pack.charge_at(from)).finish(FillEnd::Refused)
+    }
+
     fn load_a(&self, bar_v: f64) -> f64 {
         let each = self.loads.iter();
         each.map(|(share, load)| share * load.amps_at(bar_v)).sum()
@@ -154,9 +172,31 @@ impl Filling<'_> {
                 is_held: true,
             };
         }
-        // Between the bank alone and what would be held.
+        let volts = self.settled_v(emf_v, net_a);
+        Bars {
+            volts,
+            bank_a: net_a(volts),
+            load_a: self.load_a(volts),
+            is_held: false,
+        }
+    }
+
+    /// Volts at the bars with so many net amps at each voltage, between the bank
+    /// alone and what is held.
+    fn settled_v(&self, emf_v: f64, net_a: impl Fn(f64) -> f64) -> f64 {
+        let ohm = self.pack.ohm;
+        let hold_v = self.charger.hold_v;
+        let mut at_v = emf_v;
+        for _ in 0..PASSES {
+            let next_v = (emf_v + ohm * net_a(at_v)).max(emf_v).min(hold_v);
+            let is_met = (next_v - at_v).abs() <= 1e-14 * hold_v;
+            at_v = next_v;
+            if is_met {
+                return at_v;
+            }
+        }
         let (mut low, mut high) = (emf_v, hold_v);
-        for _ in 0..if ohm > 0.0 { HALVINGS } else { 0 } {
+        for _ in 0..HALVINGS {
             let middle = 0.5 * (low + high);
             if emf_v + ohm * net_a(middle) > middle {
                 low = middle;
@@ -164,12 +204,7 @@ impl Filling<'_> {
                 high = middle;
             }
         }
-        Bars {
-            volts: low,
-            bank_a: net_a(low),
-            load_a: self.load_a(low),
-            is_held: false,
-        }
+        low
     }
 
     /// Open-circuit volts at which something changes: the source becomes the
@@ -337,14 +372,17 @@ impl<'a> Walk<'a> {
     /// that of its middle.
     fn in_time(&mut self, from: f64, end: f64) -> FillEnd {
         let (pack, store) = (self.filling.pack, self.filling.store);
-        let timed = store.timed(STEP_H);
+        let first_a = self.filling.bars(self.emf_v(self.charge)).bank_a;
+        let whole_h = (end - self.charge) * pack.capacity.ah / first_a.max(1e-9);
+        let step_h = (whole_h / STEPS).max(STEP_H.0).min(STEP_H.1);
+        let timed = store.timed(step_h);
         let mut held = store.rested(from);
         self.mark();
-        loop {
+        for step in 1_usize.. {
             let seeps_a = store.most_in_a(held, &timed);
             let mut bars = self.filling.bars(self.emf_v(self.charge));
             for _ in 0..2 {
-                let ahead = 0.5 * bars.bank_a.min(seeps_a) * STEP_H * store.charge_efficiency;
+                let ahead = 0.5 * bars.bank_a.min(seeps_a) * step_h * store.charge_efficiency;
                 let middle = (self.charge + ahead / pack.capacity.ah).min(end);
                 bars = self.filling.bars(self.emf_v(middle));
             }
@@ -354,10 +392,10 @@ impl<'a> Walk<'a> {
             if let Some(end) = self.stops(bars) {
                 return end;
             }
-            let step_ah = bars.bank_a * STEP_H * store.charge_efficiency;
+            let step_ah = bars.bank_a * step_h * store.charge_efficiency;
             let left_ah = (end - self.charge) * pack.capacity.ah;
             let share = (left_ah / step_ah).min(1.0);
-            let (stored_ah, hours) = (step_ah * share, STEP_H * share);
+            let (stored_ah, hours) = (step_ah * share, step_h * share);
             let into_ah = stored_ah / store.charge_efficiency;
             let next = self.charge + stored_ah / pack.capacity.ah;
             let stored_wh = stored_ah * pack.curve.mean_between(self.charge, next);
@@ -368,21 +406,16 @@ impl<'a> Walk<'a> {
             self.book(hours, into_ah, stored_wh, lost_wh, bars.volts * bars.load_a);
             held = store.after(held, &timed, -bars.bank_a);
             self.charge = next;
-            self.mark_if_far();
+            if step % STEPS_A_MARK == 0 {
+                self.mark();
+            }
             if share < 1.0 || end - next < 1e-12 {
                 self.charge = end;
                 self.mark();
                 return FillEnd::Reached;
             }
         }
-    }
-
-    /// A mark, if the last one is a while ago: steps are many.
-    fn mark_if_far(&mut self) {
-        let last = self.sums.marks.last().map_or(0.0, |mark| mark.hours);
-        if self.sums.hours - last >= 10.0 * STEP_H {
-            self.mark();
-        }
+        FillEnd::TooLong
     }
 
     fn mark(&mut self) {

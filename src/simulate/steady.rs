@@ -226,4 +226,22 @@ impl Run {
             }
         }
     }
+
+    /// Share held after so many hours; what is left at the end once it is over.
+    /// Linear between marks. Nothing where it could not even start.
+    #[must_use]
+    pub fn held_after(&self, hours: f64) -> Option<f64> {
+        let last = self.knots.last()?;
+        Some(
+            match self.knots.iter().position(|knot| knot.hours >= hours) {
+                None => last.held,
+                Some(0) => self.knots[0].held,
+                Some(at) => {
+                    let (a, b) = (self.knots[at - 1], self.knots[at]);
+                    let share = (hours - a.hours) / (b.hours - a.hours);
+                    a.held + share * (b.held - a.held)
+                }
+            },
+        )
+    }
 }

@@ -16,10 +16,12 @@ pub mod chance;
 mod draws;
 pub mod least;
 mod sampled;
+mod several;
 mod usual;
 
 pub use draws::Draws;
 pub use sampled::{Sampled, Sampler, band_of};
+pub use several::bands;
 pub use usual::half_width;
 
 use crate::plan::{Figure, Path, Plan};

@@ -69,6 +69,7 @@ fn usual(path: Path) -> Usual {
         Path::Array(_, A::RatedW) => Usual::Share((5.0, 3.0, 10.0)),
         Path::Array(_, A::ShadingPercent) => Usual::Units((5.0, 3.0, 6.0)),
         Path::Charger(_, G::MostA) => Usual::Share((5.0, 2.0, 15.0)),
+        Path::Charger(_, G::SourceW) => Usual::Share((5.0, 2.0, 15.0)),
         Path::Charger(_, G::EfficiencyPercent) => Usual::Share((3.0, 1.0, 5.0)),
         Path::Charger(_, G::FuelL) => Usual::Share((3.0, 2.0, 10.0)),
         Path::Charger(_, G::FuelLPerKwh) => Usual::Share((15.0, 5.0, 30.0)),
@@ -151,6 +152,7 @@ fn supply(field: S) -> Usual {
         S::PanelPowerPercentPerK | S::PanelVoltsPercentPerK => Usual::Share((5.0, 3.0, 15.0)),
         S::ArrayLossPercent => Usual::Share((20.0, 15.0, 40.0)),
         S::BankC => Usual::Units((2.0, 1.0, 4.0)),
+        S::RefillFromPercent => Usual::Units((3.0, 3.0, 10.0)),
         _ => Usual::None,
     }
 }

@@ -12,12 +12,12 @@ use crate::quantity::{
 
 /// Resistivity of annealed copper at 20 C, ohm metre: 100 % IACS, the
 /// international standard of 1913 (IEC 60028).
-pub(crate) const RESISTIVITY_20C_OHM_M: f64 = 1.7241e-8;
+const RESISTIVITY_20C_OHM_M: f64 = 1.7241e-8;
 
 /// Growth of that resistance per kelvin, referred to 20 C (IEC 60028). The
 /// form (234.5 + T)/254.5 found in cable standards is the same law rounded
 /// elsewhere; the two lie within 3 parts in 100 000 at 75 C.
-pub(crate) const GROWTH_PER_K: f64 = 0.00393;
+const GROWTH_PER_K: f64 = 0.00393;
 
 /// How the conductor is made, which says how much more than solid copper of
 /// its size it may resist.

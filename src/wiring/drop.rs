@@ -7,7 +7,7 @@ use super::copper::{self, Build};
 use super::limits::{Input, Refusal};
 use super::size::Size;
 use crate::quantity::{
-    ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Power,
+    Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Power,
     ThermodynamicTemperature, amps, in_amps, in_ohms, in_volts, in_watts, watts,
 };
 
@@ -35,7 +35,8 @@ impl Run {
         &self,
         temperature: ThermodynamicTemperature,
     ) -> Result<ElectricalResistance, Refusal> {
-        Ok(copper::resistance(self.size, self.build, self.one_way, temperature)? * 2.0)
+        let allowance = self.build.allowance(self.size.system());
+        loop_resistance(self.size.area(), allowance, self.one_way, temperature)
     }
 
     /// Drop along both conductors at that temperature; see [`drop_over`].
@@ -50,6 +51,21 @@ impl Run {
     ) -> Result<Drop, Refusal> {
         drop_over(self.loop_resistance(temperature)?, current, source)
     }
+}
+
+/// Resistance of a pair of conductors of any area (0.05 to 1000 mm2), so long
+/// one way (0 to 500 m), so warm (-60 to 250 C), and resisting `allowance` times
+/// what solid copper does ([`Build::allowance`], or 1).
+///
+/// # Errors
+/// [`Refusal::OutOfRange`] naming the input.
+pub fn loop_resistance(
+    area: Area,
+    allowance: f64,
+    one_way: Length,
+    temperature: ThermodynamicTemperature,
+) -> Result<ElectricalResistance, Refusal> {
+    Ok(copper::solid(area, one_way, temperature)? * (2.0 * allowance))
 }
 
 /// A voltage drop.

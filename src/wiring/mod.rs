@@ -46,8 +46,7 @@ pub use ampacity::{
 };
 pub use choose::{Choice, Chosen, Finding, choose};
 pub use copper::{Build, estimated_temperature, hot_factor, resistance, solid};
-pub(crate) use copper::{GROWTH_PER_K, RESISTIVITY_20C_OHM_M};
-pub use drop::{Demand, Drop, Run, design_current, drop_over};
+pub use drop::{Demand, Drop, Run, design_current, drop_over, loop_resistance};
 pub use fault::{Family, Suitability, prospective_fault, suitability};
 pub use fuse::{
     FuseAdvice, MarineAllowance, Place, Rating, RatingSource, fuse_ceiling, marine_allowance,

@@ -111,6 +111,10 @@ const fn supply(field: S) -> &'static str {
         S::PanelVoltsPercentPerK => "Panel volts by heat",
         S::ArrayLossPercent => "Lost to dust, cable and age",
         S::BankC => "Bank temperature",
+        S::RefillFromPercent => "Fill it up from",
+        S::RefillToPercent => "Fill it up to",
+        S::FuelPricePerL => "Price of a litre of fuel",
+        S::ShorePricePerKwh => "Price of a kWh from shore",
     }
 }
 
@@ -135,6 +139,7 @@ const fn charger(field: G) -> &'static str {
         G::HoldV => "Holds at the end",
         G::FromClockMin => "On from",
         G::UntilClockMin => "On until",
+        G::SourceW => "What feeds it gives",
         G::FuelL => "Fuel at hand",
         G::FuelLPerKwh => "Fuel for each kWh",
     }

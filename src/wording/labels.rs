@@ -139,6 +139,7 @@ pub const fn field_hint(path: Path) -> &'static str {
         Path::Bank(_, B::BlockCurrentLimitA) => "Left empty: no limit is watched.",
         Path::Unit(_, U::CutoffV) => "At the unit’s terminals, after the cable. Left empty: none.",
         Path::Unit(_, U::InverterCutoffV) => "At its input, after the cable. Left empty: none.",
+        Path::Unit(_, U::CableAreaMm2) => "“16”, “16 mm2” or “6 AWG”.",
         Path::Mode(_, _, M::PowerW) => "Watts into the unit while it runs.",
         Path::Mode(_, _, M::CurrentA) => "Amps into the unit while it runs.",
         Path::Wiring(_) | Path::Laid(..) => super::carry::hint(path),

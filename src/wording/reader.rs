@@ -99,7 +99,7 @@ static ENGLISH: Table = Table {
         in_full_hint: "All of the plan, with your numbers in it: what was assumed, curves, how big a bank.",
         caution: super::CAUTIONS[0].text,
         estimates: super::CAUTIONS[1].text,
-        foot: "Worked out in this browser; nothing is sent anywhere.",
+        foot: "Till Morning. Worked out in this browser; nothing is sent anywhere.",
     },
     ribbon: super::RIBBON,
     run_sentence: super::run_sentence,

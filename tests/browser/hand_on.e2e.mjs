@@ -73,7 +73,7 @@ for (const colorScheme of ['light', 'dark']) {
     }, `data:image/png;base64,${shot.toString('base64')}`);
     const read = jsQR(Uint8ClampedArray.from(pixels), width, height);
     assert(read, 'no code found');
-    assert.match(read.data, new RegExp(`^${url}#p1\\.`));
+    assert.match(read.data, new RegExp(`^${url}#p\\d\\.`));
     await page.goto('about:blank');
     await page.goto(read.data);
     await ready(page);
@@ -86,7 +86,7 @@ test('the sentence is copied with its link', { context: { permissions: ['clipboa
   await section(page).getByRole('button', { name: 'Copy the sentence' }).click();
   await page.waitForFunction(() => document.querySelector('.said').textContent === 'Copied.');
   const copied = await page.evaluate(() => navigator.clipboard.readText());
-  assert.match(copied, /^Hold runs .+, on .+ \(LFP\), 90\s% down\. .+ http:\/\/localhost:\d+\/#p1\.[\w-]+$/);
+  assert.match(copied, /^Hold runs .+, on .+ \(LFP\), 90\s% down\. .+ http:\/\/localhost:\d+\/#p\d\.[\w-]+$/);
 });
 
 test('the report is all that is printed while it is open, on two pages at most', async ({ page, url, shot }) => {
@@ -117,7 +117,7 @@ test('the report as a page is whole, and follows the plan', async ({ page, url }
   const { name, data } = await saved(page, 'Save as a page');
   assert.equal(name, 'till-morning-report.html');
   const text = data.toString();
-  for (const part of ['How long will it run?', 'How big a bank?', 'The plan', 'What was assumed', 'Before you rely on it', 'method 0.', '#p1.']) {
+  for (const part of ['How long will it run?', 'How big a bank?', 'The plan', 'What was assumed', 'Before you rely on it', 'method 0.', '#p2.']) {
     assert(text.includes(part), part);
   }
   assert(!/<script|<link|src=/.test(text), 'it asks for nothing');

@@ -25,7 +25,7 @@ export function ready(frame, timeout = 15_000) {
   return frame.waitForSelector('html[data-ready]', { state: 'attached', timeout });
 }
 
-/** The later part of the wasm has come too: from here on every change is kept. */
+/** The later parts of the wasm have come too: every change is kept, every question answered. */
 export async function complete(frame) {
   await ready(frame);
   await frame.waitForSelector('html:not([data-later])', { state: 'attached' });

@@ -1,11 +1,11 @@
-// The part of the wasm that the first answer does without: it comes by itself, is
-// kept, and where it cannot come the page says so and goes on.
+// The parts of the wasm that the first answer does without: they come by themselves, are
+// kept, and where one cannot come the page says so and goes on.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { DIST, kept, ready, test } from './harness.mjs';
 
-const LATER = readdirSync(DIST).find((name) => /^till-morning-later-\w+\.wasm$/.test(name));
-const FIRST = readdirSync(DIST).find((name) => /^till-morning-[0-9a-f]{16}\.wasm$/.test(name));
+const [FIRST, KEEPING, LATER] = ['', 'keeping-', 'later-'].map((part) =>
+  readdirSync(DIST).find((name) => new RegExp(`^till-morning-${part}[0-9a-f]{16}\\.wasm$`).test(name)));
 const there = (page) => page.waitForSelector('html:not([data-later])', { state: 'attached' });
 const missing = (page) => page.waitForSelector('html[data-later="missing"]', { state: 'attached' });
 const folds = (page) => page.locator('details.later');
@@ -24,11 +24,11 @@ async function openAll(page) {
 
 const charge = (page) => page.locator('#banks-0--block-rated-ah');
 
-/** Keeps the part back until the function that is returned is called. */
-async function holdBack(page) {
+/** Keeps a part back until the function that is returned is called. */
+async function holdBack(page, part) {
   let release;
   const held = new Promise((done) => { release = done; });
-  await page.route(`**/${LATER}`, async (route) => { await held; await route.continue(); });
+  await page.route(`**/${part}`, async (route) => { await held; await route.continue(); });
   return release;
 }
 
@@ -49,13 +49,12 @@ test('comes by itself, after the first part, and once', alone, async ({ page, op
   await openAll(page);
   assert.doesNotMatch(await words(page), /Loading|not arrived/);
   const asked = site.requests.map(({ path }) => path.slice(1));
-  assert.equal(asked.filter((name) => name === LATER).length, 1);
-  assert.ok(asked.indexOf(FIRST) < asked.indexOf(LATER));
+  assert.deepEqual(asked.filter((name) => [FIRST, KEEPING, LATER].includes(name)), [FIRST, KEEPING, LATER]);
 });
 
 test('a question opened before it is there waits for it', alone, async ({ page, open }) => {
   const site = await open();
-  const release = await holdBack(page);
+  const release = await holdBack(page, LATER);
   await page.goto(site.url);
   await ready(page);
   await openAll(page);
@@ -106,7 +105,7 @@ test('opens with the server closed', async ({ page, open }) => {
 
 test('what is changed before it is there is kept once it is', alone, async ({ page, open }) => {
   const site = await open();
-  const release = await holdBack(page);
+  const release = await holdBack(page, KEEPING);
   await page.goto(site.url);
   await ready(page);
   await charge(page).fill('17');
@@ -123,9 +122,9 @@ test('what is changed before it is there is kept once it is', alone, async ({ pa
 test('a plan of one’s own is never preceded by the example', alone, async ({ page, open }) => {
   const site = await open();
   await keepSeventeen(page, site.url);
-  const release = await holdBack(page);
+  const release = await holdBack(page, KEEPING);
   await page.goto('about:blank');
-  const asked = page.waitForRequest((request) => request.url().endsWith(LATER));
+  const asked = page.waitForRequest((request) => request.url().endsWith(KEEPING));
   await page.goto(site.url);
   await asked;
   assert.equal(await page.locator('html[data-ready]').count(), 0);
@@ -138,7 +137,7 @@ test('where it does not come one’s own plan is safe, and comes with it', { ...
   const site = await open();
   await keepSeventeen(page, site.url);
   const kept = await page.evaluate(() => JSON.stringify(localStorage));
-  await page.route(`**/${LATER}`, (route) => route.abort());
+  await page.route(`**/${KEEPING}`, (route) => route.abort());
   await page.goto('about:blank');
   await page.goto(site.url);
   await ready(page);
@@ -148,7 +147,7 @@ test('where it does not come one’s own plan is safe, and comes with it', { ...
   await charge(page).fill('23');
   await page.getByRole('button', { name: 'Copy link' }).click();
   assert.equal(await page.evaluate(() => JSON.stringify(localStorage)), kept);
-  await page.unroute(`**/${LATER}`);
+  await page.unroute(`**/${KEEPING}`);
   await page.evaluate(() => window.dispatchEvent(new Event('online')));
   await there(page);
   assert.equal(await charge(page).inputValue(), '17');
@@ -157,7 +156,7 @@ test('where it does not come one’s own plan is safe, and comes with it', { ...
   assert.equal(await charge(page).inputValue(), '23');
 });
 
-test('a link’s visitor has both parts on their way at once', alone, async ({ page, open, context }) => {
+test('a link’s visitor waits for two parts, on their way at once', alone, async ({ page, open, context }) => {
   const site = await open();
   await keepSeventeen(page, site.url);
   await page.waitForFunction(() => location.hash.length > 20);
@@ -167,11 +166,24 @@ test('a link’s visitor has both parts on their way at once', alone, async ({ p
     const guest = await other.newPage();
     let first;
     await guest.route(`**/${FIRST}`, (route) => { first = route; });
-    await Promise.all([guest.waitForRequest((request) => request.url().endsWith(LATER)), guest.goto(link, { waitUntil: 'commit' })]);
+    const release = await holdBack(guest, LATER);
+    await Promise.all([guest.waitForRequest((request) => request.url().endsWith(KEEPING)), guest.goto(link, { waitUntil: 'commit' })]);
     await first.continue();
     await ready(guest);
     assert.equal(await charge(guest).inputValue(), '17');
+    release();
+    await there(guest);
   } finally {
     await other.close();
   }
+});
+
+test('where only the questions do not come, plans are kept', { ...alone, expectErrors: true }, async ({ page, open }) => {
+  const site = await open();
+  await page.route(`**/${LATER}`, (route) => route.abort());
+  await page.goto(site.url);
+  await ready(page);
+  await missing(page);
+  await charge(page).fill('17');
+  await page.waitForFunction(() => Object.values(localStorage).some((text) => text.includes('17')));
 });

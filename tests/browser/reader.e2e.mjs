@@ -4,6 +4,7 @@ import { copyFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { deflateRawSync, deflateSync } from 'node:zlib';
 import { DIST, complete, ready, test } from './harness.mjs';
+import { STRICT_CSP } from './serve.mjs';
 
 // Invented, like all gear here.
 const plan = {
@@ -86,7 +87,7 @@ test('a bad text stays, says what is wrong, and the last good answer stands', as
   const frame = await blog(page, open, scratch, { link: linkOf(plan) });
   const before = await answer(frame);
   await frame.fill(AH, 'plenty');
-  assert.match(await text(frame, `${AH}-error`), /^Charge of the bank: give from .* Ah\.$/);
+  assert.match(await text(frame, `${AH}-error`), /^Charge of the bank: give from .*\sAh\.$/);
   assert.equal(await answer(frame), before);
   assert(await text(frame, '.stale-mark'));
   await shot();
@@ -143,6 +144,36 @@ test('the script minds nobody else', async ({ page, open, scratch }) => {
     await new Promise((done) => setTimeout(done, 50));
   });
   assert.equal(await page.evaluate(() => document.querySelector('iframe').clientHeight), before);
+});
+
+test('the hosted page too, in a sandbox, if its host shares the files', async ({ page, open, scratch }) => {
+  const host = await open({ shared: true, csp: STRICT_CSP });
+  const root = scratch();
+  const site = await open({ root });
+  writeFileSync(join(root, 'index.html'), `<!doctype html><title>A post</title><link rel="icon" href="data:,">
+    <iframe title="hours" sandbox="allow-scripts" src="${host.url}#${linkOf(plan)}" width="360" height="500"></iframe>`);
+  await page.goto(site.url);
+  const frame = await (await page.waitForSelector('iframe')).contentFrame();
+  await ready(frame);
+  const before = await answer(frame);
+  await frame.fill(AH, '105');
+  assert.notEqual(await answer(frame), before);
+});
+
+test('the one file holds itself to its own policy', { expectErrors: true }, async ({ page, site }) => {
+  const asked = [];
+  await page.goto(`${site.url}till-morning.html#${linkOf(plan)}`);
+  await ready(page);
+  page.on('request', (request) => asked.push(request.url()));
+  const sent = await page.evaluate(async () => {
+    const image = new Image();
+    image.src = 'http://elsewhere.test/x.png';
+    const refused = new Promise((done) => document.addEventListener('securitypolicyviolation', () => done('refused'), { once: true }));
+    await fetch('./sw.js').then(() => 'fetched', () => 'refused').then((told) => { window.told = told; });
+    return [window.told, await refused];
+  });
+  assert.deepEqual(sent, ['refused', 'refused']);
+  assert.deepEqual(asked, []);
 });
 
 test('it prints: the answer, the numbers and the line for paper, on white', async ({ page, open, scratch }) => {

@@ -58,9 +58,9 @@ function listen(server, port, host) {
  * Serves `root` under `base`. `requests` fills with {path, status}; `root` may be
  * changed while it runs (a new release); `close` ends open connections too. With
  * `store: false` the browser's own cache keeps nothing, and only a service worker can;
- * with `compress` files go out by brotli, as a good host sends them.
+ * with `shared` any origin may read them, with `compress` files go out by brotli, as a good host sends them.
  */
-export async function serve({ root, base = '/', csp, store = true, compress = false, port = 0, host = '127.0.0.1' }) {
+export async function serve({ root, base = '/', csp, shared = false, store = true, compress = false, port = 0, host = '127.0.0.1' }) {
   const site = { root: resolve(root), requests: [] };
   const packed = new Map();
   const server = createServer((request, response) => {
@@ -73,6 +73,7 @@ export async function serve({ root, base = '/', csp, store = true, compress = fa
       'Cache-Control': !store ? 'no-store' : HASHED.test(found.file) ? 'max-age=31536000, immutable' : 'no-cache',
     };
     if (csp) headers['Content-Security-Policy'] = csp;
+    if (shared) headers['Access-Control-Allow-Origin'] = '*';
     if (compress && /\.(html|js|css|wasm|json|svg)$/.test(found.file)) {
       const data = packed.get(found.file) ?? brotliCompressSync(readFileSync(found.file));
       packed.set(found.file, data);

@@ -20,7 +20,7 @@ fn folder() -> PathBuf {
 }
 
 /// What is long, drawn only, or said elsewhere.
-const LEFT_OUT: [&str; 9] = [
+const LEFT_OUT: [&str; 10] = [
     "method",
     "trace",
     "bands",
@@ -28,6 +28,7 @@ const LEFT_OUT: [&str; 9] = [
     "days",
     "by_bank",
     "by_depth",
+    "curve",
     "spread_from",
     "working",
 ];

@@ -24,7 +24,7 @@ fn figure(value: f64) -> Option<Figure> {
 }
 
 /// Any day that could be somewhere, on a bank of any kind.
-fn a_day() -> impl Strategy<Value = Plan> {
+pub fn a_day() -> impl Strategy<Value = Plan> {
     let bank = (
         select(&Chemistry::ALL[..]),
         20.0..600.0f64,
@@ -127,7 +127,7 @@ fn answered(plan: &Plan) -> DayAnswer {
     day(plan).expect("a day that can be run")
 }
 
-fn has_odd_number(value: &Value) -> bool {
+pub fn has_odd_number(value: &Value) -> bool {
     match value {
         // A float that is no number is written as null, and no field is null.
         Value::Null => true,

@@ -11,6 +11,7 @@ mod day;
 mod hostile;
 mod inverse;
 mod monotone;
+mod refill;
 mod sane_plan;
 mod text;
 

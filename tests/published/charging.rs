@@ -3,7 +3,7 @@
 use super::{bare_bank, near, near_share, number, records};
 use till_morning::{
     bank::{Capacity, Chemistry, Pack, Store, curve::Curve},
-    plan::Plan,
+    plan::{Figure, Plan, supply},
     simulate::{
         assemble,
         charge::{FillEnd, Filled, Filling},
@@ -111,4 +111,68 @@ fn an_iron_phosphate_bank_fills_as_a_porous_electrode_model_does() {
         assert!(filled.hours < number(&row, 4));
         near_share(filled.charger_wh, number(&row, 7), 0.02);
     }
+}
+
+/// The same runs through the contract: a plan in, hours out. Source and bands as
+/// above; what our default takes on top (0.5 % of the charge is lost, and the
+/// curve ends in 3.59 V a cell, which 14.4 V still reach) lies inside.
+#[test]
+fn a_plan_says_the_same() {
+    for row in records(include_str!("../data/lfp_cccv_pybamm.csv")) {
+        let (most_a, from) = (number(&row, 0), number(&row, 1));
+        let bank = till_morning::plan::Bank {
+            block_resistance_mohm: None,
+            ..bare_bank(Chemistry::Lfp, 12.8, 100.0)
+        };
+        let mut plan = Plan::of(bank, super::power(100.0));
+        plan.supply.refill_from_percent = Some(Figure::exact(100.0 * from));
+        plan.supply.chargers = vec![supply::Charger {
+            most_a: Some(Figure::exact(most_a)),
+            efficiency_percent: Some(Figure::exact(100.0)),
+            hold_v: Some(14.4),
+            ..supply::Charger::default()
+        }];
+        // Cool air: nothing is taken off the amps.
+        plan.supply.bank_c = Some(Figure::exact(25.0));
+        let answer = super::answered(&plan).refill.expect("a refill");
+        let idle = &answer.chargers[0].idle;
+        assert!(idle.is_filled);
+        let band = match most_a {
+            ..=20.0 => 0.01,
+            ..=50.0 => 0.03,
+            _ => 0.08,
+        };
+        near_share(idle.hours_h.likely, number(&row, 4), band);
+        near_share(idle.taken_wh, number(&row, 7), 0.025);
+    }
+}
+
+/// A closed form: a generator that gives 500 W over a charger of 90 % fills by
+/// power and not by amps. Energy into a bank without resistance is the area under
+/// its open-circuit curve, so hours = E / 450 W and litres = E / 0.9 times the
+/// litres of a kilowatt-hour.
+#[test]
+fn a_small_generator_fills_by_its_watts() {
+    let mut bank = bare_bank(Chemistry::Lfp, 12.8, 100.0);
+    bank.block_open_circuit = super::table(&[(0.0, 12.0), (1.0, 14.0)]);
+    let mut plan = Plan::of(bank, super::power(100.0));
+    plan.supply.refill_from_percent = Some(Figure::exact(20.0));
+    plan.supply.refill_to_percent = Some(90.0);
+    plan.supply.fuel_price_per_l = Some(2.0);
+    plan.supply.bank_c = Some(Figure::exact(25.0));
+    plan.supply.chargers = vec![supply::Charger {
+        kind: Some(supply::ChargerKind::Generator),
+        most_a: Some(Figure::exact(60.0)),
+        source_w: Some(Figure::exact(500.0)),
+        hold_v: Some(14.4),
+        fuel_l_per_kwh: Some(Figure::exact(0.5)),
+        ..supply::Charger::default()
+    }];
+    let answer = super::answered(&plan).refill.expect("a refill");
+    let idle = &answer.chargers[0].idle;
+    // 70 Ah at a mean of 12.4 and 13.8 V; 0.5 % of the charge does not stay.
+    let into_wh = 70.0 * 13.1 / 0.995;
+    near_share(idle.hours_h.likely, into_wh / 450.0, 1e-9);
+    near_share(idle.fuel_l.unwrap(), into_wh / 900.0 * 0.5, 1e-9);
+    near_share(idle.price_number.unwrap(), into_wh / 900.0, 1e-9);
 }

@@ -13,16 +13,19 @@ use crate::{Fault, module::Whole, origin::Behind};
 const SHORTEST: u32 = 32;
 
 pub struct Cut<'a> {
-    /// Functions defined in the first part.
-    pub first: BTreeSet<u32>,
-    /// Functions defined in the later one.
-    pub later: BTreeSet<u32>,
-    /// What the later part takes from the first.
-    pub taken: Taken,
+    /// The first, and those that come later, in order: each may take from all before.
+    pub parts: Vec<Piece<'a>>,
     /// The doors' places in the table, after all others.
     pub doors: BTreeMap<u32, u32>,
-    pub first_data: Vec<(u32, &'a [u8])>,
-    pub later_data: Vec<(u32, &'a [u8])>,
+}
+
+/// One part, by indices in the whole.
+pub struct Piece<'a> {
+    /// Functions defined in it.
+    pub functions: BTreeSet<u32>,
+    /// What it takes from those before.
+    pub taken: Taken,
+    pub data: Segments<'a>,
 }
 
 /// By index in the whole, in order.
@@ -34,46 +37,66 @@ pub struct Taken {
 }
 
 impl<'a> Cut<'a> {
-    pub fn of(whole: &Whole<'a>, behind: &Behind) -> Result<Self, Fault> {
-        if !behind
-            .slots
-            .iter()
-            .all(|slot| whole.slots.contains_key(slot))
-        {
+    pub fn of(whole: &Whole<'a>, behind: &[Behind]) -> Result<Self, Fault> {
+        let mut slots = behind.iter().flat_map(|part| &part.slots);
+        if !slots.all(|slot| whole.slots.contains_key(slot)) {
             return Err("the function table is not the linker's".into());
-        }
-        let first = reached(whole, behind)?;
-        let all = whole.functions_imported..whole.functions.len() as u32;
-        let later: BTreeSet<u32> = all.filter(|function| !first.contains(function)).collect();
-        if !whole.doors.is_subset(&later) {
-            return Err("a door itself is called from outside".into());
         }
         let table = whole
             .tables
             .get(whole.table as usize)
             .ok_or("no function table")?;
-        let (first_data, later_data) = parted(&whole.data, &behind.data);
+        let doors = whole.doors.keys().copied();
         Ok(Self {
-            taken: taken(whole, &later)?,
-            first: first
-                .into_iter()
-                .filter(|&f| f >= whole.functions_imported)
-                .collect(),
-            later,
-            doors: whole
-                .doors
-                .iter()
-                .copied()
-                .zip(u32::try_from(table.initial)?..)
-                .collect(),
-            first_data,
-            later_data,
+            parts: pieces(whole, behind)?,
+            doors: doors.zip(u32::try_from(table.initial)?..).collect(),
         })
     }
 }
 
-/// All functions that the first part needs.
-fn reached(whole: &Whole, behind: &Behind) -> Result<BTreeSet<u32>, Fault> {
+fn pieces<'a>(whole: &Whole<'a>, behind: &[Behind]) -> Result<Vec<Piece<'a>>, Fault> {
+    let mut rest: BTreeSet<u32> =
+        (whole.functions_imported..whole.functions.len() as u32).collect();
+    let mut data = whole.data.clone();
+    let mut pieces = Vec::new();
+    for (part, behind) in behind.iter().enumerate() {
+        let reached = reached(whole, behind, part)?;
+        let functions: BTreeSet<u32> = rest.intersection(&reached).copied().collect();
+        rest.retain(|function| !functions.contains(function));
+        let (own, after) = parted(&data, &behind.data);
+        data = after;
+        pieces.push(piece(whole, functions, own, part)?);
+    }
+    let early = |(door, &to): (&u32, &usize)| {
+        let before = pieces.iter().take(to);
+        before.clone().any(|piece| piece.functions.contains(door))
+    };
+    if whole.doors.iter().any(early) {
+        return Err("a door itself is called from outside".into());
+    }
+    pieces.push(piece(whole, rest, data, behind.len())?);
+    Ok(pieces)
+}
+
+fn piece<'a>(
+    whole: &Whole,
+    functions: BTreeSet<u32>,
+    data: Segments<'a>,
+    part: usize,
+) -> Result<Piece<'a>, Fault> {
+    let mut taken = Taken::default();
+    if part > 0 {
+        taken = taken_by(whole, &functions, part)?;
+    }
+    Ok(Piece {
+        functions,
+        taken,
+        data,
+    })
+}
+
+/// All functions that a part and those before it need.
+fn reached(whole: &Whole, behind: &Behind, part: usize) -> Result<BTreeSet<u32>, Fault> {
     let in_table = whole
         .slots
         .iter()
@@ -82,28 +105,34 @@ fn reached(whole: &Whole, behind: &Behind) -> Result<BTreeSet<u32>, Fault> {
     open.extend(whole.called_from_outside());
     let mut reached = BTreeSet::new();
     while let Some(function) = open.pop() {
-        if !whole.doors.contains(&function) && reached.insert(function) {
+        if !leads_on(whole, function, part) && reached.insert(function) {
             open.extend(whole.named_by(function)?.functions);
         }
     }
     Ok(reached)
 }
 
-fn taken(whole: &Whole, later: &BTreeSet<u32>) -> Result<Taken, Fault> {
+/// Is it a door to a part after this one?
+fn leads_on(whole: &Whole, function: u32, part: usize) -> bool {
+    whole.doors.get(&function).is_some_and(|&to| to > part)
+}
+
+fn taken_by(whole: &Whole, own: &BTreeSet<u32>, part: usize) -> Result<Taken, Fault> {
     let mut taken = Taken::default();
     taken.tables.insert(whole.table);
-    for &function in later {
+    for &function in own {
         let named = whole.named_by(function)?;
+        let others = named.functions.into_iter();
         taken
             .functions
-            .extend(named.functions.iter().filter(|f| !later.contains(f)));
+            .extend(others.filter(|f| !own.contains(f) && !leads_on(whole, *f, part)));
         taken.globals.extend(named.globals);
         taken.tables.extend(named.tables);
     }
     Ok(taken)
 }
 
-type Segments<'a> = Vec<(u32, &'a [u8])>;
+pub type Segments<'a> = Vec<(u32, &'a [u8])>;
 
 /// The segments that stay, and those that go.
 fn parted<'a>(segments: &[(u32, &'a [u8])], behind: &[Range<u32>]) -> (Segments<'a>, Segments<'a>) {

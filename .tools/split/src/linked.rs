@@ -1,6 +1,6 @@
 //! The program as the linker left it, read as far as its references need it.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::ops::Range;
 use wasmparser::{
     CustomSectionReader, Data, DataKind, Element, ElementItems, ElementKind, ExternalKind,
@@ -29,7 +29,7 @@ pub struct Linked<'a> {
     segments: Vec<(Range<u64>, u32)>,
     pub symbols: Vec<Symbol>,
     found: Found,
-    pub doors: BTreeSet<u32>,
+    pub doors: BTreeMap<u32, usize>,
     /// Functions called from outside.
     pub exported: Vec<u32>,
     /// Who is where in the function table.

@@ -1,18 +1,23 @@
-//! Cuts the page's wasm in two at its doors.
+//! Cuts the page's wasm in parts at its doors.
 //!
 //! ```text
-//! till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE LIST
+//! till-morning-split LINKED FINISHED DOOR[,DOOR][/DOOR[,DOOR]] FOLDER
 //! ```
 //!
 //! LINKED is the program as the linker leaves it, with its relocations; FINISHED
 //! the same after wasm-bindgen and wasm-opt, with its names; DOOR the path of a
-//! function that leads to what may come later. FIRST starts as FINISHED would.
-//! LATER holds what only doors reach; it takes memory, table and functions
-//! from FIRST (its instance's exports, as module `f`) and hangs its own into the
-//! table. Before that no door must be passed: it traps there. WHOLE is
-//! FINISHED without names and what else is no program, for a page that takes all at once.
-//! LIST says of each function how many bytes it has, in which part, largest first:
-//! where to look when a part grows.
+//! function that leads to what may come later: before the slash to the second part,
+//! after it to the third. Into FOLDER go
+//!
+//! - `0.wasm`, which starts as FINISHED would;
+//! - `1.wasm`, `2.wasm`: what only doors to it, or to parts after it, reach. Each takes
+//!   memory, table and functions from the parts before it (the exports of their
+//!   instances together, as module `f`) and hangs its own into the table. Before that
+//!   no door to it must be passed: it traps there;
+//! - `whole.wasm`: FINISHED without names and what else is no program, for a page that
+//!   takes all at once;
+//! - `functions.txt`: of each function how many bytes it has, in which part, largest
+//!   first: where to look when a part grows.
 
 mod cut;
 mod doors;
@@ -22,7 +27,7 @@ mod origin;
 mod write;
 
 use doors::Doors;
-use std::{fs, process::ExitCode};
+use std::{fs, path::Path, process::ExitCode};
 use wasmparser::{ConstExpr, Operator, Validator};
 
 /// Why it cannot be done.
@@ -30,18 +35,11 @@ pub type Fault = Box<dyn std::error::Error>;
 
 fn main() -> ExitCode {
     let given: Vec<String> = std::env::args().skip(1).collect();
-    let [linked, finished, doors, outputs @ ..] = given.as_slice() else {
-        return usage();
+    let [linked, finished, doors, folder] = given.as_slice() else {
+        eprintln!("usage: till-morning-split LINKED FINISHED DOOR[,DOOR][/DOOR] FOLDER");
+        return ExitCode::from(2);
     };
-    let Ok([first, later, whole, list]) = <&[String; 4]>::try_from(outputs) else {
-        return usage();
-    };
-    match split(
-        linked,
-        finished,
-        &Doors::named(doors),
-        [first, later, whole, list],
-    ) {
+    match split(linked, finished, &Doors::named(doors), Path::new(folder)) {
         Ok(line) => {
             println!("{line}");
             ExitCode::SUCCESS
@@ -53,40 +51,29 @@ fn main() -> ExitCode {
     }
 }
 
-fn usage() -> ExitCode {
-    eprintln!("usage: till-morning-split LINKED FINISHED DOOR[,DOOR] FIRST LATER WHOLE LIST");
-    ExitCode::from(2)
-}
-
 /// Writes all; gives a line that says how they came out.
-fn split(
-    linked: &str,
-    finished: &str,
-    doors: &Doors,
-    outputs: [&String; 4],
-) -> Result<String, Fault> {
+fn split(linked: &str, finished: &str, doors: &Doors, folder: &Path) -> Result<String, Fault> {
     let behind = origin::behind(&fs::read(linked)?, doors)?;
     let finished = fs::read(finished)?;
     let whole = module::Whole::read(&finished, doors)?;
     let cut = cut::Cut::of(&whole, &behind)?;
-    let parts = [
-        write::first(&whole, &cut)?,
-        write::later(&whole, &cut)?,
-        write::bare(&finished)?,
-    ];
-    for (path, wasm) in outputs.iter().zip(&parts) {
-        Validator::new().validate_all(wasm)?;
-        fs::write(path, wasm)?;
+    let mut line = String::from("cut in parts:");
+    for (at, piece) in cut.parts.iter().enumerate() {
+        let wasm = match at {
+            0 => write::first(&whole, &cut)?,
+            _ => write::later(&whole, &cut, piece)?,
+        };
+        Validator::new().validate_all(&wasm)?;
+        line += &format!(
+            " {} bytes, {} functions;",
+            wasm.len(),
+            piece.functions.len()
+        );
+        fs::write(folder.join(format!("{at}.wasm")), wasm)?;
     }
-    fs::write(outputs[3], list(&whole, &cut))?;
-    let constants: usize = cut.later_data.iter().map(|(_, bytes)| bytes.len()).sum();
-    Ok(format!(
-        "cut in two: first {} bytes; later {} bytes, {} of {} functions, {constants} bytes of constants",
-        parts[0].len(),
-        parts[1].len(),
-        cut.later.len(),
-        whole.bodies.len(),
-    ))
+    fs::write(folder.join("whole.wasm"), write::bare(&finished)?)?;
+    fs::write(folder.join("functions.txt"), list(&whole, &cut))?;
+    Ok(line)
 }
 
 /// A line for each function: bytes, part, name.
@@ -94,14 +81,11 @@ fn list(whole: &module::Whole, cut: &cut::Cut) -> String {
     let mut lines: Vec<_> = (whole.functions_imported..)
         .zip(&whole.bodies)
         .map(|(function, body)| {
-            let part = if cut.later.contains(&function) {
-                "later"
-            } else {
-                "first"
-            };
+            let mut parts = cut.parts.iter();
+            let part = parts.position(|piece| piece.functions.contains(&function));
             let name = whole.names.get(&function).copied().unwrap_or("?");
             let plain = format!("{:#}", rustc_demangle::demangle(name));
-            (body.as_bytes().len(), part, plain)
+            (body.as_bytes().len(), part.unwrap_or_default(), plain)
         })
         .collect();
     lines.sort_by(|a, b| b.cmp(a));

@@ -1,6 +1,6 @@
 //! The finished wasm, read as far as the cut needs it.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use wasmparser::{
     DataKind, ElementItems, ElementKind, Export, ExternalKind, FunctionBody, GlobalType, Import,
     KnownCustom, MemoryType, Name, Operator, Parser, Payload, TableType, TypeRef,
@@ -32,7 +32,8 @@ pub struct Whole<'a> {
     pub bodies: Vec<FunctionBody<'a>>,
     /// Address and bytes.
     pub data: Vec<(u32, &'a [u8])>,
-    pub doors: BTreeSet<u32>,
+    /// Each with the part it leads to.
+    pub doors: BTreeMap<u32, usize>,
     pub names: BTreeMap<u32, &'a str>,
 }
 

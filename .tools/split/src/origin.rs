@@ -16,7 +16,7 @@ use crate::{
     linked::{Linked, Symbol},
 };
 
-/// What only those behind the doors reach.
+/// What a part and those before it do without.
 pub struct Behind {
     /// Places in the function table.
     pub slots: BTreeSet<u32>,
@@ -32,28 +32,34 @@ enum Node {
     Data(u32),
 }
 
-/// Reads the linked program and tells what only doors reach.
-pub fn behind(wasm: &[u8], doors: &Doors) -> Result<Behind, Fault> {
+/// Reads the linked program and tells, for the first part and each but the last,
+/// what only doors to parts after it reach.
+pub fn behind(wasm: &[u8], doors: &Doors) -> Result<Vec<Behind>, Fault> {
     let linked = Linked::read(wasm, doors)?;
     if linked.relocs.is_empty() || linked.symbols.is_empty() {
         return Err("the linked wasm has no relocations: is build.rs in force?".into());
     }
     let graph = References::of(&linked)?;
-    let first = graph.reached(&linked);
+    Ok((0..doors.later_parts())
+        .map(|part| behind_part(&linked, &graph.reached(&linked, part)))
+        .collect())
+}
+
+fn behind_part(linked: &Linked, reached: &BTreeSet<Node>) -> Behind {
     let slots = linked
         .slots
         .iter()
-        .filter(|&(_, &f)| !first.contains(&Node::Function(f)));
+        .filter(|&(_, &f)| !reached.contains(&Node::Function(f)));
     let constants = (0u32..)
         .zip(&linked.symbols)
         .filter_map(|(at, symbol)| match symbol {
-            Symbol::Data(range) => Some((range.clone(), first.contains(&Node::Data(at)))),
+            Symbol::Data(range) => Some((range.clone(), reached.contains(&Node::Data(at)))),
             _ => None,
         });
-    Ok(Behind {
+    Behind {
         slots: slots.map(|(&slot, _)| slot).collect(),
         data: only_behind(constants),
-    })
+    }
 }
 
 /// Who names whom.
@@ -104,8 +110,8 @@ impl References {
         Ok(references)
     }
 
-    /// All that is reached from outside without passing a door.
-    fn reached(&self, linked: &Linked) -> BTreeSet<Node> {
+    /// All that is reached from outside without passing a door to a part after `part`.
+    fn reached(&self, linked: &Linked, part: usize) -> BTreeSet<Node> {
         let outside = linked
             .exported
             .iter()
@@ -113,8 +119,11 @@ impl References {
         let mut open: Vec<Node> = outside.chain(self.always.iter().copied()).collect();
         let mut reached = BTreeSet::new();
         while let Some(node) = open.pop() {
-            let is_door = matches!(node, Node::Function(f) if linked.doors.contains(&f));
-            if !is_door && reached.insert(node) {
+            let leads_on = match node {
+                Node::Function(f) => linked.doors.get(&f).is_some_and(|&to| to > part),
+                Node::Data(_) => false,
+            };
+            if !leads_on && reached.insert(node) {
                 open.extend(self.from.get(&node).into_iter().flatten());
             }
         }
@@ -135,7 +144,7 @@ fn targets(
             _ => return Err("a call of what is no function".into()),
         },
         Reloc::TableIndexSleb | Reloc::TableIndexI32 => match symbol(entry.index)? {
-            Symbol::Function(function) if linked.doors.contains(function) => {
+            Symbol::Function(function) if linked.doors.contains_key(function) => {
                 return Err(
                     "a door is in the function table: it must be called by name only".into(),
                 );

@@ -1,4 +1,4 @@
-//! The two parts, written.
+//! The parts, written.
 
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
@@ -10,10 +10,14 @@ use wasm_encoder::{
 };
 use wasmparser::{Operator, Parser};
 
-use crate::{Fault, cut::Cut, module::Whole};
+use crate::{
+    Fault,
+    cut::{Cut, Piece},
+    module::Whole,
+};
 
-/// The first part's name in the later one's imports.
-const FIRST: &str = "f";
+/// The name of all parts before in a later one's imports.
+const BEFORE: &str = "f";
 
 /// Indices of the whole, as they are in one part.
 #[derive(Default)]
@@ -67,10 +71,11 @@ fn renumbered(indices: impl IntoIterator<Item = u32>) -> BTreeMap<u32, u32> {
     indices.into_iter().zip(0..).collect()
 }
 
-/// Starts as the whole would, and lends the later part what that takes.
+/// Starts as the whole would, and lends the later parts what they take.
 pub fn first(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
+    let piece = &cut.parts[0];
     let mut part = Part {
-        functions: renumbered((0..whole.functions_imported).chain(cut.first.iter().copied())),
+        functions: renumbered((0..whole.functions_imported).chain(piece.functions.iter().copied())),
         globals: renumbered(0..whole.globals.len() as u32),
         tables: renumbered(0..whole.tables.len() as u32),
     };
@@ -81,7 +86,7 @@ pub fn first(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
         imports.import(import.module, import.name, part.entity_type(import.ty)?);
     }
     module.section(&imports);
-    module.section(&functions(whole, &cut.first));
+    module.section(&functions(whole, &piece.functions));
     let mut tables = TableSection::new();
     for table in 0..whole.tables.len() as u32 {
         tables.table(table_type(whole, table, &mut part)?);
@@ -100,11 +105,11 @@ pub fn first(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
         part.parse_export(&mut exports, *export)?;
     }
     for (name, (kind, index)) in lent(cut) {
-        let index = match kind {
-            ExportKind::Func => part.functions[&index],
-            _ => index,
-        };
-        exports.export(&name, kind, index);
+        if kind != ExportKind::Func {
+            exports.export(&name, kind, index);
+        } else if let Some(&own) = part.functions.get(&index) {
+            exports.export(&name, kind, own);
+        }
     }
     module.section(&exports);
     if let Some(start) = whole.start {
@@ -118,40 +123,51 @@ pub fn first(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
         .filter(|(_, f)| part.functions.contains_key(f));
     let own = own.map(|(&slot, &function)| (slot, function)).collect();
     module.section(&elements(whole, &own, &mut part)?);
-    module.section(&code(whole, &cut.first, cut, &mut part)?);
-    module.section(&data(&cut.first_data));
+    module.section(&code(whole, piece, cut, &mut part)?);
+    module.section(&data(&piece.data));
     Ok(module.finish())
 }
 
-/// Takes what it needs from the first part, and hangs the rest in the table.
-pub fn later(whole: &Whole, cut: &Cut) -> Result<Vec<u8>, Fault> {
-    let taken = &cut.taken;
+/// Takes what it needs from the parts before, hangs its own in the table, and lends
+/// to those after.
+pub fn later(whole: &Whole, cut: &Cut, piece: &Piece) -> Result<Vec<u8>, Fault> {
+    let taken = &piece.taken;
     let mut part = Part {
-        functions: renumbered(taken.functions.iter().chain(&cut.later).copied()),
+        functions: renumbered(taken.functions.iter().chain(&piece.functions).copied()),
         globals: renumbered(taken.globals.iter().copied()),
         tables: renumbered(taken.tables.iter().copied()),
     };
     let mut module = Module::new();
     module.section(&types(whole, &mut part)?);
-    let mut imports = ImportSection::new();
+    let (mut imports, mut exports) = (ImportSection::new(), ExportSection::new());
     for (name, (kind, index)) in lent(cut) {
         let at = index as usize;
         let entity: EntityType = match kind {
+            ExportKind::Func if piece.functions.contains(&index) => {
+                exports.export(&name, kind, part.functions[&index]);
+                continue;
+            }
+            ExportKind::Func if !taken.functions.contains(&index) => continue,
+            ExportKind::Table if !taken.tables.contains(&index) => continue,
+            ExportKind::Global if !taken.globals.contains(&index) => continue,
             ExportKind::Func => EntityType::Function(whole.functions[at]),
             ExportKind::Table => table_type(whole, index, &mut part)?.into(),
             ExportKind::Memory => part.memory_type(whole.memories[at])?.into(),
             _ => part.global_type(whole.globals[at])?.into(),
         };
-        imports.import(FIRST, &name, entity);
+        imports.import(BEFORE, &name, entity);
     }
     module.section(&imports);
-    module.section(&functions(whole, &cut.later));
-    let own = whole.slots.iter().filter(|(_, f)| cut.later.contains(f));
+    module.section(&functions(whole, &piece.functions));
+    module.section(&exports);
+    let is_own = |f: &u32| piece.functions.contains(f);
+    let own = whole.slots.iter().filter(|(_, f)| is_own(f));
     let mut own: BTreeMap<u32, u32> = own.map(|(&slot, &function)| (slot, function)).collect();
-    own.extend(cut.doors.iter().map(|(&door, &slot)| (slot, door)));
+    let doors = cut.doors.iter().filter(|(door, _)| is_own(door));
+    own.extend(doors.map(|(&door, &slot)| (slot, door)));
     module.section(&elements(whole, &own, &mut part)?);
-    module.section(&code(whole, &cut.later, cut, &mut part)?);
-    module.section(&data(&cut.later_data));
+    module.section(&code(whole, piece, cut, &mut part)?);
+    module.section(&data(&piece.data));
     Ok(module.finish())
 }
 
@@ -169,18 +185,18 @@ pub fn bare(wasm: &[u8]) -> Result<Vec<u8>, Fault> {
     Ok(module.finish())
 }
 
-/// What goes from the first part to the later: the same order and names for both.
+/// What goes from a part to those after it: the same order and names for all.
 fn lent(cut: &Cut) -> Vec<(String, (ExportKind, u32))> {
-    let taken = &cut.taken;
-    let functions = taken
-        .functions
-        .iter()
-        .map(|&index| (ExportKind::Func, index));
-    let tables = taken.tables.iter().map(|&index| (ExportKind::Table, index));
-    let globals = taken
-        .globals
-        .iter()
-        .map(|&index| (ExportKind::Global, index));
+    let mut all = BTreeSet::new();
+    let (mut tables, mut globals) = (BTreeSet::new(), BTreeSet::new());
+    for piece in &cut.parts {
+        all.extend(&piece.taken.functions);
+        tables.extend(&piece.taken.tables);
+        globals.extend(&piece.taken.globals);
+    }
+    let functions = all.into_iter().map(|index| (ExportKind::Func, index));
+    let tables = tables.into_iter().map(|index| (ExportKind::Table, index));
+    let globals = globals.into_iter().map(|index| (ExportKind::Global, index));
     let memory = [(ExportKind::Memory, 0)];
     let all = functions.chain(tables).chain(memory).chain(globals);
     all.enumerate()
@@ -240,19 +256,14 @@ fn elements(
     Ok(section)
 }
 
-fn code(
-    whole: &Whole,
-    own: &BTreeSet<u32>,
-    cut: &Cut,
-    part: &mut Part,
-) -> Result<CodeSection, Fault> {
+fn code(whole: &Whole, piece: &Piece, cut: &Cut, part: &mut Part) -> Result<CodeSection, Fault> {
     let mut section = CodeSection::new();
-    for &function in own {
+    for &function in &piece.functions {
         let body = whole.body(function).ok_or("a function without code")?;
         let mut written = part.new_function_with_parsed_locals(body)?;
         for operator in body.get_operators_reader()? {
             match operator? {
-                // Only the first part goes through a door by the table.
+                // A door to a part after this one is gone through by the table.
                 Operator::Call {
                     function_index: door,
                 } if part.lacks(door) && cut.doors.contains_key(&door) => {

@@ -58,7 +58,8 @@ pub struct BankLimits {
     pub by_take_off: Vec<TakeOffShare>,
     /// From two in parallel each string needs its own fuse.
     pub fuse_each: bool,
-    /// What that fuse is rated for, what it must break, and the kinds that can.
+    /// What that fuse is rated for, so that it bears the load when a neighbour has
+    /// opened; what it must break; and the kinds that can.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub string_fuse_a: Option<f64>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -100,7 +101,12 @@ pub fn bank_limits(plan: &Plan) -> Option<BankLimits> {
         Some(burden(charging_a, worst(charging_a)?, limit_a))
     });
     let charge = charge.flatten();
-    let for_hours_a = charge.map_or(worst_running_a, |one| worst_running_a.max(one.worst_a));
+    let open_a = one_open(&row(taken)?, running_a);
+    // It must not open too when a neighbour has.
+    let for_hours_a = [open_a, charge.map(|one| one.worst_a)]
+        .into_iter()
+        .flatten()
+        .fold(worst_running_a, f64::max);
     let string_fuse_a = fuse_each.then(|| rating_for(for_hours_a)).flatten();
     let string_fault_a = string_fault(plan, asks::charge_v(plan)?).map(|(fault_a, _)| {
         // The others feed a fault in this string through its own fuse.
@@ -117,8 +123,7 @@ pub fn bank_limits(plan: &Plan) -> Option<BankLimits> {
         start: burden(start_a, worst(start_a)?, peak_a),
         start_ms: plan.number(Path::Wiring(W::StartMs))?,
         start_by_continuous,
-        one_open: one_open(&row(taken)?, running_a)
-            .map(|worst_a| burden(running_a, worst_a, limit_a)),
+        one_open: open_a.map(|worst_a| burden(running_a, worst_a, limit_a)),
         charge,
         by_take_off: by_take_off(plan, running_a),
         fuse_each,

@@ -12,9 +12,9 @@ use crate::{
         wiring::{LaidField as L, Leg, Place, Strands},
     },
     quantity::{celsius, in_amps, in_celsius, meters, ohms, square_millimeters, volts},
+    simulate::assemble,
     wiring::{
-        self, Build, Choice, Column, Demand, Finding, Size, Surroundings, Trial, choose,
-        design_current,
+        self, Choice, Column, Demand, Finding, Size, Surroundings, Trial, choose, design_current,
     },
 };
 use serde::{Deserialize, Serialize};
@@ -199,7 +199,8 @@ fn path(
         source_at_cut_off: volts(low_v),
         charge: volts(ask.charge_v),
         allowed_drop: allowed.max(0.001),
-        build: build(laid.strands),
+        // Fine bare strands where nothing is said: most battery cable is.
+        build: assemble::build(laid.strands.unwrap_or(Strands::Fine)),
         place: place(plan),
         surroundings: Surroundings {
             ambient: celsius(number(L::AirC)?),
@@ -223,15 +224,6 @@ fn connections_v(plan: &Plan, ask: &Ask, low_v: f64) -> f64 {
     let ohm = plan.number(path).unwrap_or(0.0) / 1000.0;
     let current = design_current(ask.demand, volts(low_v), ohms(ohm));
     current.map_or(0.0, |current| in_amps(current) * ohm)
-}
-
-fn build(strands: Option<Strands>) -> Build {
-    match strands {
-        None | Some(Strands::Fine) => Build::Flexible,
-        Some(Strands::FineTinned) => Build::FlexibleTinned,
-        Some(Strands::Few) => Build::Stranded,
-        Some(Strands::Solid) => Build::Solid,
-    }
 }
 
 fn note(finding: &Finding) -> Option<LegNote> {

@@ -2,8 +2,9 @@
 
 use crate::{
     page::{
+        choose::{Chosen, choose},
         dom::{El, h, named_fold},
-        field::{choice, number_field, tick},
+        field::{choice, number_field, number_field_at, tick},
         state::State,
     },
     plan::{
@@ -17,12 +18,14 @@ use crate::{
 /// The cables, leg by leg.
 pub fn cables(state: State) -> El {
     named_fold("fold", words::FIELDS, move || {
-        let place = maybe::<Place>(
-            state,
-            ("wiring-place", words::WHERE),
-            say::place_name,
-            |wiring| &mut wiring.place,
-        );
+        let place = Chosen {
+            label: words::WHERE,
+            name: say::place_name,
+            assumed: Place::Vehicle,
+        };
+        let place = choose(state, "wiring-place", place, |plan| {
+            Some(&mut plan.wiring.place)
+        });
         let legs = Leg::ALL.iter().map(|&leg| card(state, leg));
         std::iter::once(h("div", "grid").child(place))
             .chain(legs)
@@ -47,12 +50,14 @@ pub fn blocks(state: State) -> El {
         W::ColdestC,
     ];
     named_fold("fold", words::BANK_LIMITS, move || {
-        let take_off = maybe::<TakeOff>(
-            state,
-            ("wiring-take-off", words::TAKE_OFF),
-            say::take_off_name,
-            |wiring| &mut wiring.take_off,
-        );
+        let take_off = Chosen {
+            label: words::TAKE_OFF,
+            name: say::take_off_name,
+            assumed: TakeOff::SameEnd,
+        };
+        let take_off = choose(state, "wiring-take-off", take_off, |plan| {
+            Some(&mut plan.wiring.take_off)
+        });
         let kind = maybe::<FuseKind>(
             state,
             ("wiring-fuse-kind", words::FUSE_KIND),
@@ -76,7 +81,7 @@ fn card(state: State, leg: Leg) -> El {
         move || {
             let unit = state.with_plan(|plan| plan.night.asked_unit);
             leg.run_paths(unit)
-                .map(|path| number_field(state, path))
+                .map(|path| number_field_at(state, path, "carry"))
                 .to_vec()
         },
     );
@@ -92,14 +97,16 @@ fn laid(state: State, leg: Leg) -> Vec<El> {
     let fields = LaidField::ALL.iter();
     let fields = fields.map(|&field| number_field(state, Path::Laid(leg, field)));
     let id = |what: &str| format!("{}-{what}", leg.key());
+    let strands = Chosen {
+        label: words::STRANDS,
+        name: say::strands_name,
+        assumed: Strands::Fine,
+    };
     vec![
         h("div", "grid").children(fields),
-        h("div", "grid").child(maybe::<Strands>(
-            state,
-            (&id("strands"), words::STRANDS),
-            say::strands_name,
-            move |wiring| &mut wiring.laid_mut(leg).strands,
-        )),
+        h("div", "grid").child(choose(state, &id("strands"), strands, move |plan| {
+            Some(&mut plan.wiring.laid_mut(leg).strands)
+        })),
         flag(state, &id("engine"), words::ENGINE_SPACE, move |wiring| {
             &mut wiring.laid_mut(leg).engine_space
         }),

@@ -1,11 +1,114 @@
 //! "Can the wiring carry it, and can it be filled again?": cables, fuses and
-//! what the blocks bear.
+//! what the blocks bear; an answer first, then what it rests on.
 
+mod blocks;
+mod cautions;
 mod fields;
+mod legs;
+mod sheet;
 
-use super::{dom::El, state::State};
+use super::{
+    dom::{El, h, named_fold},
+    outcome::stale_mark,
+    reactive::*,
+    state::State,
+    supply,
+};
+use crate::{
+    answer::wiring::{WiringAnswer, wiring},
+    wording::carry::{self as say, words},
+};
+
+/// The wiring's answer, worked out while the question is open.
+pub type Answered = Memo<Option<WiringAnswer>>;
 
 /// All that stands under the question.
 pub fn carry(state: State) -> Vec<El> {
-    vec![fields::cables(state), fields::blocks(state)]
+    let answer: Answered = Memo::new_with_compare(move |_| state.with_plan(wiring), |_, _| true);
+    vec![
+        outcome(state, answer),
+        legs::legs(state, answer),
+        fields::cables(state),
+        blocks::blocks(state, answer),
+        fields::blocks(state),
+        blocks::panels(state, answer),
+        named_fold("fold", words::SUPPLY, move || {
+            supply::supply(state, "carry")
+        }),
+        cautions::cautions(state, answer),
+        sheet::sheet(state, answer),
+    ]
+}
+
+/// The sentence, and the blocks in a line.
+fn outcome(state: State, answer: Answered) -> El {
+    let sentence = move || {
+        answer.with(|answer| {
+            let said = answer.as_ref().map(say::headline);
+            said.unwrap_or_else(|| words::NO_ANSWER.into())
+        })
+    };
+    let line = move || {
+        answer.with(|answer| {
+            let bank = answer.as_ref().and_then(|answer| answer.bank.as_ref());
+            bank.map(say::blocks_line).unwrap_or_default()
+        })
+    };
+    h("div", "outcome")
+        .live_class("stale", move || state.is_stale())
+        .child(
+            h("div", "")
+                .attr("role", "status")
+                .child(
+                    h("p", "answer")
+                        .attr("id", "carry-answer")
+                        .live_text(sentence),
+                )
+                .child(h("p", "detail").live_text(line))
+                .child(stale_mark(state)),
+        )
+}
+
+/// What is built of the answer, anew whenever that changes.
+fn of_answer(
+    state: State,
+    answer: Answered,
+    build: impl Fn(&crate::plan::Plan, &WiringAnswer) -> Vec<El> + 'static,
+) -> El {
+    let key = move || {
+        answer.with(|_| ());
+        state.turn()
+    };
+    h("div", "").live_children(key, move || {
+        state.with_plan(|plan| {
+            answer.with(|answer| {
+                let answer = answer.as_ref();
+                answer.map_or_else(Vec::new, |answer| build(plan, answer))
+            })
+        })
+    })
+}
+
+/// A table with its heads.
+fn table(class: &str, heads: &[&str], rows: Vec<Vec<String>>) -> El {
+    let head = h("tr", "").children(
+        heads
+            .iter()
+            .map(|text| h("th", "").attr("scope", "col").text(text)),
+    );
+    let row = |cells: Vec<String>| {
+        let cells = cells.into_iter().enumerate();
+        h("tr", "").children(cells.map(|(at, text)| {
+            if at == 0 {
+                h("th", "").attr("scope", "row").text(&text)
+            } else {
+                h("td", "").text(&text)
+            }
+        }))
+    };
+    h("div", "scroll").child(
+        h("table", class)
+            .child(h("thead", "").child(head))
+            .child(h("tbody", "").children(rows.into_iter().map(row))),
+    )
 }

@@ -7,5 +7,5 @@ import { start } from './outcome.js';
 
 const beside = (name) => new URL(name, import.meta.url);
 const page = init({ module_or_path: beside(WASM_FILE) });
-bring(beside(LATER_FILE), page);
+bring([beside(KEEPING_FILE), beside(LATER_FILE)], page);
 start(() => page);

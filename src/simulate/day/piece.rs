@@ -139,7 +139,9 @@ impl Inputs {
         })
     }
 
-    pub(super) fn bank_temperature_c(&self, cabin_c: f64, outdoor_c: f64) -> f64 {
+    /// How warm the bank is, by where it stands.
+    #[must_use]
+    pub fn bank_temperature_c(&self, cabin_c: f64, outdoor_c: f64) -> f64 {
         self.bank_c.unwrap_or(match self.bank_place {
             BankPlace::Cabin => cabin_c,
             BankPlace::Locker => 0.5 * (cabin_c + outdoor_c),

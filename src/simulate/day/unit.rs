@@ -95,7 +95,7 @@ impl Rig {
             sensible,
             intake_rise_k: number(C::IntakeRiseK)?,
             feed: the_unit.feed,
-            ohm: assemble::cable_ohm(&the_unit.cable),
+            ohm: assemble::path_ohm(plan, unit),
             asked,
             off_w: assemble::input_w(&the_unit.feed, standby_w),
             far_end: assemble::far_end(plan, unit),

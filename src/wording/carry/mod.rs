@@ -1,6 +1,22 @@
 //! Sentences of the fourth question: can the wiring carry it?
 
+mod blocks;
+mod fuse;
 mod labels;
+mod leg;
+mod notes;
+mod paper;
+mod said;
 pub mod words;
 
+pub use blocks::{
+    blocks_line, burden_row, solar_lines, start_line, string_fuse_line, take_off_line, verdict_name,
+};
+pub use fuse::{fault_text, fitted_text, fuse_text, kind_text, marine_text, place_text};
 pub use labels::{fuse_kind_name, hint, label, leg_name, place_name, strands_name, take_off_name};
+pub use leg::{ampacity_text, asked_by, deciding, drop_text, leg_note, rule_name, rule_source};
+pub use notes::{ALWAYS, note};
+pub use paper::{
+    amps_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper, leg_on_paper, taken_for,
+};
+pub use said::{amps, both_sizes, headline, leg_line, size_text};

@@ -376,6 +376,8 @@ pub fn pocket_sentence(plan: &Plan, pocket: &Pocket) -> String {
         .banks
         .get(pocket.bank)
         .map_or("", |bank| chemistry_name(bank.chemistry));
+    // Without what stands in brackets: it stands in some itself.
+    let chemistry = chemistry.split(" (").next().unwrap_or_default();
     match pocket.outcome {
         PocketOutcome::Holds(f) => format!(
             "{mode}: hours = {} × usable Wh (= {} × usable Ah at {}, {chemistry}); from {} to {} usable Wh, within {}\u{202f}%.",

@@ -110,8 +110,8 @@ pub(super) const fn hint(path: Path) -> &'static str {
 
 pub(super) const fn chemistry_name(chemistry: Chemistry) -> &'static str {
     match chemistry {
-        Chemistry::Lfp => "LFP (Lithium-Eisenphosphat)",
-        Chemistry::Nmc => "NMC (Lithium-Nickel-Mangan-Kobalt)",
+        Chemistry::Lfp => "LFP",
+        Chemistry::Nmc => "NMC",
         Chemistry::SodiumIon => "Natrium-Ionen",
         Chemistry::Agm => "Blei, AGM",
         Chemistry::Gel => "Blei, Gel",

@@ -47,7 +47,7 @@ pub(super) static TABLE: Table = Table {
         in_full_hint: "Der ganze Plan mit Ihren Zahlen (auf Englisch): was angenommen wurde, Kurven, wie groß die Bank sein müsste.",
         caution: "Kinder, Tiere oder Menschen, die sich nicht selbst befreien können, nie unbeaufsichtigt einem Kühlgerät an der Batterie überlassen. Ein geschlossenes Fahrzeug heizt sich alle 5 Minuten um etwa 1,8 °C auf, das meiste davon in den ersten 30.",
         estimates: "Das ersetzt weder örtliche Vorschriften noch eine Elektrofachkraft. Schätzungen sind keine Zusagen.",
-        foot: "In diesem Browser berechnet; nichts wird irgendwohin gesendet.",
+        foot: "Till Morning. In diesem Browser berechnet; nichts wird irgendwohin gesendet.",
     },
     ribbon: RibbonWords {
         label: "Nachtband: wie weit jede Betriebsart auf der Uhr reicht",
