@@ -178,7 +178,7 @@ const UNITS: [&str; 30] = [
 ];
 
 /// Numbers whose key names no unit, and why.
-const WITHOUT: [&str; 42] = [
+const WITHOUT: [&str; 52] = [
     // A date, and the number that a row of chances starts from.
     "year",
     "month",
@@ -188,6 +188,12 @@ const WITHOUT: [&str; 42] = [
     "cop",
     "linke_turbidity",
     "moisture_buffer",
+    // Factors on a plan's figures and how well they are told, of a night's readings.
+    "used_ratio_number",
+    "after_number",
+    "sd_after_number",
+    "sd_before_number",
+    "misfit_number",
     // The document's own.
     "version",
     // In a figure: its unit is in the key that holds the figure.
@@ -196,6 +202,7 @@ const WITHOUT: [&str; 42] = [
     "min",
     "max",
     "draw",
+    "fails_at",
     // Of a band: its unit is in the key that holds the band.
     "low",
     "likely",
@@ -218,6 +225,7 @@ const WITHOUT: [&str; 42] = [
     "cop_expanded",
     // In the currency that was typed; and what the bank gives in its life.
     "price_number",
+    "cost_number",
     "shore_price_per_kwh",
     "per_lifetime_kwh",
     "lifetime_kwh",
@@ -225,6 +233,9 @@ const WITHOUT: [&str; 42] = [
     "claim",
     "bank",
     "charger",
+    "array",
+    "load",
+    "lower",
     "unit",
     "mode",
     "asked_unit",
@@ -293,9 +304,9 @@ fn bare_numbers_have_their_unit_beside_them() {
     let mut all = Vec::new();
     properties(&plan, &mut all);
     properties(&answer, &mut all);
-    let bare = all
-        .iter()
-        .filter(|(key, ..)| matches!(*key, "value" | "min" | "max" | "draw"));
+    let bare = all.iter().filter(|(key, inner, _)| {
+        matches!(*key, "value" | "min" | "max" | "draw" | "fails_at") && is_number(inner)
+    });
     let mut seen = 0;
     for (key, _, object) in bare {
         let beside = &object["properties"];

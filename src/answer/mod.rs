@@ -89,7 +89,8 @@ pub const METHOD: &str = env!("CARGO_PKG_VERSION");
 pub fn answer(plan: &Plan) -> Answer {
     let mut answer = night(plan);
     answer.day = day::day_with_odds(plan);
-    if let Some(day) = &answer.day {
+    if let Some(day) = &mut answer.day {
+        day.further = Some(day::further(plan));
         answer.findings.extend(day.findings.iter().cloned());
         answer.findings = worst_first(std::mem::take(&mut answer.findings));
     }

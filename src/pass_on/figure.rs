@@ -84,7 +84,11 @@ pub fn figures(plan: &Plan, answer: &Answer) -> Vec<Figure> {
     let night = drawing::NIGHT
         .iter()
         .map(|chart| Figure::of_chart(chart.titles, chart.draw(plan, answer)));
-    std::iter::once(ribbon).chain(night).collect()
+    let day = answer.day.iter().flat_map(|day| {
+        drawing::DayChart::ALL
+            .map(|chart| Figure::of_chart(chart.titles(plan, day.span_h), chart.draw(plan, day)))
+    });
+    std::iter::once(ribbon).chain(night).chain(day).collect()
 }
 
 impl Figure {

@@ -91,9 +91,13 @@ pub struct DaySizing {
 #[serde(tag = "found", rename_all = "snake_case")]
 pub enum DayFound {
     /// This much holds, and the next tried, on the other side of it, does not.
-    Enough { value: f64, fails_at: f64 },
+    Enough {
+        value: f64,
+        fails_at: f64,
+        unit: range::Unit,
+    },
     /// Even the least (or, of a day, the hottest) that is accepted holds.
-    Any { value: f64 },
+    Any { value: f64, unit: range::Unit },
     /// Nothing that is accepted holds. Whether then the bank lasts and it is the
     /// set point that is lost: a matter of the unit, and of nothing asked here.
     None { lasts: bool },
@@ -104,7 +108,7 @@ impl DaySizing {
     #[must_use]
     pub fn applied_to(&self, plan: &Plan) -> Option<Plan> {
         match self.found {
-            DayFound::Enough { value, .. } | DayFound::Any { value } => {
+            DayFound::Enough { value, .. } | DayFound::Any { value, .. } => {
                 Some(with(plan, self.unknown, value))
             }
             DayFound::None { .. } => None,
@@ -119,7 +123,7 @@ impl DaySizing {
 /// ```
 /// use till_morning::{plan::Plan, sizing::day::{DayFound, DayUnknown, size_day}};
 /// let sizing = size_day(&Plan::demo(), DayUnknown::BankAh).unwrap();
-/// let DayFound::Enough { value, fails_at } = sizing.found else { panic!() };
+/// let DayFound::Enough { value, fails_at, .. } = sizing.found else { panic!() };
 /// assert!(fails_at < value && value < 105.0);
 /// ```
 #[must_use]
@@ -138,24 +142,25 @@ pub fn size_day(plan: &Plan, unknown: DayUnknown) -> Option<DaySizing> {
         outcome.is_some_and(|outcome| outcome.holds_to(goal_h))
     };
     let (near, far, within) = unknown.tried();
+    let range = unknown.path().range()?;
+    let unit = range.unit;
     let found = match edge(holds, near, far, within) {
         Edge::Between { fails, holds } => DayFound::Enough {
             value: holds,
             fails_at: fails,
+            unit,
         },
-        Edge::FromTheStart => DayFound::Any { value: near },
+        Edge::FromTheStart => DayFound::Any { value: near, unit },
         Edge::Nowhere => DayFound::None {
             lasts: ground
                 .outcome(&with(plan, unknown, far))
                 .is_some_and(|outcome| outcome.lasts_to(goal_h)),
         },
     };
-    let finding = matches!(found, DayFound::None { .. })
-        .then(|| unknown.path().range())
-        .flatten()
-        .map(|Range { min, max, unit }| {
-            Finding::caution(Some(unknown.path()), Matter::Unreachable { min, max, unit })
-        });
+    let finding = matches!(found, DayFound::None { .. }).then(|| {
+        let Range { min, max, unit } = range;
+        Finding::caution(Some(unknown.path()), Matter::Unreachable { min, max, unit })
+    });
     Some(DaySizing {
         unknown,
         goal_h,

@@ -190,7 +190,7 @@ pub fn made_with(method: &str) -> String {
 #[must_use]
 pub fn column(label: &str, text: Text) -> String {
     match text {
-        Text::Hours | Text::Clock { .. } if label == words::AXIS_CLOCK => {
+        Text::Hours | Text::Clock { .. } | Text::DayClock { .. } if label == words::AXIS_CLOCK => {
             "Hours after the start (h)".into()
         }
         _ => label.into(),

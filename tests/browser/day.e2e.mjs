@@ -149,6 +149,53 @@ test('a mode plan by the clock and a charger change the answer', async (t) => {
   await t.page.waitForFunction(() => /chargers/.test(document.querySelectorAll('.day-charts figcaption')[2].textContent));
 });
 
+/** One day on a bank that is about enough. */
+const oneDay = async (t, ah) => {
+  await open(t);
+  await t.page.fill('#day-days-count', '1');
+  await t.page.fill('#banks-0--block-rated-ah', ah);
+  await t.page.fill('#banks-0--parallel-count', '1');
+};
+const read = async (page, at, clock, percent, cabin) => {
+  await page.getByRole('button', { name: 'Add a reading, now' }).click();
+  await page.fill(`#check-ins-${at}--clock-min`, clock);
+  await page.fill(`#check-ins-${at}--charge-percent`, percent);
+  await page.fill(`#check-ins-${at}--cabin-c`, cabin);
+};
+
+test('at 02:10 a reading puts the night right, and three are fitted', async (t) => {
+  await oneDay(t, '40');
+  await fold(t.page, 'It is night');
+  await read(t.page, 0, '02:10', '54', '25');
+  const said = (what) => t.page.waitForFunction((text) => document.querySelector('#day-checked').textContent.includes(text), what);
+  await said('At 02:10 the bank stands at 54');
+  await said('07:00');
+  // Drawn on from there in temperatures and charge.
+  await t.page.waitForFunction(() => [...document.querySelectorAll('.day-charts .end-label')].filter((one) => one.textContent === 'From now').length === 2);
+  await read(t.page, 1, '03:10', '50', '25');
+  await read(t.page, 2, '04:10', '46', '25');
+  await t.page.waitForFunction(() => /What the bank gives from full to empty|tell neither/.test(document.querySelector('.checked').textContent));
+  await t.page.locator('.checked').waitFor();
+});
+
+test('the longest cool night becomes the mode plan at a tap', async (t) => {
+  await oneDay(t, '40');
+  await t.page.waitForFunction(() => document.querySelector('#day-longest').textContent === '');
+  await t.page.getByRole('button', { name: 'Take it as the mode plan' }).click();
+  await fold(t.page, 'Mode plan by the clock');
+  assert.ok(await t.page.locator('.mode-row').count() >= 1);
+  assert.equal(await t.page.inputValue('#mode-plan-0--from-clock-min'), '21:00');
+});
+
+test('how much is enough is looked for, and taken', async (t) => {
+  await oneDay(t, '20');
+  await fold(t.page, 'How much is enough?');
+  await t.page.selectOption('#day-unknown', { label: 'the charge of a block' });
+  await t.page.waitForFunction(() => /^Blocks of/.test(document.querySelector('#day-enough').textContent));
+  await t.page.getByRole('button', { name: 'Take it into the plan' }).click();
+  await t.page.waitForFunction(() => /^It lasts/.test(document.querySelector('#day-answer').textContent));
+});
+
 test('it fits a phone', { context: { viewport: { width: 390, height: 844 } } }, async (t) => {
   await open(t);
   await settled(t.page);

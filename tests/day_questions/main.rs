@@ -1,5 +1,6 @@
 //! What the hot day is asked beside its trace.
 
+mod any;
 mod bedtime;
 mod changes;
 mod check_in;

@@ -13,7 +13,9 @@ use till_morning::{
 
 fn enough(plan: &Plan, unknown: DayUnknown) -> (f64, f64) {
     match size_day(plan, unknown).unwrap().found {
-        DayFound::Enough { value, fails_at } => (value, fails_at),
+        DayFound::Enough {
+            value, fails_at, ..
+        } => (value, fails_at),
         other => panic!("{unknown:?} {other:?}"),
     }
 }
@@ -94,7 +96,10 @@ fn what_is_found_holds_and_less_does_not() {
     };
     let mut answered = 0;
     for sizing in size_all(&plan) {
-        let DayFound::Enough { value, fails_at } = sizing.found else {
+        let DayFound::Enough {
+            value, fails_at, ..
+        } = sizing.found
+        else {
             continue;
         };
         answered += 1;
@@ -148,5 +153,5 @@ fn out_of_reach_is_said() {
     // And a bank that holds without any.
     plan.banks[0].block_rated_ah.value = 200.0;
     let sizing = size_day(&plan, DayUnknown::PanelW).unwrap();
-    assert_eq!(sizing.found, DayFound::Any { value: 0.0 });
+    assert!(matches!(sizing.found, DayFound::Any { value: 0.0, .. }));
 }

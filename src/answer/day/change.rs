@@ -58,6 +58,8 @@ const CHARGER_RATIO: f64 = 1.5;
 const WARMER_K: f64 = 1.0;
 /// Shading of panels that is worth a word.
 const LEAST_SHADING_PERCENT: f64 = 10.0;
+/// Loads that are tried left out.
+const MOST_LOADS_OFF: usize = 4;
 /// Kilograms of framed panels for each watt (common practice, no source).
 const PANEL_KG_PER_W: f64 = 0.06;
 
@@ -188,13 +190,18 @@ impl Change {
         }
     }
 
+    /// The largest few.
     fn of_loads(plan: &Plan, all: &mut Vec<Self>) {
-        let runs = plan
+        let mut loads: Vec<(usize, f64)> = plan
             .loads
             .iter()
+            .map(|load| load.power_w.value)
             .enumerate()
-            .filter(|(_, load)| load.power_w.value > 0.0);
-        all.extend(runs.map(|(load, _)| Self::LoadOff { load }));
+            .filter(|load| load.1 > 0.0)
+            .collect();
+        loads.sort_by(|a, b| b.1.total_cmp(&a.1));
+        let largest = loads.into_iter().take(MOST_LOADS_OFF);
+        all.extend(largest.map(|(load, _)| Self::LoadOff { load }));
     }
 
     /// The plan with this changed and all else left. What does not fit the plan

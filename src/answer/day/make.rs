@@ -59,6 +59,7 @@ pub fn day(plan: &Plan) -> Option<DayAnswer> {
         energy: outcome.energy,
         heat: outcome.heat,
         findings,
+        further: None,
     })
 }
 

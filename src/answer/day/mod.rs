@@ -7,6 +7,7 @@ mod bedtime;
 mod change;
 mod check_in;
 mod fit;
+mod further;
 pub mod import;
 mod longest;
 mod make;
@@ -19,6 +20,7 @@ pub use bedtime::{Bedtime, BedtimeLine, Latest, bedtime_lines};
 pub use change::Change;
 pub use check_in::{Advice, CheckInAnswer, CheckInWork, Onward, check_in};
 pub use fit::{Fit, FittedFactor};
+pub use further::{Further, further};
 pub use longest::{CoolPlan, Longest, LongestNight, ModeFrom, longest_night};
 pub use make::{can_be_run, day, day_with_odds};
 pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
@@ -68,6 +70,9 @@ pub struct DayAnswer {
     pub energy: EnergySum,
     pub heat: HeatSum,
     pub findings: Vec<Finding>,
+    /// What the day is asked beside; absent where it was not worked out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub further: Option<Further>,
 }
 
 /// Counted over the drawn nights. Raw shares: to be rounded where they are said.

@@ -4,6 +4,9 @@ use crate::{plan::Plan, simulate::day::timeline::Rows, spread::Draws};
 
 const DAY_MIN: u32 = 24 * 60;
 
+/// Lower modes that are tried, so that the work is bounded.
+pub(super) const MOST_BELOW: usize = 5;
+
 /// The modes in question, and how the plan has them by the clock.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Modes {
@@ -85,11 +88,13 @@ impl Modes {
         starts.filter_map(|span| span.1).chain(first).min()
     }
 
-    /// Places of the modes of one's unit that draw less than it, strong to weak.
+    /// Places of the modes of one's unit that draw less than it, strong to weak,
+    /// [`MOST_BELOW`] at the most.
     pub(super) fn below(&self, place: usize) -> Vec<usize> {
         let unit = self.list[place].0;
         (place + 1..self.list.len())
             .filter(|&at| self.list[at].0 == unit && self.watts[at] < self.watts[place])
+            .take(MOST_BELOW)
             .collect()
     }
 

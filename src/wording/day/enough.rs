@@ -59,7 +59,7 @@ pub fn enough_sentence(plan: &Plan, sizing: &DaySizing) -> String {
                 ),
             }
         }
-        DayFound::Any { value } => format!(
+        DayFound::Any { value, .. } => format!(
             "Even {} would do {until}: nothing here stands in the way.",
             amount(plan, unknown, value)
         ),

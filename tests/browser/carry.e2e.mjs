@@ -1,0 +1,101 @@
+// The fourth question, from outside: an answer, cables that open to the rule that
+// decided, bad input, cautions, and a sheet of paper for an electrician.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import { complete, test } from './harness.mjs';
+
+const QUESTION = 'section:has(#question-4)';
+const open = async ({ page, url }) => {
+  await page.goto(url);
+  await complete(page);
+  await page.locator('summary:has(#question-4)').click();
+  await page.locator('#carry-answer').waitFor();
+};
+const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
+const answer = (page) => page.locator('#carry-answer').innerText();
+const field = (page, id) => page.locator(`${QUESTION} input[id$="${id}"]`);
+
+test('the example is answered, and a cable opens to its rule in one tap', async (t) => {
+  await open(t);
+  assert.match(await answer(t.page), /^Yes.*cable to the unit carries/s);
+  const leg = t.page.locator('#leg-unit');
+  assert.match(await leg.locator('summary').innerText(), /16\s?mm² carries it/);
+  await leg.locator('summary').first().click();
+  await leg.locator('.deciding').waitFor();
+  const inside = await leg.innerText();
+  // Both systems, the rule and where it comes from.
+  assert.match(inside, /at least\. What decides is/);
+  assert.match(inside, /AWG/);
+  assert.match(inside, /mm²/);
+  assert.match(inside, /33 CFR 183\.425 table 5/);
+  const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
+  assert.deepEqual(found.violations.map((one) => one.id), []);
+});
+
+test('a longer, thinner cable fails and says so while its row stays open', async (t) => {
+  await open(t);
+  await t.page.locator('#leg-unit summary').first().click();
+  await t.page.locator('#leg-unit .deciding').waitFor();
+  await fold(t.page, 'Your cables');
+  await field(t.page, 'units-0--cable-length-m').fill('12');
+  const conductor = field(t.page, 'units-0--cable-area-mm2');
+  await conductor.fill('awg 8');
+  await conductor.blur();
+  assert.equal(await conductor.inputValue(), '8 AWG');
+  assert.match(await answer(t.page), /^Not as it stands: the cable to the unit drops/);
+  assert.match(await t.page.locator('#leg-unit .leg-verdict').innerText(), /drops/);
+  assert.ok(await t.page.locator('#leg-unit .deciding').isVisible());
+  // The first question runs on the same cable.
+  assert.equal(await t.page.locator('#units-0--cable-area-mm2').inputValue(), '8 AWG');
+});
+
+test('what is no number stays, is named, and the last answer with it', async (t) => {
+  await open(t);
+  await fold(t.page, 'Your cables');
+  const before = await answer(t.page);
+  const length = field(t.page, 'wiring-panel-m');
+  await length.fill('plenty');
+  assert.match(await t.page.locator(`${QUESTION} [id$="wiring-panel-m-error"]`).innerText(), /from 0 to 200/);
+  assert.equal(await answer(t.page), before);
+  assert.ok(await t.page.locator(`${QUESTION} .outcome.stale`).isVisible());
+  await length.fill('4');
+  assert.equal(await t.page.locator(`${QUESTION} .outcome.stale`).count(), 0);
+});
+
+test('above 50 V while charging it says which tables end', async (t) => {
+  await open(t);
+  await t.page.locator('#banks-0--series-count').fill('2');
+  await t.page.locator('.carry-cautions', { hasText: 'less than 50 V' }).first().waitFor();
+});
+
+test('the electrician’s sheet is one page, alone', async (t) => {
+  await open(t);
+  await t.page.locator('#electrician > summary').click();
+  await t.page.locator('.sheet').waitFor();
+  // What the button does before it calls for the printer.
+  await t.page.evaluate(() => document.body.classList.add('for-electrician'));
+  const file = join(t.scratch(), 'sheet.pdf');
+  await t.page.pdf({ path: file, format: 'A4' });
+  const pages = readFileSync(file, 'latin1').match(/\/Type\s*\/Page\b/g).length;
+  assert.equal(pages, 1);
+  await t.page.emulateMedia({ media: 'print' });
+  await t.page.setViewportSize({ width: 718, height: 1000 });
+  const seen = await t.page.evaluate(() => {
+    const shown = (one) => one.getBoundingClientRect().width > 0;
+    const cut = [...document.querySelectorAll('.sheet *')].filter((one) => one.getBoundingClientRect().right > innerWidth + 1);
+    return { masthead: shown(document.querySelector('.masthead')), sheet: shown(document.querySelector('.sheet')), cut: cut.length };
+  });
+  assert.deepEqual(seen, { masthead: false, sheet: true, cut: 0 });
+});
+
+test('its button prints the sheet and puts everything back', async (t) => {
+  await open(t);
+  await t.page.evaluate(() => {
+    window.print = () => { window.printed = document.body.className; };
+  });
+  await t.page.getByRole('button', { name: 'Print this page for an electrician' }).click();
+  assert.equal(await t.page.evaluate(() => window.printed), 'for-electrician');
+  assert.equal(await t.page.evaluate(() => document.body.className), '');
+});
