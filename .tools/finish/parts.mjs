@@ -13,7 +13,7 @@ import { dirname, join } from 'node:path';
 // The doors to the second part, then those to the third.
 const DOORS = [
   ['reader::page', 'keep::open', 'keep::link_of', 'files::save', 'files::open'],
-  ['later::inside'],
+  ['later::inside', 'reader::on_paper'],
 ];
 
 const paths = DOORS.map((doors) => doors.map((door) => `till_morning::page::${door}`).join()).join('/');

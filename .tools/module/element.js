@@ -2,7 +2,7 @@
 // that host the module themselves; the frame needs nothing of its host.
 //
 //   <script type="module" src="pkg/element.js"></script>
-//   <till-morning link="p1.…" fields="banks[0].block_rated_ah night.start_clock_min"></till-morning>
+//   <till-morning link="p2.…" fields="banks[0].block_rated_ah night.start_clock_min"></till-morning>
 //
 // `link` is what stands after `#` in a link of the page; the property `plan` takes an
 // object instead. After each answer it sends `till-morning-answer` with the result.

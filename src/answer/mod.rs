@@ -18,7 +18,7 @@ pub use facts::BankFacts;
 pub(crate) use facts::held_span;
 pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
 pub use refill::RefillAnswer;
-pub use runs::{CurvePoint, DepthPoint, RunAnswer, TracePoint};
+pub use runs::{CurvePoint, Curves, DepthPoint, RunAnswer, TracePoint};
 pub(crate) use runs::{hours, hours_on};
 pub use wiring::WiringAnswer;
 pub use working::{Formula, Term, TermName, Working};
@@ -106,6 +106,13 @@ pub fn answer(plan: &Plan) -> Answer {
 /// [`answer`] that come later are left out.
 #[must_use]
 pub fn night(plan: &Plan) -> Answer {
+    night_with(plan, Curves::Drawn)
+}
+
+/// The same with the curves of runs (`by_bank`, `by_depth`) drawn or left empty:
+/// they cost as much as all the rest, and a page that shows none may go without.
+#[must_use]
+pub fn night_with(plan: &Plan, curves: Curves) -> Answer {
     let errors = plan.errors();
     let mut findings = errors.clone();
     let mut banks = Vec::new();
@@ -124,7 +131,12 @@ pub fn night(plan: &Plan) -> Answer {
         for (unit, the_unit) in plan.units.iter().enumerate() {
             for mode in 0..the_unit.modes.len() {
                 if !blocks(unit, mode) {
-                    runs.extend(runs::run_answer(plan, bank, unit, mode, &mut findings));
+                    runs.extend(runs::run_answer(
+                        plan,
+                        (bank, unit, mode),
+                        curves,
+                        &mut findings,
+                    ));
                 }
             }
         }
@@ -164,4 +176,20 @@ fn worst_first(findings: Vec<Finding>) -> Vec<Finding> {
         }
     }
     ordered
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn without_its_curves_the_night_is_the_same() {
+        let plan = Plan::demo();
+        let (mut whole, bare) = (night(&plan), night_with(&plan, Curves::Left));
+        assert!(whole.runs.iter().all(|run| run.by_bank.len() == 13));
+        for run in &mut whole.runs {
+            (run.by_bank, run.by_depth) = (Vec::new(), Vec::new());
+        }
+        assert_eq!(whole, bare);
+    }
 }

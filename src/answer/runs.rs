@@ -76,12 +76,18 @@ pub struct DepthPoint {
     pub hours_h: f64,
 }
 
+/// Whether the curves over bank and depth are worked out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Curves {
+    Drawn,
+    Left,
+}
+
 /// Answers one run, if pack and job can be made.
 pub fn run_answer(
     plan: &Plan,
-    bank: usize,
-    unit: usize,
-    mode: usize,
+    (bank, unit, mode): (usize, usize, usize),
+    curves: Curves,
     findings: &mut Vec<Finding>,
 ) -> Option<RunAnswer> {
     let pack = assemble::pack(plan, bank)?.pack;
@@ -103,6 +109,10 @@ pub fn run_answer(
             0.0
         }
     };
+    let (by_bank, by_depth) = match curves {
+        Curves::Drawn => (by_bank(&pack, &job, from, to), by_depth(&pack, &job, from)),
+        Curves::Left => Default::default(),
+    };
     Some(RunAnswer {
         bank,
         unit,
@@ -120,8 +130,8 @@ pub fn run_answer(
         first_v: first.map_or(0.0, |knot| knot.volts),
         last_v: last.map_or(0.0, |knot| knot.volts),
         trace: trace(&run),
-        by_bank: by_bank(&pack, &job, from, to),
-        by_depth: by_depth(&pack, &job, from),
+        by_bank,
+        by_depth,
         spread_from,
         working: working::of_run(&run, &pack, from, to),
     })

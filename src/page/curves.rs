@@ -3,6 +3,7 @@
 use super::{
     chart::{Plot, chart_view},
     dom::{El, named_fold},
+    reactive::*,
     state::State,
 };
 use crate::{drawing::NIGHT, wording::words};
@@ -11,6 +12,7 @@ use std::rc::Rc;
 /// The four charts, behind a fold: the sentence and the ribbon come first.
 pub fn curves(state: State) -> El {
     named_fold("fold", words::CURVES, move || {
+        state.curves.set(true);
         let plots = NIGHT.iter().map(|chart| Plot {
             titles: chart.titles,
             draw: Rc::new(move || {

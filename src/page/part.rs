@@ -120,6 +120,19 @@ pub fn place(build: impl Fn(AllThere) -> Vec<El> + 'static) -> El {
     })
 }
 
+/// What `build` builds of the later part, where the page is whole without it: nothing
+/// until it is there.
+pub fn extra(build: impl Fn(AllThere) -> Vec<El> + 'static) -> El {
+    bring();
+    let moved = RwSignal::new(false);
+    listen("till-morning-later", move || moved.set(true));
+    let how_far = move || {
+        moved.get();
+        sign(LATER)
+    };
+    h("div", "").live_children(how_far, move || all_there().map_or_else(Vec::new, &build))
+}
+
 fn say(words: &str) -> El {
     h("p", "hint").attr("role", "status").text(words)
 }

@@ -2,7 +2,7 @@
 
 use super::reactive::*;
 use crate::{
-    answer::{self, Answer},
+    answer::{self, Answer, Curves},
     plan::{Path, Plan, draft::Draft},
     wording::Notice,
 };
@@ -19,6 +19,8 @@ pub struct State {
     turn: Memo<usize>,
     /// The first two questions; folded ones make their own memos when opened.
     pub answer: Memo<Answer>,
+    /// The curves of the answer are looked at; unseen they are not worked out.
+    pub curves: RwSignal<bool>,
     /// A field's text is not in the plan: the answer is of the last good numbers.
     pub stale: Memo<bool>,
     pub notice: RwSignal<Option<Notice>>,
@@ -40,7 +42,7 @@ fn take<T>(change: &mut Option<impl FnOnce(&mut T)>, on: &mut T) {
 
 impl State {
     pub fn new(draft: Draft) -> Self {
-        let draft = RwSignal::new(draft);
+        let (draft, curves) = (RwSignal::new(draft), RwSignal::new(false));
         let plan = Memo::new(move |_| draft.with(|draft| draft.plan.clone()));
         Self {
             draft,
@@ -51,7 +53,18 @@ impl State {
             }),
             // Another plan is another answer: comparing two whole ones would cost
             // more than it saves.
-            answer: Memo::new_with_compare(move |_| plan.with(answer::night), |_, _| true),
+            answer: Memo::new_with_compare(
+                move |_| {
+                    let curves = if curves.get() {
+                        Curves::Drawn
+                    } else {
+                        Curves::Left
+                    };
+                    plan.with(|plan| answer::night_with(plan, curves))
+                },
+                |_, _| true,
+            ),
+            curves,
             stale: Memo::new(move |_| draft.with(|draft| !draft.troubled().is_empty())),
             notice: RwSignal::new(None),
             update: RwSignal::new(false),

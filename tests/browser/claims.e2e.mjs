@@ -72,6 +72,19 @@ test('an edge moves by keys and by pointer', async (t) => {
   assert.ok((await now()) < before - 15, `${await now()}`);
 });
 
+test('a stretch is cut, left out, and looked for anew', async (t) => {
+  await open(t);
+  await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
+  const count = (many) => t.page.waitForFunction((n) => document.querySelectorAll('.stretch').length === n, many);
+  await count(2);
+  await t.page.getByRole('button', { name: 'Cut in two, stretch 1' }).click();
+  await count(3);
+  await t.page.getByRole('button', { name: 'Leave out, stretch 3' }).click();
+  await count(2);
+  await t.page.getByRole('button', { name: 'Find them anew' }).click();
+  await t.page.waitForFunction(() => document.querySelectorAll('.stretch')[1]?.textContent.includes('130'));
+});
+
 test('the invented bench report fits its paper', async (t) => {
   await open(t);
   await t.page.getByRole('button', { name: 'Try the invented log' }).click();

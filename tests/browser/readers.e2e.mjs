@@ -136,7 +136,7 @@ test('the code holds the link, to another decoder, drawn by another renderer', a
 test('HTML: the Nu checker has nothing to say', async ({ scratch }) => {
   const jar = join(root, 'tests/browser/node_modules/vnu-jar/build/dist/vnu.jar');
   const reports = [demo(), hostile(), json('tests/golden/plans/broken.json')].map((plan) => join(handedOn(scratch(), plan).dir, 'till-morning-report.html'));
-  const pages = [join(DIST, 'index.html'), join(root, 'examples/module/index.html')];
+  const pages = [join(DIST, 'index.html'), join(root, 'examples/module/index.html'), join(root, 'examples/module/element.html')];
   const checked = (files) => {
     const { stderr } = spawnSync('java', ['-jar', jar, '--format', 'json', ...files], { encoding: 'utf8', maxBuffer: 1 << 26 });
     return JSON.parse(stderr).messages.map(({ url, lastLine, message }) => `${url}:${lastLine}: ${message}`);

@@ -11,7 +11,7 @@ use super::{
     browser::{document, listen, window},
     dom::{El, always, button, h, named_fold, set_attr},
     keep,
-    part::There,
+    part::{self, AllThere, There},
     reactive::*,
     state::State,
 };
@@ -98,7 +98,7 @@ fn body(open: Open) -> El {
         h("section", "question")
             .attr("aria-labelledby", "answer")
             .child(outcome)
-            .child(on_paper(open)),
+            .child(part::extra(move |there| on_paper(there, open))),
     )
 }
 
@@ -203,16 +203,17 @@ fn readings(open: Open) -> El {
     })
 }
 
-/// The pocket formula of each mode.
-fn on_paper(open: Open) -> El {
-    let lines = move || {
+/// A door to the part that comes last: the pocket formula of each mode, which runs the
+/// engine over many banks.
+#[inline(never)]
+fn on_paper(_: AllThere, open: Open) -> Vec<El> {
+    let lines = Memo::new(move |_| {
         open.state.with_plan(|plan| {
             let all = pocket(plan);
             let lines = all.iter().map(|one| (open.say.pocket)(plan, one));
             lines.collect::<Vec<_>>()
         })
-    };
-    let lines = Memo::new(move |_| lines());
+    });
     let list = h("ul", "pocket").live_children(
         move || lines.get().join("\n"),
         move || {
@@ -220,10 +221,11 @@ fn on_paper(open: Open) -> El {
             lines.iter().map(|line| h("li", "").text(line)).collect()
         },
     );
-    h("div", "")
-        .child(h("h2", "").text(open.say.texts.on_paper))
-        .child(h("p", "hint").text(open.say.texts.on_paper_hint))
-        .child(list)
+    vec![
+        h("h2", "").text(open.say.texts.on_paper),
+        h("p", "hint").text(open.say.texts.on_paper_hint),
+        list,
+    ]
 }
 
 fn foot(open: Open) -> El {

@@ -271,13 +271,13 @@ pub fn shortest_name(minutes: f64) -> String {
 /// What a button does that leaves a stretch out.
 #[must_use]
 pub fn leave_out(at: usize) -> String {
-    format!("Leave stretch {} out", at + 1)
+    format!("Leave out, stretch {}", at + 1)
 }
 
 /// What a button does that cuts a stretch in two.
 #[must_use]
 pub fn cut_in_two(at: usize) -> String {
-    format!("Cut stretch {} in two", at + 1)
+    format!("Cut in two, stretch {}", at + 1)
 }
 
 /// What a button does that makes a stretch a mode's draw.
