@@ -65,7 +65,7 @@ fn lfp(bank_c: f64) -> Warmth {
         .max(1)
         .min(LFP.len() - 1);
     let (a, b) = (LFP[upper - 1], LFP[upper]);
-    let share = ((bank_c - a.0) / (b.0 - a.0)).max(0.0).min(1.0);
+    let share = ((bank_c - a.0) / (b.0 - a.0)).clamp(0.0, 1.0);
     Warmth {
         ohm_ratio: a.1 * (b.1 / a.1).powf(share),
         capacity_ratio: a.2 + share * (b.2 - a.2),
