@@ -3,6 +3,7 @@
 mod any;
 mod bedtime;
 mod changes;
+mod chargers;
 mod check_in;
 mod longest;
 mod sizing;

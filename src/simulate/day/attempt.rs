@@ -133,27 +133,25 @@ impl<S: Sink> Walk<'_, S> {
     }
 
     pub(super) fn sources(&self, slot: &Slot, air: &Air, step_h: f64) -> Sources {
-        let mut charger_a = [0.0; MOST_CHARGERS];
+        let mut chargers = [(0.0, 0.0); MOST_CHARGERS];
+        let cabin_c = self.standing.cabin.air_c;
         for (at, charger) in self.inputs.chargers.iter().enumerate() {
             let is_on = slot.chargers & (1 << at) != 0;
+            let most_a = charger.most_a_at(cabin_c);
             // Fuel for part of the step is fuel for part of the current.
             let most_a = match self.standing.fuel_l.get(at).copied().flatten() {
-                Some(left_l) => {
-                    let volts = self.inputs.bank.charging.hold_v;
-                    charger
-                        .most_a
-                        .min(charger.amps_of_fuel(left_l, volts, step_h))
-                }
-                None => charger.most_a,
+                Some(left_l) => most_a.min(charger.amps_of_fuel(left_l, charger.hold_v, step_h)),
+                None => most_a,
             };
-            if let Some(place) = charger_a.get_mut(at) {
-                *place = if is_on { most_a } else { 0.0 };
+            if let Some(place) = chargers.get_mut(at) {
+                *place = (charger.hold_v, if is_on { most_a } else { 0.0 });
             }
         }
         Sources {
             offer: air.offer,
             controller: self.inputs.controller,
-            charger_a,
+            hold_v: self.inputs.bank.charging.hold_v,
+            chargers,
         }
     }
 
@@ -180,7 +178,7 @@ impl<S: Sink> Walk<'_, S> {
         bank.step(
             self.standing.held,
             hanging,
-            |volts| sources.offered_a(volts),
+            |volts| sources.offers(volts),
             bank.may_charge(bank_c),
             lasting,
             self.is_quick,

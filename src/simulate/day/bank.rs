@@ -1,9 +1,10 @@
 //! The bank as a store in time: what it gives and takes over a step.
 
 use super::guess::Guess;
-pub use super::{charging::Charging, hanging::Hanging};
+pub use super::{charging::Charging, hanging::Hanging, offers::Offers};
 use crate::{
     bank::{Chemistry, Held, Pack, Store, Timed, Warmth},
+    circuit::Point,
     simulate::Stop,
 };
 
@@ -73,7 +74,7 @@ impl Bank {
         &self,
         from: Held,
         hanging: &Hanging,
-        offer_a: impl Fn(f64) -> f64,
+        offer: impl Fn(f64) -> Offers,
         may_charge: bool,
         timed: &Lasting,
         is_quick: bool,
@@ -96,7 +97,7 @@ impl Bank {
         let mut at_v = guess.emf_v;
         let mut flow = None;
         for pass in 0..passes {
-            let mut now = self.at(from, guess.emf_v, hanging, offer_a(at_v), most_in_a)?;
+            let mut now = self.at(from, guess.emf_v, hanging, &offer(at_v), most_in_a)?;
             now.held = self.store.after(from, &timed.timed, now.bank_a);
             // Then the offer stands, and one unknown is left.
             if pass < OFFER_PASSES {
@@ -129,38 +130,37 @@ impl Bank {
     }
 
     /// The bars at one open-circuit voltage, sources held back as far as needed.
+    ///
+    /// Each source gives all it has below the volts it holds, and nothing above
+    /// them: the one that holds least is the first to stand back.
     fn at(
         &self,
         from: Held,
         emf_v: f64,
         hanging: &Hanging,
-        offered_a: f64,
+        offers: &Offers,
         most_in_a: f64,
     ) -> Option<Flow> {
         let ohm = self.ohm(hanging);
-        let mut source_a = offered_a.max(0.0);
-        let mut points = hanging.settle(emf_v, ohm, source_a)?;
-        let mut is_held = false;
-        // Each round meets the tighter of the two limits; three are plenty, as
-        // loads hardly change with the volts.
-        for _ in 0..4 {
-            if source_a <= 0.0 {
-                break;
-            }
-            let in_a = -hanging.mean(&points, |point| point.amps);
+        let mut above_v = f64::NEG_INFINITY;
+        let (source_a, points, is_held) = loop {
+            let Some(hold_v) = offers.next_hold_v(above_v) else {
+                break (0.0, hanging.settle(emf_v, ohm, 0.0)?, false);
+            };
             let by_volts_a = if ohm > 0.0 {
-                (self.charging.hold_v - emf_v).max(0.0) / ohm
+                (hold_v - emf_v).max(0.0) / ohm
             } else {
                 f64::INFINITY
             };
-            let over_a = in_a - most_in_a.min(by_volts_a);
-            if over_a <= 1e-12 * source_a.max(1.0) {
-                break;
+            let most_a = most_in_a.min(by_volts_a);
+            let met = held_to(emf_v, ohm, hanging, offers.above_a(above_v), most_a)?;
+            // Those that hold more give no less than all they have.
+            let more_a = offers.above_a(hold_v);
+            if met.0 >= more_a || more_a <= 0.0 {
+                break met;
             }
-            is_held = true;
-            source_a = (source_a - over_a).max(0.0);
-            points = hanging.settle(emf_v, ohm, source_a)?;
-        }
+            above_v = hold_v;
+        };
         Some(Flow {
             bank_a: hanging.mean(&points, |point| point.amps),
             bar_v: hanging.mean(&points, |point| point.bar_v),
@@ -253,6 +253,35 @@ impl Bank {
             timed: self.store.timed(hours),
         }
     }
+}
+
+/// The bars with sources held back until no more than `most_a` goes into the bank:
+/// their current, the points, and whether they were.
+fn held_to(
+    emf_v: f64,
+    ohm: f64,
+    hanging: &Hanging,
+    offered_a: f64,
+    most_a: f64,
+) -> Option<(f64, [Point; 2], bool)> {
+    let mut source_a = offered_a.max(0.0);
+    let mut points = hanging.settle(emf_v, ohm, source_a)?;
+    let mut is_held = false;
+    // A few rounds are plenty, as loads hardly change with the volts.
+    for _ in 0..4 {
+        if source_a <= 0.0 {
+            break;
+        }
+        let in_a = -hanging.mean(&points, |point| point.amps);
+        let over_a = in_a - most_a;
+        if over_a <= 1e-12 * source_a.max(1.0) {
+            break;
+        }
+        is_held = true;
+        source_a = (source_a - over_a).max(0.0);
+        points = hanging.settle(emf_v, ohm, source_a)?;
+    }
+    Some((source_a, points, is_held))
 }
 
 /// A step's length, worked out once for all that are as long.

@@ -68,6 +68,8 @@ pub struct Inputs {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Charger {
     pub most_a: f64,
+    /// Volts at the bars that it holds at the end.
+    pub hold_v: f64,
     pub efficiency: f64,
     pub fuel_l: Option<f64>,
     pub fuel_l_per_kwh: f64,
@@ -143,7 +145,7 @@ impl Inputs {
             timeline,
             air: scene.heavens.air(&weather, array.as_ref(), &figures),
             controller: array.as_ref().and_then(|_| controller(plan)),
-            chargers: chargers(plan)?,
+            chargers: chargers(plan, bank.charging.hold_v)?,
             bank_place: plan.supply.bank_place.unwrap_or(BankPlace::Cabin),
             bank_c: plan.number(Path::Supply(S::BankC)),
             bank,
@@ -162,13 +164,7 @@ fn bank(plan: &Plan) -> Option<Bank> {
     let the_bank = plan.banks.first()?;
     let (_, to) = held_span(plan, 0)?;
     let cells = f64::from(the_bank.reading().cells) * f64::from(the_bank.series_count);
-    let stated_v = plan
-        .supply
-        .chargers
-        .iter()
-        .find_map(|charger| charger.hold_v);
-    let mut charging = Charging::usual(the_bank.chemistry, cells);
-    charging.hold_v = stated_v.unwrap_or(charging.hold_v);
+    let charging = Charging::usual(the_bank.chemistry, cells);
     let rated_h = plan.number(Path::Bank(0, B::RatedHoursH))?;
     Some(Bank {
         store: Store::new(&pack, rated_h, charging.kept),
@@ -299,12 +295,13 @@ fn controller(plan: &Plan) -> Option<Controller> {
     Controller::direct(curve, limit).ok()
 }
 
-fn chargers(plan: &Plan) -> Option<Vec<Charger>> {
+fn chargers(plan: &Plan, usual_v: f64) -> Option<Vec<Charger>> {
     (0..plan.supply.chargers.len())
         .map(|at| {
             let number = |field| plan.number(Path::Charger(at, field));
             Some(Charger {
                 most_a: number(G::MostA)?,
+                hold_v: number(G::HoldV).unwrap_or(usual_v),
                 efficiency: number(G::EfficiencyPercent)? / 100.0,
                 fuel_l: number(G::FuelL),
                 fuel_l_per_kwh: number(G::FuelLPerKwh).unwrap_or(0.0),

@@ -35,6 +35,7 @@ mod inputs;
 mod keep;
 mod keeper;
 mod legs;
+mod offers;
 mod outdoors;
 mod piece;
 mod record;

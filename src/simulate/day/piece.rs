@@ -4,6 +4,7 @@ use super::{
     bank::Flow,
     hanging::Hanging,
     inputs::{Charger, Inputs},
+    offers::Offers,
     outdoors::Air,
     record::{DayPoint, ModeAt},
     state::Books,
@@ -16,7 +17,10 @@ use crate::{
         celsius, in_amps, in_kilograms_per_second, in_watts, kilograms_per_second, volts, watts,
     },
     simulate::Stop,
-    supply::solar::{Offer, controller::Controller},
+    supply::{
+        charger::hot_share,
+        solar::{Offer, controller::Controller},
+    },
 };
 
 /// Chargers followed; the plan's check allows no more.
@@ -44,7 +48,10 @@ pub(super) struct Piece {
 pub(super) struct Sources {
     pub offer: Offer,
     pub controller: Option<Controller>,
-    pub charger_a: [f64; MOST_CHARGERS],
+    /// What the controller holds at the end.
+    pub hold_v: f64,
+    /// Volts held and amps.
+    pub chargers: [(f64, f64); MOST_CHARGERS],
 }
 
 /// What was taken of it, means over the stretch.
@@ -62,25 +69,23 @@ impl Sources {
         })
     }
 
-    pub(super) fn offered_a(&self, bar_v: f64) -> f64 {
-        self.solar_a(bar_v) + self.charger_a.iter().sum::<f64>()
+    /// All of it at bars of so many volts.
+    pub(super) fn offers(&self, bar_v: f64) -> Offers {
+        Offers::new((self.hold_v, self.solar_a(bar_v)), self.chargers)
     }
 
-    /// The sun first, then the chargers in their order.
+    pub(super) fn offered_a(&self, bar_v: f64) -> f64 {
+        self.offers(bar_v).above_a(f64::NEG_INFINITY)
+    }
+
+    /// Who gave how much of what was taken.
     pub(super) fn split(&self, flow: &Flow) -> Split {
         let offered_a = self.solar_a(flow.bar_v);
-        let is_alone = self.charger_a.iter().sum::<f64>() <= 0.0;
-        let solar_a = if is_alone {
-            flow.source_a
-        } else {
-            offered_a.min(flow.source_a)
-        };
-        let mut left_a = flow.source_a - solar_a;
-        let charger_a = self.charger_a.map(|most_a| {
-            let amps = most_a.min(left_a);
-            left_a -= amps;
-            amps
-        });
+        let is_alone = self.chargers.iter().all(|charger| charger.1 <= 0.0);
+        let given = self.offers(flow.bar_v).split(flow.source_a);
+        let solar_a = if is_alone { flow.source_a } else { given[0] };
+        let mut charger_a = [0.0; MOST_CHARGERS];
+        charger_a.copy_from_slice(&given[1..]);
         let solar_w = flow.bar_v * solar_a;
         Split {
             solar_w,
@@ -93,6 +98,11 @@ impl Sources {
 }
 
 impl Charger {
+    /// Amps that it gives in cabin air of a temperature.
+    pub(super) fn most_a_at(&self, cabin_c: f64) -> f64 {
+        self.most_a * hot_share(cabin_c)
+    }
+
     /// Fuel for a current over a time.
     pub(super) fn litres(&self, amps: f64, bar_v: f64, step_h: f64) -> f64 {
         amps * bar_v * step_h / 1000.0 / self.efficiency * self.fuel_l_per_kwh

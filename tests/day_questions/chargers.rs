@@ -1,0 +1,87 @@
+//! Several chargers on one bank, each with volts of its own.
+
+use till_morning::{
+    answer::day::{DayAnswer, day},
+    plan::{
+        Figure, ModeRow, Plan,
+        supply::{Charger, ChargerKind},
+    },
+};
+
+fn charger(most_a: f64, hold_v: f64) -> Charger {
+    Charger {
+        kind: Some(ChargerKind::Shore),
+        most_a: Some(Figure::exact(most_a)),
+        hold_v: Some(hold_v),
+        ..Charger::default()
+    }
+}
+
+/// The demo's bank half full, nothing on, nothing but chargers.
+fn charged(chargers: &[Charger], start_c: f64) -> DayAnswer {
+    let mut plan = Plan::demo();
+    plan.day.days_count = Some(1);
+    plan.banks[0].start_charge_percent = Some(Figure::label(50.0));
+    plan.supply.arrays.clear();
+    plan.supply.chargers = chargers.to_vec();
+    plan.supply.bank_c = Some(Figure::label(25.0));
+    plan.cabin.start_c = Some(Figure::label(start_c));
+    plan.mode_plan = vec![ModeRow {
+        from_clock_min: Some(0),
+        ..ModeRow::default()
+    }];
+    let day = day(&plan).unwrap();
+    let gap = day.energy.gap_wh.abs() / day.energy.throughput_wh();
+    assert!(gap < 1e-9, "{gap}");
+    day
+}
+
+/// The highest bars while the bank is charged. (Full, it stands at its own rest
+/// volts, which rise steeply at the end and may pass what the charger holds by the
+/// mean of a step.)
+fn most_v(day: &DayAnswer) -> f64 {
+    day.trace
+        .iter()
+        .filter(|point| point.bank_a < -0.1)
+        .map(|point| point.terminal_v)
+        .fold(0.0, f64::max)
+}
+
+/// No charger lifts the bars above the volts that it holds; one that holds more
+/// goes on where the other stands back, and the other is never in its way.
+#[test]
+fn each_charger_holds_its_own_volts() {
+    let (low, high) = (charger(20.0, 26.6), charger(15.0, 28.4));
+    let by_low = charged(&[low.clone()], 25.0);
+    let by_high = charged(&[high.clone()], 25.0);
+    let by_both = charged(&[low.clone(), high.clone()], 25.0);
+    assert!(most_v(&by_low) <= 26.6 + 1e-6, "{}", most_v(&by_low));
+    let (low_v, both_v) = (most_v(&by_low), most_v(&by_both));
+    assert!(
+        both_v > low_v + 0.5 && both_v <= 28.4 + 1e-6,
+        "{low_v} {both_v}"
+    );
+    for ((low, high), both) in by_low.trace.iter().zip(&by_high.trace).zip(&by_both.trace) {
+        let alone = low.charge_percent.max(high.charge_percent);
+        assert!(
+            // (What the last step before full overshoots is a matter of its length.)
+            both.charge_percent >= alone - if alone > 99.0 { 0.5 } else { 0.01 },
+            "{alone} {both:?} {high:?}"
+        );
+    }
+    // The order in the list is no matter.
+    let turned = charged(&[high, low], 25.0);
+    let wh = |day: &DayAnswer| day.energy.charger_wh;
+    assert!((wh(&turned) - wh(&by_both)).abs() < 1e-6 * wh(&by_both));
+}
+
+/// Half the amps at 60 °C (common practice, no source).
+#[test]
+fn a_hot_charger_gives_less() {
+    let amps = |start_c: f64| {
+        let point = charged(&[charger(20.0, 28.4)], start_c).trace[1];
+        point.charger_w / point.terminal_v
+    };
+    assert!((amps(30.0) - 20.0).abs() < 1e-6, "{}", amps(30.0));
+    assert!((amps(60.0) - 10.0).abs() < 1e-6, "{}", amps(60.0));
+}
