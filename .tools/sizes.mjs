@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 
 const FIRST_LOAD_BROTLI = 150_000; // all that index.html refers to: the first answer
-const KEEPING_BROTLI = 70_000; // with it, what a link's visitor waits for
+const KEEPING_BROTLI = 75_000; // with it, what a link's visitor waits for
 const LATER_BROTLI = 350_000; // the folded questions, fetched once the first answer stands
 const SINGLE_RAW = 900_000; // till-morning.html holds all, and is passed on as it is
 

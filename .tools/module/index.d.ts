@@ -24,6 +24,9 @@ export type Refusal =
 
 export type Refused<Why> = { ok: false; error: Why };
 
+/** For `start`: the wasm of the first two questions alone, at about half the weight. */
+export const NIGHT: URL;
+
 /**
  * Loads the wasm that lies beside this module, or the one given. Call it once and
  * wait for it; a second call does no harm. The promise never rejects.

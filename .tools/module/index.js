@@ -5,19 +5,24 @@ import load, * as wasm from './glue.js';
 const refusal = (kind, more = {}) => ({ ok: false, error: { kind, ...more } });
 
 /** Told apart only in Node, where a module's file is read and not fetched. */
-async function own() {
-  const address = new URL('./till-morning.wasm', import.meta.url);
+async function own(address) {
   if (address.protocol !== 'file:' || typeof process === 'undefined') return address;
   const { readFile } = await import('node:fs/promises');
   return readFile(address);
 }
+
+const WHOLE = new URL('./till-morning.wasm', import.meta.url);
+/** The wasm of the first two questions alone, for `start`: less to load. */
+export const NIGHT = new URL('./till-morning-night.wasm', import.meta.url);
 
 let state = 'not_started';
 
 /** Loads the wasm beside this file, or what is given: address, bytes, or compiled module. */
 export async function start(source) {
   try {
-    await load({ module_or_path: source ?? await own() });
+    const wanted = source ?? WHOLE;
+    const ours = wanted === WHOLE || wanted === NIGHT;
+    await load({ module_or_path: ours ? await own(wanted) : wanted });
     state = 'started';
     return { ok: true };
   } catch (error) {

@@ -6,10 +6,14 @@
 use till_morning::pass_on::contract;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// See [`contract::answer`].
+/// See [`contract::answer`]; in the small module [`contract::night`].
 #[wasm_bindgen]
 pub fn answer(plan: &str) -> String {
-    contract::answer(plan)
+    if cfg!(feature = "module-night") {
+        contract::night(plan)
+    } else {
+        contract::answer(plan)
+    }
 }
 
 /// See [`contract::plan_of_link`].

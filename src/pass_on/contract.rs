@@ -78,6 +78,14 @@ pub fn answer(plan_json: &str) -> String {
     })
 }
 
+/// The same with the first two questions alone: no hot day, no wiring, no claims.
+#[must_use]
+pub fn night(plan_json: &str) -> String {
+    told("answer", || {
+        Ok(json(&answer::night(&plan_from_json(plan_json)?)))
+    })
+}
+
 /// The plan in a link's text, with or without `#`: `{"ok":true,"plan":{…}}`.
 #[must_use]
 pub fn plan_of_link(link: &str) -> String {

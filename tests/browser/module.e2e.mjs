@@ -54,6 +54,18 @@ test('it answers as the native engine does', async ({ scratch }) => {
   }
 });
 
+test('the small one has the same hours, and no more', async ({ scratch }) => {
+  const [whole, small] = [await fresh(scratch()), await fresh(scratch())];
+  await whole.start();
+  assert.deepEqual(await small.start(small.NIGHT), { ok: true });
+  const plan = json('tests/links/week_with_claims.json');
+  const [all, night] = [whole.answer(plan).answer, small.answer(plan).answer];
+  assert.deepEqual(night.runs, all.runs);
+  assert.deepEqual(night.sizing, all.sizing);
+  assert(all.claims && all.day);
+  assert.deepEqual([night.claims, night.day], [undefined, undefined]);
+});
+
 test('a link goes there and back', async ({ scratch }) => {
   const module = await fresh(scratch());
   await module.start();

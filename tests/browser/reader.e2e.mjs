@@ -301,6 +301,7 @@ test('an author makes one: fields, title, looks, link and frame', async ({ page,
   const more = page.locator('.open-fields input:not(:checked)').first();
   await more.click();
   assert.equal(await page.locator('.open-fields input:checked').count(), 4, 'a fifth is not taken');
+  assert.match(await text(page, 'fieldset:has(.open-fields) [role=status]'), /at the most/);
   await page.selectOption('#reader-theme', { label: 'by night' });
   await shot();
   const frame = await text(page, '#reader-frame');

@@ -30,7 +30,7 @@ pub fn hand_on(there: There, state: State) -> Vec<El> {
         share::sentence(there, state, said),
         share::code(there, state, said),
         status,
-        reader_maker::reader_maker(there, state, said),
+        reader_maker::reader_maker(there, state),
         report::report(there, state, said),
         files::figures(state, said),
         files::tables(state, said),

@@ -31,14 +31,16 @@ const MOST_TITLE: usize = 80;
 const MOST_NOTE: usize = 300;
 
 /// The fold, closed until somebody wants it.
-pub fn reader_maker(there: There, state: State, said: Said) -> El {
+pub fn reader_maker(there: There, state: State) -> El {
     named_fold("fold", words::TITLE, move || {
+        let said = RwSignal::new(String::new());
         vec![
             h("p", "hint").text(words::HINT),
             texts(state),
-            open_fields(state, said),
+            open_fields(state),
             looks(state),
             links(there, state, said),
+            status(said),
             frames(there, state, said),
         ]
     })
@@ -57,7 +59,8 @@ fn texts(state: State) -> El {
 }
 
 /// A box for each number that may be left open.
-fn open_fields(state: State, said: Said) -> El {
+fn open_fields(state: State) -> El {
+    let said = RwSignal::new(String::new());
     let key = move || {
         let paths = state.with_plan(Plan::may_open);
         paths
@@ -75,7 +78,15 @@ fn open_fields(state: State, said: Said) -> El {
     h("fieldset", "card")
         .child(h("legend", "").text(words::OPEN))
         .child(boxes)
+        .child(status(said))
         .child(h("p", "hint").text(words::OPEN_AS_ONE))
+}
+
+/// What came of a press, near it.
+fn status(said: Said) -> El {
+    h("p", "said")
+        .attr("role", "status")
+        .live_text(move || said.get())
 }
 
 /// A field's name as its reader will see it.
@@ -88,6 +99,7 @@ fn open_box(state: State, said: Said, path: Path) -> El {
     let is_open = move || state.with_plan(|plan| plan.open_fields().contains(&path));
     let toggle = move || {
         let mut open = untrack(|| state.with_plan(Plan::open_fields));
+        said.set(String::new());
         if open.contains(&path) {
             // The last one stays: with none open the usual ones would come back.
             if open.len() > 1 {
