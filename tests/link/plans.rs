@@ -5,8 +5,9 @@ use till_morning::{
     bank::Chemistry,
     plan::{
         Bank, Cable, CheckIn, Draw, Feed, Figure, Load, Measured, Mode, ModeRow, Night,
-        OpenCircuitPoint, Origin, Path, Plan, Show, Unit, UnitCooling, Unknown, VERSION,
+        OpenCircuitPoint, Origin, Path, Plan, Reader, Show, Unit, UnitCooling, Unknown, VERSION,
         cabin::Covers,
+        reader::{Language, MOST_OPEN, Theme, Units},
         supply::{Array, Charger},
     },
     weather::place::Climate,
@@ -313,8 +314,8 @@ pub fn any_plan() -> impl Strategy<Value = Plan> {
         night(),
         any::<bool>(),
     );
-    (night, day()).prop_map(
-        |((title, banks, units, loads, night, us_units), day)| Plan {
+    (night, day(), prop::option::of(reader())).prop_map(
+        |((title, banks, units, loads, night, us_units), day, reader)| Plan {
             version: VERSION,
             title,
             banks,
@@ -322,9 +323,25 @@ pub fn any_plan() -> impl Strategy<Value = Plan> {
             loads,
             night,
             show: Show { us_units },
+            reader,
             ..day
         },
     )
+}
+
+/// What an author may give a reader's page, of this plan or of another.
+fn reader() -> impl Strategy<Value = Reader> {
+    let paths = Plan::demo().paths();
+    let open = prop::collection::vec(prop::sample::select(paths), 0..=MOST_OPEN);
+    let looks = (any::<bool>(), any::<bool>(), any::<bool>());
+    (name(), name(), open, looks).prop_map(|(title, note, open, (us, dark, german))| Reader {
+        title,
+        note,
+        open,
+        units: us.then_some(Units::Us),
+        theme: dark.then_some(Theme::Dark),
+        language: german.then_some(Language::German),
+    })
 }
 
 /// A plan whose hot-day parts hold any number in any of their places.
