@@ -341,3 +341,26 @@ proptest! {
         }
     }
 }
+
+/// A week of hours, as a weather file is taken over, fits in a link with room to
+/// spare, whatever the weather: no plan with weather in it is too long for one.
+#[test]
+fn a_week_of_weather_fits_in_a_link() {
+    let mut plan = Plan::demo();
+    // Numbers to a tenth with no pattern in them (a linear congruence; from memory,
+    // Numerical Recipes): worse than any weather.
+    let mut state = 1_u32;
+    let mut tenth = |most: u32| {
+        state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        f64::from((state >> 8) % most) / 10.0
+    };
+    let imported = &mut plan.day.imported;
+    for _ in 0..168 {
+        imported.outdoor_c.push(tenth(400));
+        imported.global_w_m2.push(tenth(10_000));
+        imported.dew_point_c.push(tenth(250));
+    }
+    let link = link_from_plan(&plan).expect("it fits");
+    assert!(link.len() < 4 * 1024, "{}", link.len());
+    assert_eq!(plan_from_link(&link).unwrap(), plan);
+}

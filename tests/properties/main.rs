@@ -10,6 +10,7 @@ mod charging;
 mod day;
 mod hostile;
 mod inverse;
+mod kinetic;
 mod monotone;
 mod refill;
 mod sane_plan;
