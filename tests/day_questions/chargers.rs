@@ -1,17 +1,14 @@
 //! Several chargers on one bank, each with volts of its own.
 
-#[path = "../support/vectors.rs"]
-mod vectors;
-
+use super::vectors::{near_share, number, rows};
 use till_morning::{
-    answer::day::{DayAnswer, day},
+    answer::day::{DayAnswer, DayEvent, Happening, day},
     bank::Chemistry,
     plan::{
         Bank, Figure, Mode, ModeRow, Plan,
         supply::{Charger, ChargerKind},
     },
 };
-use vectors::{near_share, number, rows};
 
 fn charger(most_a: f64, hold_v: f64) -> Charger {
     Charger {
@@ -142,4 +139,19 @@ fn a_bank_is_charged_as_a_cell_model_is() {
         near_share(wh, part * number(&row, "total_wh"), 0.03);
     }
     assert_eq!(seen, 4);
+}
+
+/// A bank that the sun fills is called full every day, though what the controller
+/// holds stops a little short of every last Ah.
+#[test]
+fn the_sun_fills_the_demo() {
+    let mut plan = Plan::demo();
+    plan.day.days_count = Some(3);
+    plan.supply.arrays[0].rated_w = Some(Figure::label(900.0));
+    let day = day(&plan).unwrap();
+    let is_full = |event: &&DayEvent| matches!(event.what, Happening::Full);
+    let full = day.events.iter().filter(is_full).count();
+    assert_eq!(full, 3, "{:?}", day.events);
+    let later = day.trace.iter().filter(|point| point.hours_h > 12.0);
+    assert!(later.map(|point| point.charge_percent).fold(0.0, f64::max) > 99.0);
 }

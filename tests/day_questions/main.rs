@@ -1,5 +1,8 @@
 //! What the hot day is asked beside its trace.
 
+#[path = "../support/vectors.rs"]
+mod vectors;
+
 mod any;
 mod bedtime;
 mod changes;

@@ -1,14 +1,11 @@
 //! A bank in the cold, against what was measured on a cell and against the standard.
 
-#[path = "../support/vectors.rs"]
-mod vectors;
-
+use super::vectors::{near, near_share, number, rows};
 use till_morning::{
     answer::day::day,
     bank::{Chemistry, Warmth},
     plan::{Figure, Plan},
 };
-use vectors::{near, near_share, number, rows};
 
 /// Medians of 1 s steps and slow discharges of a cell at eight temperatures (the
 /// files say whose).

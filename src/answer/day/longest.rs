@@ -130,7 +130,9 @@ impl Label {
     fn is_better_than(&self, other: &Self) -> bool {
         let key = |label: &Self| {
             let first = label.path.first().map_or(0, |at| at.1);
-            (label.held_h, -(label.switches() as f64), label.share, first)
+            // Rounding decides nothing.
+            let share = (1e3 * label.share).round();
+            (label.held_h, -(label.switches() as f64), share, first)
         };
         key(self).partial_cmp(&key(other)) == Some(std::cmp::Ordering::Greater)
     }

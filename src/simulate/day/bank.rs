@@ -148,9 +148,13 @@ impl Bank {
                 break (0.0, hanging.settle(emf_v, ohm, 0.0)?, false);
             };
             let by_volts_a = if ohm > 0.0 {
-                (hold_v - emf_v).max(0.0) / ohm
-            } else {
+                // Below nothing once the bank stands above what is held: then it
+                // carries the loads until it has come down.
+                (hold_v - emf_v) / ohm
+            } else if emf_v <= hold_v {
                 f64::INFINITY
+            } else {
+                0.0
             };
             let most_a = most_in_a.min(by_volts_a);
             let met = held_to(emf_v, ohm, hanging, offers.above_a(above_v), most_a)?;

@@ -9,7 +9,7 @@ use super::{
     timeline::Slot,
     unit::cabin_air,
 };
-use crate::cabin::State;
+use crate::{cabin::State, supply::charger::USUAL_END_SHARE};
 
 /// A bank counts as full again only after it was below this share.
 const FULL_AGAIN_BELOW: f64 = 0.97;
@@ -80,7 +80,12 @@ impl<S: Sink> Walk<'_, S> {
             self.event(piece.from_h, Happening::ChargingResumed);
         }
         let share = bank.store.held_share(flow.held);
-        if share >= 1.0 - 1e-6 && !self.standing.is_full && offered {
+        // Or held by its volts while next to nothing goes in, as monitors tell it.
+        let is_tapered = flow.is_held
+            && share > FULL_AGAIN_BELOW
+            && -flow.bank_a < USUAL_END_SHARE * bank.store.cells_ah;
+        let is_full = share >= 1.0 - 1e-6 || is_tapered;
+        if is_full && !self.standing.is_full && offered {
             self.standing.is_full = true;
             self.event(piece.to_h, Happening::Full);
         } else if share < FULL_AGAIN_BELOW {
