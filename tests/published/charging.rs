@@ -134,7 +134,7 @@ fn a_plan_says_the_same() {
         }];
         // Cool air: nothing is taken off the amps.
         plan.supply.bank_c = Some(Figure::exact(25.0));
-        let answer = super::answered(&plan).refill.expect("a refill");
+        let answer = till_morning::answer::refill::refill(&plan).expect("a refill");
         let idle = &answer.chargers[0].idle;
         assert!(idle.is_filled);
         let band = match most_a {
@@ -168,7 +168,7 @@ fn a_small_generator_fills_by_its_watts() {
         fuel_l_per_kwh: Some(Figure::exact(0.5)),
         ..supply::Charger::default()
     }];
-    let answer = super::answered(&plan).refill.expect("a refill");
+    let answer = till_morning::answer::refill::refill(&plan).expect("a refill");
     let idle = &answer.chargers[0].idle;
     // 70 Ah at a mean of 12.4 and 13.8 V; 0.5 % of the charge does not stay.
     let into_wh = 70.0 * 13.1 / 0.995;

@@ -15,7 +15,7 @@ mod sizing;
 mod staged;
 
 use till_morning::{
-    answer::{Answer, RunAnswer, answer},
+    answer::{Answer, RunAnswer, night as answer},
     bank::Chemistry,
     finding::Severity,
     plan::{Bank, Draw, Figure, Mode, OpenCircuitPoint, Plan, Unknown},
