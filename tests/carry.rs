@@ -410,3 +410,16 @@ fn hours_and_cables_speak_of_the_same_copper() {
     // What the first cable drops the second one's source has not.
     assert!(legs[1].source_low_v < 20.0 && legs[1].source_low_v > 19.5);
 }
+
+/// A cable of no length is one that nobody described: what it must be is said,
+/// and nothing is said to carry.
+#[test]
+fn a_cable_that_nobody_described_carries_nothing() {
+    let mut plan = van();
+    plan.units[0].cable = Cable::default();
+    let found = unit(&plan);
+    assert_eq!((found.have, found.verdict), (None, Verdict::NotSaid));
+    assert!(found.needed.iter().all(|one| one.smallest.is_some()));
+    assert_eq!(wiring(&plan).unwrap().verdict, Verdict::NotSaid);
+    near(found.length_m, 3.0, 1e-12);
+}

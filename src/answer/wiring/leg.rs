@@ -165,7 +165,11 @@ fn have<'a>(
     choice: &'a Choice,
     notes: &mut Vec<LegNote>,
 ) -> Option<&'a Trial> {
-    let [_, conductor] = leg.run_paths(plan.night.asked_unit);
+    let [length, conductor] = leg.run_paths(plan.night.asked_unit);
+    // The unit's cable always has a conductor; with no length it is not there.
+    if leg == Leg::Unit && super::asks::stated(plan, length) == Some(0.0) {
+        return None;
+    }
     let stated_mm2 = super::asks::stated(plan, conductor)?;
     let size = Size::of_stated(square_millimeters(stated_mm2)).ok()?;
     let read_mm2 = crate::quantity::in_square_millimeters(size.area());

@@ -65,7 +65,7 @@ fn inside(plan: &Plan, leg: &LegAnswer) -> Vec<El> {
     let notes = leg.notes.iter().map(|note| say::leg_note(plan, note));
     let notes = notes.map(|text| h("li", "").text(&text));
     all.push(h("ul", "findings").children(notes));
-    all.extend(leg.protection.iter().flat_map(fuse));
+    all.extend(leg.protection.iter().flat_map(|one| fuse(leg, one)));
     all.push(h("h4", "").text(words::SOURCES));
     let sources = RuleName::ALL.map(|rule| {
         h("li", "")
@@ -115,7 +115,7 @@ fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
     }
 }
 
-fn fuse(protection: &Protection) -> Vec<El> {
+fn fuse(leg: &LegAnswer, protection: &Protection) -> Vec<El> {
     let line = |text: &str| h("p", "").text(text);
     let rows = protection.kinds.iter().map(|kind| {
         let (breaks, suits) = say::kind_text(kind);
@@ -133,6 +133,7 @@ fn fuse(protection: &Protection) -> Vec<El> {
     };
     let mut all = vec![h("h4", "").text(words::THE_FUSE)];
     all.extend(fitted.map(|text| h("p", class).text(&text)));
+    all.extend(say::start_above_text(leg).map(|text| line(&text)));
     all.extend([
         line(&format!(
             "{}: {}",
@@ -143,7 +144,9 @@ fn fuse(protection: &Protection) -> Vec<El> {
             "{}: {}",
             words::PLACE,
             say::place_text(protection)
-        )),
+        ))
+        .text(" ")
+        .text(say::source_text(leg.leg)),
         line(&say::fault_text(protection)),
         table(
             "kinds-of-fuse",

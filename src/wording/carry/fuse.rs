@@ -5,7 +5,8 @@ use super::{
     said::{THIN, amps, size_text, volts},
 };
 use crate::{
-    answer::wiring::{FaultFrom, FuseFault, KindFigures, Position, Protection},
+    answer::wiring::{FaultFrom, FuseFault, KindFigures, LegAnswer, Position, Protection},
+    plan::wiring::Leg,
     wording::number::fixed,
 };
 
@@ -30,6 +31,28 @@ pub fn fuse_text(protection: &Protection) -> String {
         None => format!(
             "None: {least}, and {most} at the most. The conductor must be thicker; a smaller fuse would open in use."
         ),
+    }
+}
+
+/// A start above the fuse.
+#[must_use]
+pub fn start_above_text(leg: &LegAnswer) -> Option<String> {
+    let protection = leg.protection.as_ref()?;
+    let start_a = leg.start_a.filter(|_| protection.start_above)?;
+    Some(format!(
+        "The start, about {}, is above the fuse for a moment: a slow kind bears that, a fast one may open. Its sheet says how long.",
+        amps(start_a)
+    ))
+}
+
+/// Which end of a charger's cable is the source.
+#[must_use]
+pub fn source_text(leg: Leg) -> &'static str {
+    match leg {
+        Leg::Charger => {
+            "The source is the bank, whichever way the current flows: its fuse sits at the bank’s end."
+        }
+        _ => "",
     }
 }
 

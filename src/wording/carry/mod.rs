@@ -12,7 +12,10 @@ pub mod words;
 pub use blocks::{
     blocks_line, burden_row, solar_lines, start_line, string_fuse_line, take_off_line, verdict_name,
 };
-pub use fuse::{fault_text, fitted_text, fuse_text, kind_text, marine_text, place_text};
+pub use fuse::{
+    fault_text, fitted_text, fuse_text, kind_text, marine_text, place_text, source_text,
+    start_above_text,
+};
 pub use labels::{fuse_kind_name, hint, label, leg_name, place_name, strands_name, take_off_name};
 pub use leg::{ampacity_text, asked_by, deciding, drop_text, leg_note, rule_name, rule_source};
 pub use notes::{ALWAYS, note};

@@ -3,7 +3,8 @@
 use super::fuse::fuse_fault;
 use crate::{
     answer::wiring::{
-        LegAnswer, Needed, RuleName, SizeFigures, SizeName, SizeSystem, Verdict, WiringAnswer,
+        CarryNote, LegAnswer, Needed, RuleName, SizeFigures, SizeName, SizeSystem, Verdict,
+        WiringAnswer,
     },
     plan::{Plan, wiring::Leg},
     range::Unit,
@@ -129,12 +130,23 @@ pub fn headline(answer: &WiringAnswer) -> String {
         return format!("Not as it stands: {}.", listed(&troubles));
     }
     let unit = answer.legs.iter().find(|leg| leg.leg == Leg::Unit);
-    let Some((leg, hot)) = unit.and_then(|leg| Some((leg, leg.have.as_ref()?.loaded?))) else {
-        return "Say what conductor runs to the unit: until then only what it must be is known."
-            .into();
+    let Some(leg) = unit else {
+        return "Nothing is said of the cable to the unit: a number lies beyond what the tables cover.".into();
+    };
+    let Some(hot) = leg.have.as_ref().and_then(|have| have.loaded) else {
+        return format!(
+            "The cable to the unit must be {} at least; say what is there to have it judged.",
+            both_sizes(&leg.needed)
+        );
+    };
+    let beyond = |note: &CarryNote| matches!(note, CarryNote::BeyondFiftyVolts { .. });
+    let yes = if answer.notes.iter().any(beyond) {
+        "Only by tables that end at 50 V, which this bank passes while it charges"
+    } else {
+        "Yes, as far as you said"
     };
     format!(
-        "Yes, as far as you said: the cable to the unit carries {} and drops {}{}.",
+        "{yes}: the cable to the unit carries {} and drops {}{}.",
         amps(hot.current_a),
         percent(hot.hot_percent),
         open_ends(answer, leg)
