@@ -2,10 +2,15 @@
 //! what the blocks bear.
 
 mod fields;
+mod refill;
 
 use super::{dom::El, state::State};
 
 /// All that stands under the question.
 pub fn carry(state: State) -> Vec<El> {
-    vec![fields::cables(state), fields::blocks(state)]
+    vec![
+        fields::cables(state),
+        fields::blocks(state),
+        refill::refill_part(state),
+    ]
 }
