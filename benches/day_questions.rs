@@ -5,7 +5,11 @@
 //! which is about 15 ms as wasm.
 
 use std::{hint::black_box, time::Instant};
-use till_morning::{answer::day::Ranker, plan::Plan};
+use till_morning::{
+    answer::day::{Bedtime, CheckInWork, Longest, Ranker},
+    plan::{CheckIn, Figure, Plan},
+    sizing::day::{DayUnknown, size_day},
+};
 
 fn report(what: &str, mut work: impl FnMut()) {
     work();
@@ -42,4 +46,27 @@ fn main() {
     });
     let mut ranker = Ranker::new(&plan).expect("the demo can be run");
     sliced("ranked changes of a week", || ranker.step(1));
+    let mut bedtime = Bedtime::new(&plan).expect("the demo can be run");
+    sliced("bedtime lines", || bedtime.step(1));
+    let mut longest = Longest::new(&plan).expect("the demo can be run");
+    sliced("the longest cool night", || longest.step(1));
+    for unknown in DayUnknown::ALL {
+        report(&format!("sizing of a week: {unknown:?}"), || {
+            black_box(size_day(&plan, unknown));
+        });
+    }
+    let mut read = plan.clone();
+    read.check_ins = [60, 120, 180, 240]
+        .map(|clock_min| CheckIn {
+            clock_min: Some(clock_min),
+            charge_percent: Some(Figure::measured(90.0 - 0.02 * f64::from(clock_min))),
+            cabin_c: Some(Figure::measured(25.0)),
+            ..CheckIn::default()
+        })
+        .to_vec();
+    let mut work = CheckInWork::new(&read).expect("it can be run");
+    sliced("a check-in, four readings", || work.step(1));
+    report("a check-in's answer", || {
+        black_box(work.finish());
+    });
 }

@@ -132,6 +132,7 @@ pub fn size_day(plan: &Plan, unknown: DayUnknown) -> Option<DaySizing> {
     let scene = &ground.scene;
     let goal_h = (scene.span_h - 24.0 * (scene.wanted_h / 24.0).ceil()) + scene.wanted_h;
     ground.until_h = goal_h;
+    ground.ends_when_empty = true;
     let holds = |value: f64| {
         let outcome = ground.outcome(&with(plan, unknown, value));
         outcome.is_some_and(|outcome| outcome.holds_to(goal_h))

@@ -94,6 +94,15 @@ pub const BEDTIME: &str = "Bedtime line";
 pub const BEDTIME_COMING: &str = "Looking for the latest time…";
 pub const BEDTIME_NONE: &str =
     "No mode is planned before the wanted hour, so there is none to change.";
+pub const LONGEST: &str = "The longest cool night";
+pub const LONGEST_COMING: &str = "Looking through mode plans…";
+pub const LONGEST_NONE: &str = "No mode is planned, or the plan cannot be run.";
+pub const TAKE_LONGEST: &str = "Take it as the mode plan";
+pub const ENOUGH: &str = "How much is enough?";
+pub const ENOUGH_COMING: &str = "Looking for it…";
+pub const ENOUGH_NONE: &str =
+    "There is nothing to look for: the plan cannot be run, or has none of it.";
+pub const TAKE_ENOUGH: &str = "Take it into the plan";
 pub const CHECK_INS: &str = "It is night: read off monitor and thermometer";
 pub const CHECKED: &str = "As it stands in the night";
 pub const TAKE_FIT: &str = "Take the fitted figures into the plan";

@@ -3,4 +3,5 @@
 mod bedtime;
 mod changes;
 mod check_in;
+mod longest;
 mod sizing;

@@ -326,6 +326,7 @@ impl Tail {
         start.cabin.air_c += spread("check_in.cabin_c", last.cabin_c.map(|known| known.sd));
         let how = How {
             is_quick: true,
+            ends_when_empty: true,
             start: Some(start),
             until_h: Some(goal_h),
         };

@@ -233,6 +233,7 @@ fn values(
         is_quick: true,
         start: Some(start),
         until_h: readings.last().map(|last| last.at_h + 1.0),
+        ..How::default()
     };
     let mut tape = Tape::default();
     run(&ground.scene, &inputs, &how, &mut tape)?;

@@ -8,6 +8,7 @@ mod change;
 mod check_in;
 mod fit;
 pub mod import;
+mod longest;
 mod make;
 mod rank;
 mod readings;
@@ -18,6 +19,7 @@ pub use bedtime::{Bedtime, BedtimeLine, Latest, bedtime_lines};
 pub use change::Change;
 pub use check_in::{Advice, CheckInAnswer, CheckInWork, Onward, check_in};
 pub use fit::{Fit, FittedFactor};
+pub use longest::{CoolPlan, Longest, LongestNight, ModeFrom, longest_night};
 pub use make::{can_be_run, day, day_with_odds};
 pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
 pub use trial::{Chances, Ground};
@@ -25,6 +27,7 @@ pub use trial::{Chances, Ground};
 use crate::{finding::Finding, simulate::Stop, spread::Band};
 pub use crate::{
     simulate::day::{COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt},
+    sizing::day::{DayFound, DaySizing, DayUnknown, size_day},
     spread::{Sampled, Sampler},
 };
 use serde::{Deserialize, Serialize};

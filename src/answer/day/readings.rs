@@ -84,6 +84,7 @@ impl Anchor {
                 is_quick: true,
                 start: anchor.map(|anchor| anchor.start),
                 until_h: Some(reading.at_h),
+                ..How::default()
             };
             let run = run(&ground.scene, inputs, &how, &mut ())?;
             let from_share = anchor.map_or(inputs.start_share(), |it| it.start.held_share);

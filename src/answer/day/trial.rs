@@ -14,6 +14,8 @@ pub struct Ground {
     pub scene: Scene,
     /// Runs go no further.
     pub until_h: f64,
+    /// Nor past the first time that the bank is empty.
+    pub ends_when_empty: bool,
 }
 
 impl Ground {
@@ -24,8 +26,11 @@ impl Ground {
         let mut longer = plan.clone();
         longer.day.days_count = Some(plan.day.days_count.unwrap_or(1).max(least));
         let scene = Scene::coarse(&longer).filter(|_| can_be_run(plan))?;
-        let until_h = scene.span_h;
-        Some(Self { scene, until_h })
+        Some(Self {
+            until_h: scene.span_h,
+            ends_when_empty: false,
+            scene,
+        })
     }
 
     /// Up to the wanted hour alone.
@@ -34,8 +39,11 @@ impl Ground {
         let mut short = plan.clone();
         short.day.days_count = Some(1);
         let scene = Scene::coarse(&short).filter(|_| can_be_run(plan))?;
-        let until_h = scene.wanted_h;
-        Some(Self { scene, until_h })
+        Some(Self {
+            until_h: scene.wanted_h,
+            ends_when_empty: true,
+            scene,
+        })
     }
 
     /// What a plan comes to here. It may differ from the ground's own in any
@@ -50,6 +58,7 @@ impl Ground {
     pub fn outcome_of(&self, inputs: &Inputs) -> Option<Outcome> {
         let how = How {
             is_quick: true,
+            ends_when_empty: self.ends_when_empty,
             until_h: Some(self.until_h),
             ..How::default()
         };

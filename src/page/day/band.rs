@@ -1,4 +1,4 @@
-//! Readings, odds, bands, ranked changes and bedtime lines: all that takes longer than a key,
+//! Readings, odds, bands, ranked changes and bedtime lines, the longest night: all that takes longer than a key,
 //! one after the other.
 //!
 //! The chances hang on the plan's seed alone, so a band that is drawn anew for the
@@ -10,8 +10,8 @@ use super::{
 };
 use crate::{
     answer::day::{
-        Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, MoreHours, Ranker, Sampled,
-        Sampler,
+        Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, DaySizing, DayUnknown,
+        Longest, LongestNight, MoreHours, Ranker, Sampled, Sampler, size_day,
     },
     page::reactive::*,
     plan::{Path, Plan, day::DayField},
@@ -45,6 +45,10 @@ pub struct Bands {
     pub check_in: Late<CheckInAnswer>,
     pub changes: Late<MoreHours>,
     pub bedtime: Late<Vec<BedtimeLine>>,
+    pub longest: Late<LongestNight>,
+    /// Of what is asked for, if anything is.
+    pub enough: Late<DaySizing>,
+    pub asked: RwSignal<Option<DayUnknown>>,
 }
 
 /// Days in a slice at the most, whatever the clock says.
@@ -55,6 +59,8 @@ const FIRST_DAYS: f64 = 300.0;
 const FEWEST: u32 = 40;
 /// Slices of the ranking, and nights of the bedtime lines, in a row.
 const AT_ONCE: u32 = 12;
+/// Steps of the search for the longest night in a row.
+const STEPS_AT_ONCE: u32 = 3;
 
 impl Bands {
     /// Begins anew at every change, while `is_open`.
@@ -64,8 +70,11 @@ impl Bands {
             check_in: Late::new(),
             changes: Late::new(),
             bedtime: Late::new(),
+            longest: Late::new(),
+            enough: Late::new(),
+            asked: RwSignal::new(None),
         };
-        let line = Line::new();
+        let (line, search) = (Line::new(), Line::new());
         crate::page::dom::always(move || {
             if !is_open.get() {
                 return;
@@ -75,7 +84,22 @@ impl Bands {
             bands.check_in.expect();
             bands.changes.expect();
             bands.bedtime.expect();
+            bands.longest.expect();
             line.begin(move |turn| bands.check(state.plan.get_untracked(), turn));
+        });
+        crate::page::dom::always(move || {
+            if !is_open.get() {
+                return;
+            }
+            state.turn();
+            if let Some(unknown) = bands.asked.get() {
+                bands.enough.expect();
+                search.begin(move |_| {
+                    bands
+                        .enough
+                        .put(state.plan_now(|plan| size_day(plan, unknown)));
+                });
+            }
         });
         bands
     }
@@ -166,14 +190,31 @@ impl Bands {
     }
 
     fn lines(self, plan: &Plan, turn: Turn) {
+        let next = Longest::new(plan);
         let Some(bedtime) = Bedtime::new(plan) else {
-            return self.bedtime.put(None);
+            self.bedtime.put(None);
+            return self.look(next, turn);
         };
         let (bedtime, found) = both(bedtime);
         turn.run(
             AT_ONCE,
             move || bedtime.borrow_mut().step(1),
-            move || self.bedtime.put(found.borrow().finish()),
+            move || {
+                self.bedtime.put(found.borrow().finish());
+                self.look(next, turn);
+            },
+        );
+    }
+
+    fn look(self, longest: Option<Longest>, turn: Turn) {
+        let Some(longest) = longest else {
+            return self.longest.put(None);
+        };
+        let (longest, found) = both(longest);
+        turn.run(
+            STEPS_AT_ONCE,
+            move || longest.borrow_mut().step(1),
+            move || self.longest.put(found.borrow().finish()),
         );
     }
 }

@@ -5,6 +5,7 @@ mod band;
 mod changes;
 mod charts;
 mod check_ins;
+mod enough;
 mod forms;
 mod import;
 mod modes;
@@ -28,13 +29,15 @@ pub fn day(state: State) -> Vec<El> {
     let answered = [
         sentence,
         check_ins::checked(state, told),
+        named_fold("fold", words::CHECK_INS, move || {
+            check_ins::check_ins(state)
+        }),
         forms::start(state),
         charts::charts(state, told),
         changes::changes(state, told),
         changes::bedtime(state, told),
-        named_fold("fold", words::CHECK_INS, move || {
-            check_ins::check_ins(state)
-        }),
+        enough::longest(state, told),
+        named_fold("fold", words::ENOUGH, move || enough::enough(state, told)),
         working::events(state, told),
         working::by_day(state, told),
         working::books(told),

@@ -34,6 +34,7 @@ mod hanging;
 mod inputs;
 mod keep;
 mod keeper;
+mod legs;
 mod outdoors;
 mod piece;
 mod record;
@@ -47,6 +48,7 @@ mod unit;
 
 pub use bank::{Bank, Charging};
 pub use inputs::{Inputs, figures};
+pub use legs::{Leg, Legs, Mark};
 pub use record::{
     COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, Outcome, Record,
     Sink,

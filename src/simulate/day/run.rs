@@ -14,11 +14,15 @@ use crate::{cabin::State, plan::Plan, simulate::Stop};
 ///
 /// Nothing where the cabin's figures are beyond what its room answers.
 pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> Option<Outcome> {
-    let mut walk = Walk::new(scene, inputs, how, sink)?;
+    let steppers = Steppers::new(inputs)?;
+    let mut walk = Walk::new(scene, inputs, how, &steppers, sink)?;
     let from_h = how.start.map_or(0.0, |start| start.at_h);
     let until_h = how.until_h.unwrap_or(scene.span_h);
     walk.first_point(from_h);
     for slot in &inputs.timeline.slots {
+        if how.ends_when_empty && walk.books.empty.is_some() {
+            break;
+        }
         let from = slot.from_h.max(from_h);
         let to = slot.to_h.min(until_h);
         if to - from > LEAST_H {
@@ -51,7 +55,7 @@ pub fn outcome(scene: &Scene, plan: &Plan) -> Option<Outcome> {
 }
 
 /// Shorter stretches are passed over: a thirtieth of a second.
-const LEAST_H: f64 = 1e-5;
+pub(super) const LEAST_H: f64 = 1e-5;
 /// Pieces that a slot may be cut into by events.
 const MOST_PIECES: usize = 24;
 /// Stretches tried before a shorter one is taken as it is.
@@ -62,31 +66,56 @@ pub(super) struct Walk<'a, S: Sink> {
     pub(super) inputs: &'a Inputs,
     pub(super) is_quick: bool,
     pub(super) sink: &'a mut S,
-    pub(super) steppers: Steppers,
+    pub(super) steppers: &'a Steppers,
     pub(super) standing: Standing,
     pub(super) books: Books,
     pub(super) pressure_pa: f64,
 }
 
 impl<'a, S: Sink> Walk<'a, S> {
-    fn new(scene: &'a Scene, inputs: &'a Inputs, how: &How, sink: &'a mut S) -> Option<Self> {
-        let pressure_pa = scene.heavens.pressure_pa();
+    fn new(
+        scene: &'a Scene,
+        inputs: &'a Inputs,
+        how: &How,
+        steppers: &'a Steppers,
+        sink: &'a mut S,
+    ) -> Option<Self> {
         let (cabin, held) = match how.start {
             Some(start) => (start.cabin, inputs.bank.store.rested(start.held_share)),
             None => (start_cabin(inputs)?, inputs.start_held),
         };
-        let days = (scene.span_h / 24.0).ceil() as usize;
-        let share = inputs.bank.store.held_share(held);
-        Some(Self {
+        let standing = Standing::new(inputs, cabin, held);
+        Some(Self::from(
             scene,
             inputs,
-            is_quick: how.is_quick,
+            how.is_quick,
+            steppers,
+            standing,
             sink,
-            steppers: Steppers::new(inputs)?,
-            standing: Standing::new(inputs, cabin, held),
+        ))
+    }
+
+    /// Goes on from where another walk stood.
+    pub(super) fn from(
+        scene: &'a Scene,
+        inputs: &'a Inputs,
+        is_quick: bool,
+        steppers: &'a Steppers,
+        standing: Standing,
+        sink: &'a mut S,
+    ) -> Self {
+        let days = (scene.span_h / 24.0).ceil() as usize;
+        let share = inputs.bank.store.held_share(standing.held);
+        Self {
+            scene,
+            inputs,
+            is_quick,
+            sink,
+            steppers,
+            standing,
             books: Books::new(days, scene.wanted_h, share),
-            pressure_pa,
-        })
+            pressure_pa: scene.heavens.pressure_pa(),
+        }
     }
 
     pub(super) fn event(&mut self, at_h: f64, what: Happening) {
@@ -94,7 +123,7 @@ impl<'a, S: Sink> Walk<'a, S> {
         self.sink.event(at_h, what);
     }
 
-    fn slot(&mut self, slot: &Slot, from_h: f64, to_h: f64) {
+    pub(super) fn slot(&mut self, slot: &Slot, from_h: f64, to_h: f64) {
         if slot.rig != self.standing.rig {
             self.standing.rig = slot.rig;
             let mode = slot.rig.map(|rig| self.mode_at(rig));
@@ -193,7 +222,7 @@ impl<'a, S: Sink> Walk<'a, S> {
 
 /// The cabin at the start: as stated, or as a day like the first without
 /// cooling leaves it.
-fn start_cabin(inputs: &Inputs) -> Option<State> {
+pub(super) fn start_cabin(inputs: &Inputs) -> Option<State> {
     let rows = &inputs.air;
     let first = rows.first()?;
     if let Some(start_c) = inputs.start_c {

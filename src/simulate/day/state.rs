@@ -18,6 +18,8 @@ use crate::{
 pub struct How {
     /// Currents in two passes, the unit's two states blended: for samples.
     pub is_quick: bool,
+    /// Ends where the bank is first empty: for those who ask no more.
+    pub ends_when_empty: bool,
     /// From where; absent: from the plan's start.
     pub start: Option<Start>,
     /// No further than this, hours from the plan's start; absent: to the end.
@@ -35,6 +37,7 @@ pub struct Start {
 }
 
 /// The moving parts of a run.
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct Standing {
     pub cabin: State,
     pub held: Held,
@@ -152,6 +155,7 @@ impl Books {
 }
 
 /// The cabin's steppers: one for each mode and one for none, whole steps long.
+#[derive(Clone, Debug)]
 pub(super) struct Steppers {
     modes: Vec<Stepper>,
     /// Closed up with nothing running, and aired.

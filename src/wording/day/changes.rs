@@ -75,7 +75,7 @@ pub fn change_gain(plan: &Plan, all: &MoreHours, one: &RankedChange) -> String {
         && (then.lasting_percent - now.lasting_percent).abs() >= 5.0
     {
         said.push(format!(
-            "odds of the night {}, not {}",
+            "lasting the night {}, now {}",
             chance(then.lasting_percent),
             chance(now.lasting_percent)
         ));

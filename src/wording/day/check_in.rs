@@ -6,7 +6,7 @@ use crate::{
     plan::Plan,
     wording::{
         full_mode_name,
-        number::{clock, percent, plain},
+        number::{clock, fixed, percent},
     },
 };
 
@@ -27,9 +27,14 @@ pub fn check_in_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
         temperature(plan, said.expected_cabin_c)
     );
     if let Some(ratio) = said.used_ratio_number.filter(|ratio| *ratio > 0.0) {
+        let since = if said.readings_count > 1 {
+            "the reading before"
+        } else {
+            "the start"
+        };
         text += &format!(
-            " Since the reading before, {} times as much went as was expected to.",
-            plain(ratio)
+            " Since {since} {} times as much went as was expected to.",
+            fixed(ratio, 2)
         );
     }
     text
@@ -138,7 +143,7 @@ fn factor(what: &str, factor: &FittedFactor) -> String {
     if factor.is_told {
         format!(
             "{what}: before, the plan’s own give or take {before}; after, {} times that give or take {}.",
-            plain(factor.after_number),
+            fixed(factor.after_number, 2),
             percent(200.0 * factor.sd_after_number)
         )
     } else {

@@ -3,12 +3,16 @@
 mod books;
 mod changes;
 mod check_in;
+mod enough;
 mod happened;
 mod weather;
 
 pub use books::{BookRow, day_rows, energy_rows, heat_rows};
 pub use changes::{bedtime_sentences, change_gain, change_name, change_sentence, try_change};
 pub use check_in::{advice_sentence, check_in_sentence, fit_sentences, is_fitted, onward_sentence};
+pub use enough::{
+    alone_sentences, enough_sentence, longest_sentence, longest_stands, unknown_name,
+};
 pub use happened::{
     charge_takeaway, event_label, event_sentence, first_things, power_takeaway,
     temperature_takeaway,
@@ -189,6 +193,9 @@ fn warmth(plan: &Plan, day: &DayAnswer) -> String {
     }
     let warmest = temperature(plan, day.warmest_c);
     match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
+        None if day.empty_h.is_some_and(|empty_h| empty_h < day.wanted_h) => {
+            format!("The cabin still stays at {warmest} or below that night.")
+        }
         None => format!("The first night the cabin keeps its {set}, {warmest} at the warmest."),
         Some(lost_h) => format!(
             "The cabin does not keep its {set}: it is warmer from {} on, {warmest} at the warmest.",
@@ -255,15 +262,13 @@ pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
     if let Some(odds) = &day.odds {
         let band = odds.hours_h;
         if band.low < day.span_h {
-            let high = if band.high >= day.span_h {
-                format!("beyond the {} worked out", all_days(day))
+            let low = moment(day, band.low);
+            sentence += &if band.high >= day.span_h {
+                format!(" In 39 of 40 drawn days that is after {low}, in some not at all.")
             } else {
-                moment(day, band.high)
+                let high = moment(day, band.high);
+                format!(" In 19 of 20 drawn days that is between {low} and {high}.")
             };
-            sentence += &format!(
-                " In 19 of 20 drawn days that is between {} and {high}.",
-                moment(day, band.low)
-            );
         }
         let warm = odds.warmest_c;
         if is_cooled(plan) {
