@@ -63,7 +63,12 @@ pub fn headline(plan: &Plan, answer: &RefillAnswer) -> String {
         return "Nothing here fills the bank again: add panels or a charger below.".into();
     }
     let from = percent(answer.from_percent.likely);
-    let sun = answer.sun.as_ref().map(|sun| sun_clause(plan, sun));
+    let is_falling = answer
+        .days
+        .as_ref()
+        .is_some_and(|days| matches!(days.course, Course::Falling { .. } | Course::Empty { .. }));
+    let sun = answer.sun.as_ref();
+    let sun = sun.map(|sun| sun_clause(plan, sun, is_falling));
     let charger = charger_clause(plan, answer);
     match (charger, sun) {
         (Some(charger), Some(sun)) => format!("From {from}, {charger}; {sun}."),
@@ -97,7 +102,9 @@ fn goal(answer: &RefillAnswer) -> String {
     }
 }
 
-fn sun_clause(plan: &Plan, sun: &SunRefill) -> String {
+/// Whether tomorrow repays tonight. Where the days go down all the same, what came
+/// back by the afternoon is used again before the next night.
+fn sun_clause(plan: &Plan, sun: &SunRefill, is_falling: bool) -> String {
     let day = &sun.tomorrow;
     let start = plan.night.start_clock_min;
     match (day.repaid_h, day.empty_h) {
@@ -108,6 +115,7 @@ fn sun_clause(plan: &Plan, sun: &SunRefill) -> String {
         (Some(_), None) if day.start_percent - day.lowest_percent < 0.5 => {
             "the sun keeps up with all that runs".into()
         }
+        (Some(_), None) if is_falling => "tomorrow’s sun all but repays tonight".into(),
         (Some(at_h), None) => {
             let at = clock_after(start, at_h);
             format!("tomorrow’s sun repays tonight by {at}")
