@@ -7,11 +7,13 @@
 mod day;
 mod markup;
 mod night;
+mod refill;
 mod ribbon;
 
 pub use day::DayChart;
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
+pub use refill::RefillChart;
 pub use ribbon::{RibbonWords, night_ribbon, night_ribbon_in};
 
 use crate::{

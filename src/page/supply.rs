@@ -162,6 +162,7 @@ fn charger(state: State, at: &'static str, (row, count): (usize, usize), kind: C
     let fuel = (kind == ChargerKind::Generator).then(|| [G::FuelL, G::FuelLPerKwh].map(field));
     let fields = [
         G::MostA,
+        G::SourceW,
         G::FromClockMin,
         G::UntilClockMin,
         G::EfficiencyPercent,

@@ -5,6 +5,7 @@ mod blocks;
 mod cautions;
 mod fields;
 mod legs;
+mod refill;
 mod sheet;
 
 use super::{
@@ -32,6 +33,7 @@ pub fn carry(state: State) -> Vec<El> {
         blocks::blocks(state, answer),
         fields::blocks(state),
         blocks::panels(state, answer),
+        refill::refill_part(state),
         named_fold("fold", words::SUPPLY, move || {
             supply::supply(state, "carry")
         }),
@@ -91,11 +93,11 @@ fn of_answer(
 
 /// A table with its heads.
 fn table(class: &str, heads: &[&str], rows: Vec<Vec<String>>) -> El {
-    let head = h("tr", "").children(
-        heads
-            .iter()
-            .map(|text| h("th", "").attr("scope", "col").text(text)),
-    );
+    // A corner with nothing in it is no heading.
+    let head = h("tr", "").children(heads.iter().map(|text| match *text {
+        "" => h("td", ""),
+        text => h("th", "").attr("scope", "col").text(text),
+    }));
     let row = |cells: Vec<String>| {
         let cells = cells.into_iter().enumerate();
         h("tr", "").children(cells.map(|(at, text)| {
@@ -106,9 +108,16 @@ fn table(class: &str, heads: &[&str], rows: Vec<Vec<String>>) -> El {
             }
         }))
     };
-    h("div", "scroll").child(
-        h("table", class)
-            .child(h("thead", "").child(head))
-            .child(h("tbody", "").children(rows.into_iter().map(row))),
-    )
+    // What may be wider than a phone is reached by keys, under a name.
+    let names = heads.iter().filter(|text| !text.is_empty());
+    let name = names.copied().collect::<Vec<_>>().join(", ");
+    h("div", "scroll")
+        .attr("tabindex", "0")
+        .attr("role", "region")
+        .attr("aria-label", &name)
+        .child(
+            h("table", class)
+                .child(h("thead", "").child(head))
+                .child(h("tbody", "").children(rows.into_iter().map(row))),
+        )
 }

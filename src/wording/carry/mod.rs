@@ -6,6 +6,7 @@ mod labels;
 mod leg;
 mod notes;
 mod paper;
+pub mod refill;
 mod said;
 pub mod words;
 
