@@ -16,6 +16,7 @@ use crate::{
     },
     range::{self, Range},
     search::{Edge, edge},
+    simulate::day::{How, Inputs, Scene, run},
 };
 use serde::{Deserialize, Serialize};
 
@@ -144,7 +145,29 @@ pub fn size_day(plan: &Plan, unknown: DayUnknown) -> Option<DaySizing> {
     let (near, far, within) = unknown.tried();
     let range = unknown.path().range()?;
     let unit = range.unit;
-    let found = match edge(holds, near, far, within) {
+    let mut sought = edge(holds, near, far, within);
+    // The search walks in longer steps than the day's own answer; what it finds must
+    // hold there, or the search goes on from it in the shorter ones.
+    let fine = Scene::new(plan)?;
+    let how = How {
+        ends_when_empty: true,
+        until_h: Some(goal_h),
+        ..How::default()
+    };
+    let holds_finely = |value: f64| {
+        let inputs = Inputs::new(&fine, &with(plan, unknown, value));
+        let outcome = inputs.and_then(|inputs| run(&fine, &inputs, &how, &mut ()));
+        outcome.is_some_and(|outcome| outcome.holds_to(goal_h))
+    };
+    let first_found = match sought {
+        Edge::Between { holds, .. } => Some(holds),
+        Edge::FromTheStart => Some(near),
+        Edge::Nowhere => None,
+    };
+    if let Some(value) = first_found.filter(|&value| !holds_finely(value)) {
+        sought = edge(holds_finely, value, far, within);
+    }
+    let found = match sought {
         Edge::Between { fails, holds } => DayFound::Enough {
             value: holds,
             fails_at: fails,

@@ -124,7 +124,7 @@ fn what_is_found_holds_and_less_does_not() {
         assert!(holds(&at(value + step), sizing.goal_h), "{sizing:?}");
         assert!(!holds(&at(value - step), sizing.goal_h), "{sizing:?}");
         assert!(
-            holds(&sizing.applied_to(&plan).unwrap(), sizing.goal_h - 0.5),
+            holds(&sizing.applied_to(&plan).unwrap(), sizing.goal_h),
             "{sizing:?}"
         );
     }

@@ -113,7 +113,7 @@ fn table(class: &str, heads: &[&str], rows: Vec<Vec<String>>) -> El {
     let name = names.copied().collect::<Vec<_>>().join(", ");
     h("div", "scroll")
         .attr("tabindex", "0")
-        .attr("role", "region")
+        .attr("role", "group")
         .attr("aria-label", &name)
         .child(
             h("table", class)

@@ -1,0 +1,74 @@
+// 'Can it be filled again', from outside: a sentence, rows that open to their working,
+// more amps are no slower, a number that cannot be, and a bank that nothing fills.
+import assert from 'node:assert/strict';
+import { AxeBuilder } from '@axe-core/playwright';
+import { complete, test } from './harness.mjs';
+
+const QUESTION = 'section:has(#question-4)';
+const answer = (page) => page.locator('#refill-answer').innerText();
+const changed = (page, before) => page.waitForFunction(
+  (before) => document.querySelector('#refill-answer').innerText !== before,
+  before,
+);
+
+async function open({ page, url }) {
+  await page.goto(url);
+  await complete(page);
+  await page.locator('summary:has(#question-4)').click();
+  await page.waitForFunction(() => /\d/.test(document.querySelector('#refill-answer')?.innerText ?? ''));
+}
+const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
+
+/** Minutes in a row's verdict such as `6 h 20 min`. */
+async function minutes(page, row) {
+  const text = (await page.locator(`${row} .source-verdict`).innerText()).replaceAll(/[\u2009\u202f\u00a0]/g, ' ');
+  const found = /(?:(\d+) h)? ?(?:(\d+) min)?/.exec(text.slice(text.search(/\d/)));
+  const all = 60 * Number(found[1] ?? 0) + Number(found[2] ?? 0);
+  assert.ok(all > 0, text);
+  return all;
+}
+
+test('the example is answered, and each source opens to its working', async (t) => {
+  await open(t);
+  assert.match(await answer(t.page), /^From .*%/s);
+  const rows = t.page.locator('.sources-of-charge details');
+  const count = await rows.count();
+  assert.ok(count >= 2);
+  for (let at = 0; at < count; at += 1) {
+    await rows.nth(at).locator('summary').first().click();
+    assert.match(await rows.nth(at).locator('.fold-body').first().innerText(), /\d/);
+  }
+  const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
+  assert.deepEqual(found.violations.map((one) => one.id), []);
+  await t.shot();
+});
+
+test('more amps fill it sooner; a number that cannot be leaves the last answer, marked', async (t) => {
+  await open(t);
+  await fold(t.page, 'What charges it');
+  const amps = t.page.locator(`${QUESTION} input[id$="most-a"]`).first();
+  await amps.waitFor();
+  await amps.fill('10');
+  await amps.blur();
+  await t.page.waitForFunction(() => !document.querySelector('.refill .outcome.behind'));
+  const slow = await minutes(t.page, '#charger-0');
+  const before = await answer(t.page);
+  await amps.fill('20');
+  await amps.blur();
+  await changed(t.page, before);
+  assert.ok(await minutes(t.page, '#charger-0') < slow);
+  const good = await answer(t.page);
+  await amps.fill('many');
+  await t.page.locator('.refill .outcome.stale').waitFor();
+  assert.equal(await answer(t.page), good);
+  const said = await t.page.locator(`${QUESTION} .field.wrong .error`).first().innerText();
+  assert.match(said, /\d.*A/);
+  assert.equal(await amps.inputValue(), 'many');
+});
+
+test('curves of current and charge are drawn', async (t) => {
+  await open(t);
+  await fold(t.page, 'Curves of charging');
+  await t.page.locator('.refill svg path').first().waitFor();
+  assert.ok(await t.page.locator('.refill svg').count() >= 1);
+});
