@@ -1,6 +1,6 @@
 // Under a content policy that allows the site's own files and nothing inline.
 import assert from 'node:assert/strict';
-import { kept, ready, test } from './harness.mjs';
+import { complete, kept, ready, test } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 const watch = (page) => page.addInitScript(() => {
@@ -15,7 +15,7 @@ test('the page starts and works without a signal, with no violation', async ({ p
   const site = await open({ csp: STRICT_CSP });
   await watch(page);
   await page.goto(site.url);
-  await ready(page);
+  await complete(page);
   await kept(page);
   assert.deepEqual(await violations(page), []);
   await site.close();

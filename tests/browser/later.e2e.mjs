@@ -94,6 +94,7 @@ test('opens with the server closed', async ({ page, open }) => {
   const site = await open({ store: false });
   await page.goto(site.url);
   await ready(page);
+  await there(page);
   await kept(page);
   await site.close();
   await page.reload();

@@ -30,10 +30,11 @@ async function minutes(page, row) {
 
 test('the example is answered, and each source opens to its working', async (t) => {
   await open(t);
-  assert.match(await answer(t.page), /^From .*%/s);
+  // By night the bank falls, and the sun is what fills it.
+  assert.match(await answer(t.page), /^Tonight leaves \d+.%; tomorrow/s);
   const rows = t.page.locator('.sources-of-charge details');
   const count = await rows.count();
-  assert.ok(count >= 2);
+  assert.ok(count >= 1);
   for (let at = 0; at < count; at += 1) {
     await rows.nth(at).locator('summary').first().click();
     assert.match(await rows.nth(at).locator('.fold-body').first().innerText(), /\d/);
@@ -46,6 +47,7 @@ test('the example is answered, and each source opens to its working', async (t) 
 test('more amps fill it sooner; a number that cannot be leaves the last answer, marked', async (t) => {
   await open(t);
   await fold(t.page, 'What charges it');
+  await t.page.locator(QUESTION).getByRole('button', { name: 'Add a charger' }).click();
   const amps = t.page.locator(`${QUESTION} input[id$="most-a"]`).first();
   await amps.waitFor();
   await amps.fill('10');
