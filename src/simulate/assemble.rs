@@ -13,9 +13,11 @@ use crate::{
         Bank, Cable, Draw, Feed, Mode, Plan, Unit,
         entry::is_gauge,
         path::{BankField as B, ModeField, Path, UnitField},
+        supply::ChargerField as G,
         wiring::Strands,
     },
     quantity::{celsius, in_ohms, meters, square_millimeters},
+    supply::charger::Charger,
     wiring,
 };
 
@@ -24,6 +26,20 @@ use crate::{
 pub struct Assembled {
     pub pack: Pack,
     pub findings: Vec<Finding>,
+}
+
+/// The charger at `index`, cool, for a bank that is usually held at some volts and
+/// called full at some amps. Nothing where the plan says too little.
+#[must_use]
+pub fn charger(plan: &Plan, index: usize, usual_hold_v: f64, end_a: f64) -> Option<Charger> {
+    let number = |field| plan.number(Path::Charger(index, field));
+    Some(Charger {
+        most_a: number(G::MostA)?,
+        hold_v: number(G::HoldV).unwrap_or(usual_hold_v),
+        end_a,
+        efficiency: number(G::EfficiencyPercent)? / 100.0,
+        source_w: number(G::SourceW),
+    })
 }
 
 /// The bank at `index` as one source.

@@ -88,6 +88,25 @@ fn a_hot_charger_gives_less() {
     assert!((amps(60.0) - 10.0).abs() < 1e-6, "{}", amps(60.0));
 }
 
+/// What a source gives, less the charger's loss, and no more: 300 W over 90 % are
+/// 270 W at the bars, by amps times volts, long before 20 A are reached.
+#[test]
+fn a_small_source_gives_its_watts() {
+    let small = Charger {
+        source_w: Some(Figure::exact(300.0)),
+        efficiency_percent: Some(Figure::exact(90.0)),
+        ..charger(20.0, 28.4)
+    };
+    let (bound, free) = (
+        charged(&[small], 25.0),
+        charged(&[charger(20.0, 28.4)], 25.0),
+    );
+    for point in &bound.trace[1..6] {
+        near_share(point.charger_w, 270.0, 1e-3);
+    }
+    assert!(free.trace[1].charger_w > 500.0);
+}
+
 /// PyBaMM 26.10.1.1 (Prada2013, four cells scaled to 12.8 V 100 Ah) charged at
 /// constant current and held at 14.4 V; the file says how. The day does it in steps
 /// of ten minutes, from another kind of model: hours within 2 %, watt-hours within

@@ -8,7 +8,10 @@ use crate::{
         path::{BankField as B, Path},
         supply::{ChargerField as G, ChargerKind, SupplyField as S},
     },
-    simulate::charge::{FillEnd, Filled, Filling, MOST_H},
+    simulate::{
+        assemble,
+        charge::{FillEnd, Filled, Filling, MOST_H},
+    },
     spread::{Band, Share},
     supply::charger::{Charger, hot_share},
 };
@@ -26,14 +29,7 @@ pub struct Charging {
 /// The charger at a place, the air about it as warm as the bank at its warmest:
 /// they are taken to stand together.
 pub fn charger(plan: &Plan, at: usize, setting: &Setting, air_c: f64) -> Option<Charging> {
-    let number = |field| plan.number(Path::Charger(at, field));
-    let cool = Charger {
-        most_a: number(G::MostA)?,
-        hold_v: number(G::HoldV).unwrap_or(setting.charging.hold_v),
-        end_a: setting.end_a,
-        efficiency: number(G::EfficiencyPercent)? / 100.0,
-        source_w: number(G::SourceW),
-    };
+    let cool = assemble::charger(plan, at, setting.charging.hold_v, setting.end_a)?;
     Some(Charging {
         charger: cool.in_air(air_c),
         hot_share: hot_share(air_c),

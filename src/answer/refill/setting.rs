@@ -15,7 +15,6 @@ use crate::{
         day::{Charging, DayPoint, How, Inputs, Outcome, Record, Scene, run},
         run_down,
     },
-    supply::charger::{LEAD_ACID_END_SHARE, USUAL_END_SHARE},
 };
 
 /// The bank, and what hangs on it while it is filled.
@@ -56,12 +55,7 @@ impl Setting {
             beside_w,
             idle: vec![(1.0, Branch::power(beside_w, 0.0))],
             cooling,
-            end_a: pack.capacity.ah
-                * if bank.chemistry.is_lead_acid() {
-                    LEAD_ACID_END_SHARE
-                } else {
-                    USUAL_END_SHARE
-                },
+            end_a: pack.capacity.ah * charging.end_share,
             may_charge: warmest_c >= charging.between_c.0,
             to: plan.number(Path::Supply(S::RefillToPercent))? / 100.0,
             charging,

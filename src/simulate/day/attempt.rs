@@ -133,19 +133,20 @@ impl<S: Sink> Walk<'_, S> {
     }
 
     pub(super) fn sources(&self, slot: &Slot, air: &Air, step_h: f64) -> Sources {
-        let mut chargers = [(0.0, 0.0); MOST_CHARGERS];
+        let mut chargers = [None; MOST_CHARGERS];
         let cabin_c = self.standing.cabin.air_c;
-        for (at, charger) in self.inputs.chargers.iter().enumerate() {
-            let is_on = slot.chargers & (1 << at) != 0;
-            let most_a = charger.most_a_at(cabin_c);
-            // Fuel for part of the step is fuel for part of the current.
-            let most_a = match self.standing.fuel_l.get(at).copied().flatten() {
-                Some(left_l) => most_a.min(charger.amps_of_fuel(left_l, charger.hold_v, step_h)),
-                None => most_a,
-            };
-            if let Some(place) = chargers.get_mut(at) {
-                *place = (charger.hold_v, if is_on { most_a } else { 0.0 });
+        let places = chargers.iter_mut().zip(&self.inputs.chargers).enumerate();
+        for (at, (place, fuelled)) in places {
+            if slot.chargers & (1 << at) == 0 {
+                continue;
             }
+            let mut charger = fuelled.charger.in_air(cabin_c);
+            // Fuel for part of the step is fuel for part of the current.
+            if let Some(left_l) = self.standing.fuel_l.get(at).copied().flatten() {
+                let by_fuel_a = fuelled.amps_of_fuel(left_l, charger.hold_v, step_h);
+                charger.most_a = charger.most_a.min(by_fuel_a);
+            }
+            *place = Some(charger);
         }
         Sources {
             offer: air.offer,

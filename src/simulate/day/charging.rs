@@ -1,6 +1,9 @@
 //! What a bank may be charged with.
 
-use crate::bank::Chemistry;
+use crate::{
+    bank::Chemistry,
+    supply::charger::{LEAD_ACID_END_SHARE, USUAL_END_SHARE},
+};
 
 /// What a bank may be charged with, by its chemistry.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,6 +14,9 @@ pub struct Charging {
     pub between_c: (f64, f64),
     /// Of the charge put in, what can be drawn again.
     pub kept: f64,
+    /// The bank's current at which it is called full, of the amps that would fill
+    /// it in an hour.
+    pub end_share: f64,
 }
 
 impl Charging {
@@ -29,6 +35,11 @@ impl Charging {
             hold_v: cell_v * cells,
             between_c,
             kept,
+            end_share: if chemistry.is_lead_acid() {
+                LEAD_ACID_END_SHARE
+            } else {
+                USUAL_END_SHARE
+            },
         }
     }
 }

@@ -27,11 +27,14 @@ use crate::{
         watts_per_square_meter_kelvin,
     },
     simulate::assemble,
-    supply::solar::{
-        self, Group, cell,
-        controller::{ArrayVolts, Controller},
-        losses::Losses,
-        plane::Plane,
+    supply::{
+        charger::Charger,
+        solar::{
+            self, Group, cell,
+            controller::{ArrayVolts, Controller},
+            losses::Losses,
+            plane::Plane,
+        },
     },
     weather::{clear_sky::Sky, day::DayProfile},
 };
@@ -59,18 +62,15 @@ pub struct Inputs {
     pub timeline: Timeline,
     pub air: Vec<Air>,
     pub controller: Option<Controller>,
-    pub chargers: Vec<Charger>,
+    pub chargers: Vec<Fuelled>,
     pub bank_place: BankPlace,
     pub bank_c: Option<f64>,
 }
 
-/// A charger in plain numbers.
+/// A charger, and the fuel it burns.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Charger {
-    pub most_a: f64,
-    /// Volts at the bars that it holds at the end.
-    pub hold_v: f64,
-    pub efficiency: f64,
+pub struct Fuelled {
+    pub charger: Charger,
     pub fuel_l: Option<f64>,
     pub fuel_l_per_kwh: f64,
 }
@@ -145,7 +145,7 @@ impl Inputs {
             timeline,
             air: scene.heavens.air(&weather, array.as_ref(), &figures),
             controller: array.as_ref().and_then(|_| controller(plan)),
-            chargers: chargers(plan, bank.charging.hold_v)?,
+            chargers: chargers(plan, &bank)?,
             bank_place: plan.supply.bank_place.unwrap_or(BankPlace::Cabin),
             bank_c: plan.number(Path::Supply(S::BankC)),
             bank,
@@ -295,14 +295,13 @@ fn controller(plan: &Plan) -> Option<Controller> {
     Controller::direct(curve, limit).ok()
 }
 
-fn chargers(plan: &Plan, usual_v: f64) -> Option<Vec<Charger>> {
+fn chargers(plan: &Plan, bank: &Bank) -> Option<Vec<Fuelled>> {
+    let end_a = bank.charging.end_share * bank.store.cells_ah;
     (0..plan.supply.chargers.len())
         .map(|at| {
             let number = |field| plan.number(Path::Charger(at, field));
-            Some(Charger {
-                most_a: number(G::MostA)?,
-                hold_v: number(G::HoldV).unwrap_or(usual_v),
-                efficiency: number(G::EfficiencyPercent)? / 100.0,
+            Some(Fuelled {
+                charger: assemble::charger(plan, at, bank.charging.hold_v, end_a)?,
                 fuel_l: number(G::FuelL),
                 fuel_l_per_kwh: number(G::FuelLPerKwh).unwrap_or(0.0),
             })

@@ -9,7 +9,7 @@ use super::{
     timeline::Slot,
     unit::cabin_air,
 };
-use crate::{cabin::State, supply::charger::USUAL_END_SHARE};
+use crate::cabin::State;
 
 /// A bank counts as full again only after it was below this share.
 const FULL_AGAIN_BELOW: f64 = 0.97;
@@ -83,7 +83,7 @@ impl<S: Sink> Walk<'_, S> {
         // Or held by its volts while next to nothing goes in, as monitors tell it.
         let is_tapered = flow.is_held
             && share > FULL_AGAIN_BELOW
-            && -flow.bank_a < USUAL_END_SHARE * bank.store.cells_ah;
+            && -flow.bank_a < bank.charging.end_share * bank.store.cells_ah;
         let is_full = share >= 1.0 - 1e-6 || is_tapered;
         if is_full && !self.standing.is_full && offered {
             self.standing.is_full = true;

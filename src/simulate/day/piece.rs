@@ -3,7 +3,7 @@
 use super::{
     bank::Flow,
     hanging::Hanging,
-    inputs::{Charger, Inputs},
+    inputs::{Fuelled, Inputs},
     offers::Offers,
     outdoors::Air,
     record::{DayPoint, ModeAt},
@@ -18,7 +18,7 @@ use crate::{
     },
     simulate::Stop,
     supply::{
-        charger::hot_share,
+        charger::Charger,
         solar::{Offer, controller::Controller},
     },
 };
@@ -50,8 +50,8 @@ pub(super) struct Sources {
     pub controller: Option<Controller>,
     /// What the controller holds at the end.
     pub hold_v: f64,
-    /// Volts held and amps.
-    pub chargers: [(f64, f64); MOST_CHARGERS],
+    /// As warm as they are, with the fuel that is left; those that are off give none.
+    pub chargers: [Option<Charger>; MOST_CHARGERS],
 }
 
 /// What was taken of it, means over the stretch.
@@ -71,7 +71,9 @@ impl Sources {
 
     /// All of it at bars of so many volts.
     pub(super) fn offers(&self, bar_v: f64) -> Offers {
-        Offers::new((self.hold_v, self.solar_a(bar_v)), self.chargers)
+        let of = |charger: Charger| (charger.hold_v, charger.most_a_at(bar_v));
+        let chargers = self.chargers.map(|one| one.map_or((0.0, 0.0), of));
+        Offers::new((self.hold_v, self.solar_a(bar_v)), chargers)
     }
 
     pub(super) fn offered_a(&self, bar_v: f64) -> f64 {
@@ -81,7 +83,7 @@ impl Sources {
     /// Who gave how much of what was taken.
     pub(super) fn split(&self, flow: &Flow) -> Split {
         let offered_a = self.solar_a(flow.bar_v);
-        let is_alone = self.chargers.iter().all(|charger| charger.1 <= 0.0);
+        let is_alone = self.chargers.iter().flatten().all(|one| one.most_a <= 0.0);
         let given = self.offers(flow.bar_v).split(flow.source_a);
         let solar_a = if is_alone { flow.source_a } else { given[0] };
         let mut charger_a = [0.0; MOST_CHARGERS];
@@ -97,15 +99,10 @@ impl Sources {
     }
 }
 
-impl Charger {
-    /// Amps that it gives in cabin air of a temperature.
-    pub(super) fn most_a_at(&self, cabin_c: f64) -> f64 {
-        self.most_a * hot_share(cabin_c)
-    }
-
+impl Fuelled {
     /// Fuel for a current over a time.
     pub(super) fn litres(&self, amps: f64, bar_v: f64, step_h: f64) -> f64 {
-        amps * bar_v * step_h / 1000.0 / self.efficiency * self.fuel_l_per_kwh
+        self.charger.taken_wh(amps * bar_v * step_h) / 1000.0 * self.fuel_l_per_kwh
     }
 
     /// The current that so much fuel carries through a time.
