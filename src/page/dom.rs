@@ -6,7 +6,10 @@
 //! line. Here an element is an element, every closure is boxed at the door, and
 //! signals, memos, owners and effects are Leptos'.
 
-use super::{browser::document, reactive::*};
+use super::{
+    browser::{document, later},
+    reactive::*,
+};
 use wasm_bindgen::{JsCast, closure::Closure};
 
 /// An element under construction.
@@ -231,11 +234,28 @@ fn boxed_fold(class: &str, summary: El, inside: Build) -> El {
 }
 
 /// Whether the fold that an event is of is open now.
-pub fn is_open(event: &web_sys::Event) -> bool {
+fn is_open(event: &web_sys::Event) -> bool {
     let element = event
         .target()
         .and_then(|target| target.dyn_into::<web_sys::Element>().ok());
     element.is_some_and(|fold| fold.has_attribute("open"))
+}
+
+/// Tells whether the fold that an element will stand in is open: what is folded away
+/// need not be worked out.
+pub fn follow_fold(inside: &El, open: RwSignal<bool>) {
+    let inside = inside.0.clone();
+    // A moment later it stands in it.
+    later(std::time::Duration::ZERO, move || {
+        if let Ok(Some(fold)) = inside.closest("details") {
+            El(fold).on("toggle", move |event| {
+                // Folds within tell their own.
+                if event.target() == event.current_target() {
+                    open.set(is_open(&event));
+                }
+            });
+        }
+    });
 }
 
 /// A fold with plain words on it.

@@ -29,6 +29,7 @@ mod part;
 mod reactive;
 mod reader;
 mod ribbon;
+mod slices;
 mod state;
 mod supply;
 mod units;

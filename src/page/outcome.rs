@@ -13,26 +13,44 @@ use crate::{
 
 /// The answer to "How long will it run?".
 pub fn outcome(state: State) -> El {
-    let said =
-        h("div", "")
-            .attr("role", "status")
-            .attr("aria-live", "polite")
-            .child(h("p", "answer").attr("id", "answer").live_text(move || {
-                lead(state, wording::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into())
-            }))
-            .child(h("p", "detail").live_text(move || {
-                lead(state, |_, run| wording::run_detail(run)).unwrap_or_default()
-            }))
-            .child(stale_mark(state));
-    h("div", "outcome")
-        .live_class("stale", move || state.is_stale())
-        .child(said)
+    let sentence =
+        move || lead(state, wording::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into());
+    let detail = h("p", "detail")
+        .live_text(move || lead(state, |_, run| wording::run_detail(run)).unwrap_or_default());
+    said(state, "answer", sentence, [detail])
         .child(night_ribbon(state))
         .child(findings(state, false))
         .child(readings(state))
         .child(named_fold("fold", words::SHOW_WORKING, move || {
             vec![working(state)]
         }))
+}
+
+/// An answer, read out when it changes: its sentence, lines under it, and whether it
+/// is of the last good numbers. What hangs on it may be put in as well.
+pub fn said(
+    state: State,
+    id: &str,
+    sentence: impl Fn() -> String + 'static,
+    details: impl IntoIterator<Item = El>,
+) -> El {
+    let said = h("div", "")
+        .attr("role", "status")
+        .attr("aria-live", "polite")
+        .child(h("p", "answer").attr("id", id).live_text(sentence))
+        .children(details)
+        .child(stale_mark(state));
+    h("div", "outcome")
+        .live_class("stale", move || state.is_stale())
+        .child(said)
+}
+
+/// Sentences as a list, built anew when they change.
+pub fn sentences(class: &str, all: impl Fn() -> Vec<String> + Copy + Send + Sync + 'static) -> El {
+    h("ul", class).live_children(
+        move || all().join("\n"),
+        move || all().iter().map(|text| h("li", "").text(text)).collect(),
+    )
 }
 
 /// Says that the answer is of the last good numbers.
@@ -59,7 +77,7 @@ fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> 
 
 /// What the engine has to say beside the numbers.
 fn findings(state: State, notes: bool) -> El {
-    let sentences = move || {
+    let said = move || {
         state.with_answer(|answer| {
             let wanted = answer
                 .findings
@@ -68,23 +86,12 @@ fn findings(state: State, notes: bool) -> El {
             wanted.map(wording::finding_sentence).collect::<Vec<_>>()
         })
     };
-    h(
-        "ul",
-        if notes {
-            "findings"
-        } else {
-            "findings cautions-now"
-        },
-    )
-    .live_children(
-        move || sentences().join("\n"),
-        move || {
-            sentences()
-                .iter()
-                .map(|text| h("li", "").text(text))
-                .collect()
-        },
-    )
+    let class = if notes {
+        "findings"
+    } else {
+        "findings cautions-now"
+    };
+    sentences(class, said)
 }
 
 /// Notes fold away: nothing in them is wrong.

@@ -10,7 +10,7 @@ mod sheet;
 
 use super::{
     dom::{El, h, named_fold},
-    outcome::stale_mark,
+    outcome::said,
     reactive::*,
     state::State,
     supply,
@@ -56,19 +56,12 @@ fn outcome(state: State, answer: Answered) -> El {
             bank.map(say::blocks_line).unwrap_or_default()
         })
     };
-    h("div", "outcome")
-        .live_class("stale", move || state.is_stale())
-        .child(
-            h("div", "")
-                .attr("role", "status")
-                .child(
-                    h("p", "answer")
-                        .attr("id", "carry-answer")
-                        .live_text(sentence),
-                )
-                .child(h("p", "detail").live_text(line))
-                .child(stale_mark(state)),
-        )
+    said(
+        state,
+        "carry-answer",
+        sentence,
+        [h("p", "detail").live_text(line)],
+    )
 }
 
 /// What is built of the answer, anew whenever that changes.

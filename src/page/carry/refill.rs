@@ -1,6 +1,7 @@
 //! Can it be filled again: a sentence, what fills it as rows that open to their
 //! working, curves, and where the days lead.
 
+use super::table;
 use crate::{
     answer::{
         RefillAnswer,
@@ -9,25 +10,23 @@ use crate::{
     drawing::{Drawing, RefillChart},
     finding::Severity,
     page::{
-        browser::{forget, later},
         chart::{Plot, chart_view},
-        dom::{El, always, h, is_open, named_fold},
+        dom::{El, always, follow_fold, h, named_fold},
         field::number_field_at,
-        outcome::stale_mark,
+        outcome::{said, sentences},
         reactive::*,
+        slices::{Late, Line},
         state::State,
     },
     plan::{Path, Plan, supply::SupplyField as S},
     wording::carry::refill as say,
 };
-use std::{rc::Rc, sync::Arc, time::Duration};
+use std::{rc::Rc, time::Duration};
 
 /// The answer, worked out a moment after the keys rest: it runs a fortnight.
 #[derive(Clone, Copy)]
 struct Answered {
-    answer: RwSignal<Option<Arc<RefillAnswer>>>,
-    /// The numbers are of the plan before.
-    is_behind: RwSignal<bool>,
+    answer: Late<RefillAnswer>,
 }
 
 /// How long the keys rest first.
@@ -35,29 +34,16 @@ const REST: Duration = Duration::from_millis(120);
 
 impl Answered {
     fn new(state: State, is_open: RwSignal<bool>) -> Self {
-        let answered = Self {
-            answer: RwSignal::new(None),
-            is_behind: RwSignal::new(true),
-        };
-        let timer = StoredValue::new(None::<i32>);
+        let (line, answer) = (Line::new(), Late::new());
         always(move || {
             if !is_open.get() {
                 return;
             }
             state.turn();
-            answered.is_behind.set(true);
-            if let Some(timer) = timer.get_value() {
-                forget(timer);
-            }
-            timer.set_value(later(REST, move || {
-                // The page may have dropped the question meanwhile.
-                if answered.is_behind.try_get_untracked().is_some() {
-                    answered.answer.set(state.plan_now(refill).map(Arc::new));
-                    answered.is_behind.set(false);
-                }
-            }));
+            answer.expect();
+            line.begin_after(REST, move |_| answer.put(state.plan_now(refill)));
         });
-        answered
+        Self { answer }
     }
 
     fn of<R: Default>(self, state: State, of: impl FnOnce(&Plan, &RefillAnswer) -> R) -> R {
@@ -73,7 +59,8 @@ pub fn refill_part(state: State) -> El {
     let open = RwSignal::new(true);
     let answered = Answered::new(state, open);
     let part = h("div", "refill");
-    follow_fold(part.0.clone(), open);
+    // Nothing is worked out while the question is folded away.
+    follow_fold(&part, open);
     part.child(h("h3", "").attr("id", "refill").text(say::TITLE))
         .child(outcome(state, answered))
         .child(sources(state, answered))
@@ -93,24 +80,11 @@ pub fn refill_part(state: State) -> El {
         }))
 }
 
-/// Nothing is worked out while the question is folded away.
-fn follow_fold(inside: web_sys::Element, open: RwSignal<bool>) {
-    later(Duration::ZERO, move || {
-        if let Ok(Some(fold)) = inside.closest("details") {
-            El(fold).on("toggle", move |event| {
-                if event.target() == event.current_target() {
-                    open.set(is_open(&event));
-                }
-            });
-        }
-    });
-}
-
 fn outcome(state: State, answered: Answered) -> El {
-    let sentence = move || match (answered.answer.get(), answered.is_behind.get()) {
-        (Some(answer), _) => state.with_plan(|plan| say::headline(plan, &answer)),
-        (None, true) => say::WAITING.into(),
-        (None, false) => say::NO_ANSWER.into(),
+    let sentence = move || match answered.answer.get() {
+        Some(answer) => state.with_plan(|plan| say::headline(plan, &answer)),
+        None if answered.answer.is_coming() => say::WAITING.into(),
+        None => say::NO_ANSWER.into(),
     };
     let from = move || answered.of(state, say::from_line);
     let course = move || {
@@ -119,29 +93,21 @@ fn outcome(state: State, answered: Answered) -> El {
             days.map_or_else(String::new, |days| say::course(days, answer.to_percent))
         })
     };
-    h("div", "outcome")
-        .live_class("stale", move || state.is_stale())
-        .live_class("behind", move || answered.is_behind.get())
-        .child(
-            h("div", "")
-                .attr("role", "status")
-                .attr("aria-live", "polite")
-                .child(
-                    h("p", "answer")
-                        .attr("id", "refill-answer")
-                        .live_text(sentence),
-                )
-                .child(h("p", "detail").live_text(course))
-                .child(stale_mark(state)),
-        )
-        .child(notes(state, answered))
-        .child(h("p", "hint").live_text(from))
+    said(
+        state,
+        "refill-answer",
+        sentence,
+        [h("p", "detail").live_text(course)],
+    )
+    .live_class("behind", move || answered.answer.is_coming())
+    .child(notes(state, answered))
+    .child(h("p", "hint").live_text(from))
 }
 
 /// What must be mended and what should be known first. Plain notes of a charger
 /// stand in its row.
 fn notes(state: State, answered: Answered) -> El {
-    let sentences = move || {
+    let all = move || {
         answered.of(state, |plan, answer| {
             let first = answer.notes.iter().filter(|note| {
                 note.severity != Severity::Note || say::charger_of(&note.matter).is_none()
@@ -151,13 +117,7 @@ fn notes(state: State, answered: Answered) -> El {
                 .collect::<Vec<_>>()
         })
     };
-    h("ul", "findings").live_children(
-        move || sentences().join("\n"),
-        move || {
-            let all = sentences();
-            all.iter().map(|text| h("li", "").text(text)).collect()
-        },
-    )
+    sentences("findings", all)
 }
 
 /// A row for each charger, and one for the sun.
@@ -268,13 +228,12 @@ fn sun_row(state: State, answered: Answered) -> El {
     };
     let body = h("div", "").live_children(
         move || {
-            answered.answer.with(|_| ());
-            state.turn()
-                + if answered.is_behind.get() {
-                    "behind"
-                } else {
-                    ""
-                }
+            let mark = if answered.answer.is_coming() {
+                "behind"
+            } else {
+                ""
+            };
+            state.turn() + mark
         },
         move || {
             answered.of(state, |plan, answer| {
@@ -283,32 +242,12 @@ fn sun_row(state: State, answered: Answered) -> El {
                     let lines = lines.iter().map(|text| h("p", "").text(text));
                     let skies = std::iter::once(&sun.tomorrow).chain(&sun.skies);
                     let rows = skies.map(|sky| say::sky_row(plan, sky)).collect();
-                    lines.chain([skies_table(rows)]).collect()
+                    lines.chain([table("", &say::SKY_HEADS, rows)]).collect()
                 })
             })
         },
     );
     row("sun-alone", say::SUN, verdict, fails, body)
-}
-
-fn skies_table(rows: Vec<Vec<String>>) -> El {
-    let heads = say::SKY_HEADS.map(|text| h("th", "").attr("scope", "col").text(text));
-    let row = |cells: Vec<String>| {
-        let cells = cells.iter().enumerate().map(|(at, text)| match at {
-            0 => h("th", "").attr("scope", "row").text(text),
-            _ => h("td", "").text(text),
-        });
-        h("tr", "").children(cells)
-    };
-    h("div", "scroll")
-        .attr("tabindex", "0")
-        .attr("role", "region")
-        .attr("aria-label", say::SUN)
-        .child(
-            h("table", "")
-                .child(h("thead", "").child(h("tr", "").children(heads)))
-                .child(h("tbody", "").children(rows.into_iter().map(row))),
-        )
 }
 
 fn plot(state: State, answered: Answered, chart: RefillChart) -> El {

@@ -1,19 +1,19 @@
-//! Readings, odds, bands, ranked changes and bedtime lines, the longest night: all that takes longer than a key,
-//! one after the other.
+//! Readings, odds, bands, ranked changes and bedtime lines, the longest night: all
+//! that takes longer than a key, one after the other.
 //!
 //! The chances hang on the plan's seed alone, so a band that is drawn anew for the
 //! same numbers is the same band.
 
-use super::{
-    State,
-    slices::{Late, Line, Turn},
-};
+use super::State;
 use crate::{
     answer::day::{
         Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, DaySizing, DayUnknown,
         Longest, LongestNight, MoreHours, Ranker, Sampled, Sampler, size_day,
     },
-    page::reactive::*,
+    page::{
+        reactive::*,
+        slices::{Late, Line, Turn},
+    },
     plan::{Path, Plan, day::DayField},
     wording::day_words as words,
 };

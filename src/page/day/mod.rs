@@ -9,7 +9,6 @@ mod enough;
 mod forms;
 mod import;
 mod modes;
-mod slices;
 mod told;
 mod weather;
 mod working;
@@ -25,7 +24,7 @@ use told::Told;
 pub fn day(state: State) -> Vec<El> {
     let told = Told::new(state);
     let sentence = told::told(state, told);
-    told.follow_fold(sentence.0.clone());
+    told.follow_fold(&sentence);
     let answered = [
         sentence,
         check_ins::checked(state, told),

@@ -4,11 +4,15 @@ use super::{El, State, band::Bands, h};
 use crate::{
     answer::day::{self as answered, DayAnswer},
     finding::Severity,
-    page::{browser::later, dom::is_open, outcome::stale_mark, reactive::*},
+    page::{
+        dom::follow_fold,
+        outcome::{said, sentences},
+        reactive::*,
+    },
     plan::Plan,
     wording::{self, day as say, day_words as words},
 };
-use std::{sync::Arc, time::Duration};
+use std::sync::Arc;
 
 /// The day's answer as far as it is worked out.
 #[derive(Clone, Copy)]
@@ -56,18 +60,8 @@ impl Told {
     }
 
     /// Follows the fold that an element stands in.
-    pub fn follow_fold(self, inside: web_sys::Element) {
-        // A moment later it stands in it.
-        later(Duration::ZERO, move || {
-            if let Ok(Some(fold)) = inside.closest("details") {
-                El(fold).on("toggle", move |event| {
-                    // Folds within tell their own.
-                    if event.target() == event.current_target() {
-                        self.is_open.set(is_open(&event));
-                    }
-                });
-            }
-        });
+    pub fn follow_fold(self, inside: &El) {
+        follow_fold(inside, self.is_open);
     }
 
     /// Something of the whole answer, if there is one.
@@ -99,32 +93,22 @@ pub fn told(state: State, told: Told) -> El {
             day.odds.as_ref().map_or_else(String::new, say::odds_assume)
         })
     };
-    h("div", "outcome day-told")
-        .live_class("stale", move || state.is_stale())
-        .child(
-            h("div", "")
-                .attr("role", "status")
-                .attr("aria-live", "polite")
-                .child(
-                    h("p", "answer")
-                        .attr("id", "day-answer")
-                        .live_text(sentence),
-                )
-                .child(
-                    h("p", "detail odds")
-                        .live_class("old", move || told.bands.drawn.is_behind())
-                        .live_text(odds),
-                )
-                .child(h("p", "detail").live_text(end))
-                .child(stale_mark(state)),
-        )
-        .child(findings(state, told))
-        .child(h("p", "hint").live_text(assume))
+    let odds = h("p", "detail odds")
+        .live_class("old", move || told.bands.drawn.is_behind())
+        .live_text(odds);
+    said(
+        state,
+        "day-answer",
+        sentence,
+        [odds, h("p", "detail").live_text(end)],
+    )
+    .child(findings(state, told))
+    .child(h("p", "hint").live_text(assume))
 }
 
 /// What must be mended, and what should be known first.
 fn findings(state: State, told: Told) -> El {
-    let sentences = move || {
+    let all = move || {
         let mut all: Vec<String> = state.with_draft(|draft| {
             let troubled = draft.troubled().into_iter();
             troubled.map(wording::entry_trouble).collect()
@@ -142,11 +126,5 @@ fn findings(state: State, told: Told) -> El {
         }
         all
     };
-    h("ul", "findings").live_children(
-        move || sentences().join("\n"),
-        move || {
-            let all = sentences();
-            all.iter().map(|text| h("li", "").text(text)).collect()
-        },
-    )
+    sentences("findings", all)
 }

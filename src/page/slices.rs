@@ -32,10 +32,15 @@ impl Line {
 
     /// Stops what is going on, and begins after a short rest.
     pub fn begin(self, work: impl FnOnce(Turn) + 'static) {
+        self.begin_after(REST, work);
+    }
+
+    /// The same after another rest: a longer one for what cannot be sliced.
+    pub fn begin_after(self, rest: Duration, work: impl FnOnce(Turn) + 'static) {
         let turn = self.turn.get_value() + 1;
         self.turn.set_value(turn);
         let turn = Turn { line: self, turn };
-        later(REST, move || {
+        later(rest, move || {
             if turn.is_present() {
                 work(turn);
             }
