@@ -16,7 +16,6 @@ use crate::{
     range::Unit,
 };
 
-pub const SENTENCE: &str = "The answer in a sentence";
 pub const COPY: &str = "Copy the sentence";
 pub const COPIED: &str = "Copied.";
 pub const NOT_COPIED: &str = "The browser does not let the page copy: select the text and copy it.";

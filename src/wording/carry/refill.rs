@@ -25,12 +25,10 @@ pub const NO_ANSWER: &str = "Something in the plan must be mended before this ca
 pub const SOURCES: &str = "What fills it";
 pub const FIELDS: &str = "From, to and prices";
 pub const SUN: &str = "The sun alone";
-pub const DAYS: &str = "Where the days lead";
 pub const CURVES: &str = "Curves of charging";
 pub const SKY_HEADS: [&str; 5] = ["Sky", "Sun gives", "Used", "Lowest", "A day on"];
 pub const SOURCE: &str = "Constant current, then constant voltage, exact on each straight piece of \
     the open-circuit curve; lead-acid by what seeps into its second tank (Manwell & McGowan 1993).";
-pub const ON_BEFORE: &str = "Hours of a charger count from when it starts.";
 
 /// What a charger is called, numbered where there are several of a kind.
 #[must_use]
@@ -553,8 +551,8 @@ pub fn amps_takeaway(answer: &RefillAnswer) -> String {
 
 pub const CHARGE_TITLE: &str = "Charge while it is filled";
 pub const AMPS_TITLE: &str = "Amps into the bank";
-pub const AXIS_CHARGE: &str = "Charge";
-pub const AXIS_AMPS: &str = "Amps into the bank";
+pub const AXIS_CHARGE: &str = "State of charge, %";
+pub const AXIS_AMPS: &str = "A";
 pub const AXIS_HOURS: &str = "Hours on the charger, cooler off";
 
 /// The charger that a note is of, by its place in the plan.

@@ -44,16 +44,6 @@ pub fn temperature(plan: &Plan, value_c: f64) -> String {
     format!("{}\u{202f}{sign}", fixed(value, 1))
 }
 
-/// A difference of temperatures in the units shown.
-#[must_use]
-pub fn warmer_by(plan: &Plan, value_k: f64) -> String {
-    if plan.show.us_units {
-        with_unit(1.8 * value_k, "°F")
-    } else {
-        with_unit(value_k, "K")
-    }
-}
-
 /// Watt-hours, from ten thousand on in kilowatt-hours.
 #[must_use]
 pub fn energy(wh: f64) -> String {
