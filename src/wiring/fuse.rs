@@ -59,7 +59,7 @@ pub fn ratings() -> Vec<Rating> {
 /// Share of the continuous current a fuse must at least be rated for
 /// (NFPA 70 sections 210.20(A) and 215.3: three hours or more count as
 /// continuous, and a cooling unit runs all night).
-const CONTINUOUS_SHARE: f64 = 1.25;
+pub const CONTINUOUS_SHARE: f64 = 1.25;
 
 /// Where the system is. It decides where the fuse sits and how the smallest
 /// conductors are fused.

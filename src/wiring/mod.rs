@@ -49,14 +49,16 @@ pub use copper::{Build, estimated_temperature, hot_factor, resistance, solid};
 pub use drop::{Demand, Drop, Run, design_current, drop_over, loop_resistance};
 pub use fault::{Family, Suitability, prospective_fault, suitability};
 pub use fuse::{
-    FuseAdvice, MarineAllowance, Place, Rating, RatingSource, fuse_ceiling, marine_allowance,
-    ratings, recommend, small_conductor_cap,
+    CONTINUOUS_SHARE, FuseAdvice, MarineAllowance, Place, Rating, RatingSource, fuse_ceiling,
+    marine_allowance, ratings, recommend, small_conductor_cap,
 };
 pub use fuse_place::{FusePosition, Parallel, fuse_each, position_met, positions};
 pub use limits::{Input, Refusal};
 pub use network::{Block, Row, Sharing, TakeOff};
 pub use size::{Awg, Metric, Size, System};
-pub use solar::{ColdMorning, ModuleString, array_current, cold_morning, string_fuses};
+pub use solar::{
+    BRIGHT_SUN_SHARE, ColdMorning, ModuleString, array_current, cold_morning, string_fuses,
+};
 pub use surroundings::{Column, Surroundings};
 pub use trial::{Loaded, Path, Rule, Trial};
 pub use ventilation::{Gassing, Ventilation, ventilation};

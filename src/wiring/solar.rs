@@ -1,12 +1,17 @@
 //! The wires from a solar array: current to design for, cold-morning voltage,
 //! string fuses.
 
+use super::fuse::CONTINUOUS_SHARE;
 use super::fuse_place::{Parallel, fuse_each};
 use super::limits::{Input, Refusal};
 use crate::quantity::{
     ElectricCurrent, ElectricPotential, ThermodynamicTemperature, amps, in_amps, in_celsius,
     in_volts, volts,
 };
+
+/// Current of panels under sun brighter than the standard, to their short-circuit
+/// current (NFPA 70 section 690.8(A), from memory).
+pub const BRIGHT_SUN_SHARE: f64 = 1.25;
 
 /// Current to size the wire and fuse of `strings` parallel strings for (1 to
 /// 64), from one string's short-circuit current (0.01 to 200 A): 1.25 for sun
@@ -23,7 +28,7 @@ pub fn array_current(
 ) -> Result<ElectricCurrent, Refusal> {
     let string_a = Input::ShortCircuitCurrent.check(in_amps(short_circuit))?;
     let count = Input::Blocks.check(f64::from(strings))?;
-    Ok(amps(1.25 * 1.25 * string_a * count))
+    Ok(amps(BRIGHT_SUN_SHARE * CONTINUOUS_SHARE * string_a * count))
 }
 
 /// Whether each of so many parallel strings (1 to 64) needs its own fuse: from

@@ -13,8 +13,9 @@ use crate::{
     quantity::{amps, in_amps, in_meters, meters, ohms, volts},
     spread,
     wiring::{
-        Family, FuseAdvice, FusePosition, Place, RatingSource, Trial, fuse_ceiling,
-        marine_allowance, position_met, positions, prospective_fault, recommend, suitability,
+        BRIGHT_SUN_SHARE, CONTINUOUS_SHARE, Family, FuseAdvice, FusePosition, Place, RatingSource,
+        Trial, fuse_ceiling, marine_allowance, position_met, positions, prospective_fault,
+        recommend, suitability,
     },
 };
 use serde::{Deserialize, Serialize};
@@ -137,7 +138,7 @@ pub(super) fn protection(
     let laid = plan.wiring.laid(ask.leg);
     let wanted_a = laid.fuse_a.or(wanted.map(|rating| in_amps(rating.current)));
     let kinds = kinds(ask.charge_v, fault_a, wanted_a?);
-    let least_a = 1.25 * current_a;
+    let least_a = CONTINUOUS_SHARE * current_a;
     let fitted = Fitted {
         least_a,
         most_a,
@@ -277,7 +278,7 @@ pub(super) fn kinds(charge_v: f64, fault_a: f64, rating_a: f64) -> Vec<KindFigur
 /// charge volts, with no cable to hold it back.
 fn fault(plan: &Plan, ask: &Ask) -> Option<(f64, FaultFrom)> {
     if ask.by == AskedBy::Panels {
-        return Some((1.25 * ask.continuous_a, FaultFrom::Panels));
+        return Some((BRIGHT_SUN_SHARE * ask.continuous_a, FaultFrom::Panels));
     }
     let parallel = f64::from(plan.banks.get(BANK)?.parallel_count);
     let (one_a, from) = string_fault(plan, ask.charge_v)?;

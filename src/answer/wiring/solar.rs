@@ -126,7 +126,8 @@ pub fn solar_side(plan: &Plan) -> Option<SolarSide> {
         .map(|group| group.best_v * f64::from(group.in_series) * hot)
         .fold(f64::INFINITY, f64::min);
     let each = string_fuses(strings_count).ok()?;
-    let string_fuse = wiring::recommend(amps(1.25 * longest_a), amps(10_000.0)).ok()?;
+    let string_fuse =
+        wiring::recommend(amps(wiring::BRIGHT_SUN_SHARE * longest_a), amps(10_000.0)).ok()?;
     let rating = match string_fuse {
         wiring::FuseAdvice::Use(rating) => Some(in_amps(rating.current)),
         _ => None,
@@ -154,7 +155,7 @@ pub fn ask(plan: &Plan) -> Option<Ask> {
     Some(Ask {
         leg: Leg::Panel,
         by: AskedBy::Panels,
-        demand: Demand::Current(amps(1.25 * side.short_circuit_a)),
+        demand: Demand::Current(amps(wiring::BRIGHT_SUN_SHARE * side.short_circuit_a)),
         continuous_a: side.short_circuit_a,
         start_a: None,
         low_v: side.hot_best_v,
