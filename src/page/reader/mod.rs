@@ -11,6 +11,7 @@ use super::{
     browser::{document, listen, window},
     dom::{El, always, button, h, named_fold, set_attr},
     keep,
+    outcome::sentences,
     part::{self, AllThere, There},
     reactive::*,
     state::State,
@@ -166,7 +167,7 @@ fn of_this_page(finding: &Finding, notes: bool) -> bool {
 }
 
 fn findings(open: Open, notes: bool) -> El {
-    let sentences = move || {
+    let said = move || {
         open.state.with_answer(|answer| {
             let wanted = answer
                 .findings
@@ -180,15 +181,7 @@ fn findings(open: Open, notes: bool) -> El {
     } else {
         "findings cautions-now"
     };
-    h("ul", class).live_children(
-        move || sentences().join("\n"),
-        move || {
-            sentences()
-                .iter()
-                .map(|text| h("li", "").text(text))
-                .collect()
-        },
-    )
+    sentences(class, said)
 }
 
 fn readings(open: Open) -> El {
@@ -214,13 +207,7 @@ fn on_paper(_: AllThere, open: Open) -> Vec<El> {
             lines.collect::<Vec<_>>()
         })
     });
-    let list = h("ul", "pocket").live_children(
-        move || lines.get().join("\n"),
-        move || {
-            let lines = lines.get();
-            lines.iter().map(|line| h("li", "").text(line)).collect()
-        },
-    );
+    let list = sentences("pocket", move || lines.get());
     vec![
         h("h2", "").text(open.say.texts.on_paper),
         h("p", "hint").text(open.say.texts.on_paper_hint),
