@@ -76,12 +76,12 @@ test('a number that cannot be is named with its range, and the last answer stays
   await settled(t.page);
   const before = await answer(t.page);
   await t.page.fill(HIGH, '99');
-  const told = t.page.locator('.day-told');
-  await t.page.waitForSelector('.day-told.stale');
+  const told = t.page.locator('.outcome:has(#day-answer)');
+  await t.page.waitForSelector('.outcome.stale:has(#day-answer)');
   assert.match((await told.innerText()).replace(/\u202f/g, ' '), /High of the day: give from .50 to 60 °C/);
   assert.equal(await answer(t.page), before);
   await t.page.fill(HIGH, '38');
-  await t.page.waitForSelector('.day-told:not(.stale)');
+  await t.page.waitForSelector('.outcome:not(.stale):has(#day-answer)');
 });
 
 test('a change is tried at a tap, and undone', async (t) => {

@@ -32,12 +32,14 @@ pub fn start(state: State) -> El {
                 .child(large(Path::Day(D::HighC)))
                 .child(large(Path::Day(D::LowC)))
                 .child(large(Path::Cabin(C::SetPointC)))
-                .child(large(Path::Day(D::DaysCount))),
+                .child(large(Path::Day(D::DaysCount)))
+                .child(number_field_at(
+                    state,
+                    Path::Night(N::StartClockMin),
+                    "day-",
+                ))
+                .child(number_field_at(state, Path::Night(N::WantedH), "day-")),
         )
-        .child(grid([
-            number_field_at(state, Path::Night(N::StartClockMin), "day-"),
-            number_field_at(state, Path::Night(N::WantedH), "day-"),
-        ]))
         .child(h("p", "facts").live_text(move || {
             let is_there = state.with_plan(|plan| !plan.day.imported.outdoor_c.is_empty());
             if is_there {
