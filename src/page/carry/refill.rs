@@ -99,7 +99,7 @@ fn outcome(state: State, answered: Answered) -> El {
         sentence,
         [h("p", "detail").live_text(course)],
     )
-    .live_class("behind", move || answered.answer.is_coming())
+    .live_class("behind", move || answered.answer.is_behind())
     .child(notes(state, answered))
     .child(h("p", "hint").live_text(from))
 }

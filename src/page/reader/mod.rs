@@ -96,8 +96,8 @@ fn body(open: Open) -> El {
         .child(findings(open, false))
         .child(readings(open));
     h("main", "reader").child(
-        h("section", "question")
-            .attr("aria-labelledby", "answer")
+        // No section: its heading comes with the last part, and may not come at all.
+        h("div", "question")
             .child(outcome)
             .child(part::extra(move |there| on_paper(there, open))),
     )
