@@ -65,6 +65,35 @@ pub struct Answer {
     pub wiring: Option<WiringAnswer>,
 }
 
+/// What [`night`] fills of an [`Answer`], written as the answer is.
+///
+/// The writers of the later parts are half of a program's weight: one that
+/// answers the first two questions alone goes without by writing this.
+#[derive(Debug, Serialize)]
+pub struct NightPart<'a> {
+    version: u32,
+    method: &'a str,
+    findings: &'a [Finding],
+    banks: &'a [BankFacts],
+    runs: &'a [RunAnswer],
+    sizing: &'a [Sizing],
+}
+
+impl Answer {
+    /// The first two questions' part of it.
+    #[must_use]
+    pub fn night_part(&self) -> NightPart<'_> {
+        NightPart {
+            version: self.version,
+            method: &self.method,
+            findings: &self.findings,
+            banks: &self.banks,
+            runs: &self.runs,
+            sizing: &self.sizing,
+        }
+    }
+}
+
 /// The method's version.
 pub const METHOD: &str = env!("CARGO_PKG_VERSION");
 
@@ -181,6 +210,13 @@ fn worst_first(findings: Vec<Finding>) -> Vec<Finding> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn its_part_is_written_as_the_nights_answer_is() {
+        let night = night(&Plan::demo());
+        let part = serde_json::to_string(&night.night_part()).unwrap();
+        assert_eq!(part, serde_json::to_string(&night).unwrap());
+    }
 
     #[test]
     fn without_its_curves_the_night_is_the_same() {

@@ -82,7 +82,9 @@ pub fn answer(plan_json: &str) -> String {
 #[must_use]
 pub fn night(plan_json: &str) -> String {
     told("answer", || {
-        Ok(json(&answer::night(&plan_from_json(plan_json)?)))
+        Ok(json(
+            &answer::night(&plan_from_json(plan_json)?).night_part(),
+        ))
     })
 }
 

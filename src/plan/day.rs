@@ -186,6 +186,7 @@ impl Day {
 
 part! {
     /// What a look at monitor and thermometer said in the night.
+    #[derive(Copy)]
     CheckIn, CheckInField {
         clock_min: MaybeCount = ClockMin, CLOCK_MIN;
         /// Whole days after the first start: 0 in the first night.
@@ -197,6 +198,7 @@ part! {
 
 part! {
     /// From this clock time on, every day: a mode, or everything off.
+    #[derive(Copy)]
     ModeRow, ModeRowField {
         from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN;
     } with {

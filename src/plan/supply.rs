@@ -37,6 +37,7 @@ choice! {
 
 part! {
     /// Panels that lie alike. All on one controller.
+    #[derive(Copy)]
     Array, ArrayField {
         /// By the label, all panels together.
         rated_w: MaybeFigure = RatedW, ARRAY_W;
@@ -59,6 +60,7 @@ part! {
 
 part! {
     /// A charger: constant current, then constant voltage.
+    #[derive(Copy)]
     Charger, ChargerField {
         most_a: MaybeFigure = MostA, CHARGER_A;
         /// Of what it takes, what reaches the bank.

@@ -126,7 +126,8 @@ impl Input {
         let (low, high) = self.range();
         let rounding = |end: f64| ROUNDING * end.abs().max(1.0);
         if (low - rounding(low)..=high + rounding(high)).contains(&value) {
-            Ok(value.clamp(low, high))
+            // Not `clamp`: for ends it does not know it brings along the writing of floats.
+            Ok(value.max(low).min(high))
         } else {
             Err(Refusal::OutOfRange {
                 input: self,

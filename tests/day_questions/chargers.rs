@@ -56,7 +56,7 @@ fn each_charger_holds_its_own_volts() {
     let (low, high) = (charger(20.0, 26.6), charger(15.0, 28.4));
     let by_low = charged(std::slice::from_ref(&low), 25.0);
     let by_high = charged(std::slice::from_ref(&high), 25.0);
-    let by_both = charged(&[low.clone(), high.clone()], 25.0);
+    let by_both = charged(&[low, high], 25.0);
     assert!(most_v(&by_low) <= 26.6 + 1e-6, "{}", most_v(&by_low));
     let (low_v, both_v) = (most_v(&by_low), most_v(&by_both));
     assert!(
