@@ -1,7 +1,7 @@
 //! A plan as a file: saved by the browser, opened from it.
 
 use super::{browser::document, reactive::*};
-use super::{part::There, state::State};
+use super::{part::There, state::State, turns::spawn};
 use crate::{
     plan::{
         Plan,
@@ -53,7 +53,7 @@ pub fn open(_: There, state: State, event: &web_sys::Event) {
         state.notice.set(Some(Notice::FileTooLong));
         return;
     }
-    wasm_bindgen_futures::spawn_local(async move {
+    spawn(async move {
         let text = wasm_bindgen_futures::JsFuture::from(file.text()).await;
         let text = text
             .ok()

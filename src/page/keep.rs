@@ -8,7 +8,7 @@ use super::{
     dom::always,
     reactive::*,
 };
-use super::{part::There, state::State};
+use super::{part::There, state::State, turns::spawn};
 use crate::{
     pass_on::{NotALink, link_from_plan, plan_from_link},
     plan::{Plan, draft::Draft, open::NotAPlan},
@@ -231,7 +231,7 @@ pub fn address_of(link: &str) -> String {
 
 /// Copies a text, and tells whether it could.
 pub fn copy(text: String, tell: impl FnOnce(bool) + 'static) {
-    wasm_bindgen_futures::spawn_local(async move {
+    spawn(async move {
         let allowed = window().is_secure_context();
         let copied = allowed && {
             let promise = window().navigator().clipboard().write_text(&text);

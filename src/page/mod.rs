@@ -32,6 +32,7 @@ mod ribbon;
 mod slices;
 mod state;
 mod supply;
+mod turns;
 mod units;
 
 use browser::document;
@@ -43,8 +44,7 @@ pub fn start() {
     std::panic::set_hook(Box::new(|panic| {
         web_sys::console::error_1(&panic.to_string().into());
     }));
-    // Effects run after the event that caused them; the browser's queue drives them.
-    let _ = any_spawner::Executor::init_wasm_bindgen();
+    turns::set_up();
     let owner = Owner::new();
     // A plan of one's own takes a later part to read, which is on its way already:
     // better a moment's wait than another plan's answer first. Where it does not come,

@@ -2,7 +2,7 @@
 //!
 //! No worker: the page also runs as one file and in frames that forbid workers.
 
-use crate::page::{browser::later, reactive::*};
+use crate::page::{browser::later, reactive::*, turns::soon};
 use std::{sync::Arc, time::Duration};
 
 /// How long the page may be held up by a slice.
@@ -66,7 +66,7 @@ impl Turn {
 
     #[inline(never)]
     fn slice(self, at_most: u32, mut step: Box<dyn FnMut() -> bool>, done: Box<dyn FnOnce()>) {
-        later(Duration::ZERO, move || {
+        soon(move || {
             if !self.is_present() {
                 return;
             }

@@ -11,6 +11,7 @@ use crate::{
         dom::{El, button, h},
         reactive::*,
         state::State,
+        turns::spawn,
     },
     wording::claims::{self as say, words},
 };
@@ -249,7 +250,7 @@ fn take(bench: Bench, file: Option<web_sys::File>) {
     let Ok(part) = file.slice_with_f64_and_f64(0.0, most + 1.0) else {
         return;
     };
-    wasm_bindgen_futures::spawn_local(async move {
+    spawn(async move {
         let buffer = wasm_bindgen_futures::JsFuture::from(part.array_buffer()).await;
         if let Ok(buffer) = buffer {
             bench.open(js_sys::Uint8Array::new(&buffer).to_vec(), false);

@@ -3,7 +3,7 @@
 use super::{El, State, h};
 use crate::{
     answer::day::import::{MOST_BYTES, Refusal, Stamp, Stretch, Taken, read},
-    page::{dom::button, field::choice, reactive::*},
+    page::{dom::button, field::choice, reactive::*, turns::spawn},
     wording::{day as say, day_words as words},
 };
 use wasm_bindgen::{JsCast, JsValue};
@@ -145,7 +145,7 @@ fn open(desk: Desk, file: Option<web_sys::File>) {
     let Ok(part) = file.slice_with_f64_and_f64(0.0, MOST_BYTES as f64 + 1.0) else {
         return;
     };
-    wasm_bindgen_futures::spawn_local(async move {
+    spawn(async move {
         let buffer = wasm_bindgen_futures::JsFuture::from(part.array_buffer()).await;
         if let Ok(buffer) = buffer {
             take(desk, &js_sys::Uint8Array::new(&buffer).to_vec());

@@ -1,0 +1,102 @@
+//! What is to be done next, a few milliseconds of it at a time.
+//!
+//! Every effect is a small task in one line, in the order in which they were woken.
+//! The first of them run at once after the event that caused them, so that little
+//! changes are there before the browser paints. Where there are many, or the phone is
+//! slow, the rest follow in turns between which the browser may paint and hears the
+//! next key; a memo that two keys touch meanwhile is worked out once.
+
+use super::browser::window;
+use any_spawner::{CustomExecutor, Executor, PinnedFuture, PinnedLocalFuture};
+use async_task::Runnable;
+use std::{
+    cell::{Cell, RefCell},
+    collections::VecDeque,
+};
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
+
+/// How long a turn may have lasted when another task is begun.
+const TURN_MS: f64 = 10.0;
+
+thread_local! {
+    static LINE: Line = Line::new();
+}
+
+/// Makes effects, and everything spawned, stand in the line.
+pub fn set_up() {
+    let _ = Executor::init_custom_executor(InLine);
+}
+
+/// Does `work` when everything before it in the line is done.
+pub fn soon(work: impl FnOnce() + 'static) {
+    spawn(async { work() });
+}
+
+/// The same for what waits for the browser in between.
+pub fn spawn(work: impl Future<Output = ()> + 'static) {
+    InLine.spawn_local(Box::pin(work));
+}
+
+struct InLine;
+
+impl CustomExecutor for InLine {
+    fn spawn(&self, task: PinnedFuture<()>) {
+        self.spawn_local(task);
+    }
+
+    fn spawn_local(&self, task: PinnedLocalFuture<()>) {
+        let stand = |task| LINE.with(|line| line.stand(task));
+        let (runnable, task) = async_task::spawn_local(task, stand);
+        task.detach();
+        runnable.schedule();
+    }
+
+    fn poll_local(&self) {}
+}
+
+struct Line {
+    tasks: RefCell<VecDeque<Runnable>>,
+    /// Whether a turn is going on, or called for.
+    is_moving: Cell<bool>,
+    turn: Closure<dyn FnMut()>,
+    /// A message to oneself: no timer's least delay, and the browser may paint before
+    /// it comes. Frames of every kind allow it.
+    channel: web_sys::MessageChannel,
+}
+
+impl Line {
+    fn new() -> Self {
+        let turn: Box<dyn FnMut()> = Box::new(|| LINE.with(Self::turn));
+        let turn = Closure::wrap(turn);
+        let channel = web_sys::MessageChannel::new().expect("a channel to oneself");
+        let heard = turn.as_ref().unchecked_ref();
+        channel.port1().set_onmessage(Some(heard));
+        Self {
+            tasks: RefCell::default(),
+            is_moving: Cell::new(false),
+            turn,
+            channel,
+        }
+    }
+
+    fn stand(&self, task: Runnable) {
+        self.tasks.borrow_mut().push_back(task);
+        if !self.is_moving.replace(true) {
+            window().queue_microtask(self.turn.as_ref().unchecked_ref());
+        }
+    }
+
+    fn turn(&self) {
+        let until = js_sys::Date::now() + TURN_MS;
+        loop {
+            let Some(task) = self.tasks.borrow_mut().pop_front() else {
+                return self.is_moving.set(false);
+            };
+            task.run();
+            if js_sys::Date::now() >= until {
+                break;
+            }
+        }
+        let _ = self.channel.port2().post_message(&JsValue::NULL);
+    }
+}
