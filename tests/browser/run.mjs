@@ -6,6 +6,7 @@ import { chromium } from 'playwright-core';
 import { chromiumOptions } from './chromium.mjs';
 import { belongings, DIST, OUT, tests } from './harness.mjs';
 import { serve } from './serve.mjs';
+import { settleAfterActions } from './settle.mjs';
 
 const LONGEST = 60_000; // of one test: a stop for what hangs, not a measure
 
@@ -30,6 +31,7 @@ function withinTime(work) {
 async function runOne(browser, site, { name, options, run }) {
   const context = await browser.newContext(options.context);
   const errors = listenForErrors(context);
+  context.on('page', settleAfterActions);
   const own = belongings();
   const page = await context.newPage();
   const file = name.replace(/[^a-z0-9]+/gi, '-');
