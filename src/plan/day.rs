@@ -2,7 +2,7 @@
 
 use super::{
     Figure, Plan,
-    part::{Choice, part},
+    part::{Choice, Held, HeldMut, Part, Stands, part},
 };
 pub use crate::weather::place::Climate;
 use crate::{range, weather::place::Typical};
@@ -42,7 +42,6 @@ part! {
         seed_number: MaybeCount = SeedNumber, SEED_NUMBER;
     } with {
         /// A built-in type of country that fills what is left out.
-        #[serde(serialize_with = "by_key")]
         #[cfg_attr(feature = "schema", schemars(with = "Option<String>"))]
         climate: Option<Climate>,
         /// Hours from a weather file, from midnight of the date on.
@@ -51,32 +50,44 @@ part! {
 }
 
 /// Hours of a weather file, a number each; empty if there is none.
-#[derive(Clone, Debug, Default, PartialEq, serde::Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields, default)]
+#[derive(Clone, Debug, Default, PartialEq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema),
+    serde(deny_unknown_fields, default)
+)]
 pub struct Imported {
     /// Air temperature in the middle of each hour.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
     pub outdoor_c: Vec<f64>,
     /// Mean global irradiance over each hour.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
     pub global_w_m2: Vec<f64>,
     /// Dew point in the middle of each hour, if the file has it.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
     pub dew_point_c: Vec<f64>,
+}
+
+impl Part for Imported {
+    fn each(&self, visit: &mut dyn FnMut(&'static str, Held<'_>)) {
+        visit("outdoor_c", self.outdoor_c.held());
+        visit("global_w_m2", self.global_w_m2.held());
+        visit("dew_point_c", self.dew_point_c.held());
+    }
+    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
+        Some(match key {
+            "outdoor_c" => self.outdoor_c.held_mut(),
+            "global_w_m2" => self.global_w_m2.held_mut(),
+            "dew_point_c" => self.dew_point_c.held_mut(),
+            _ => return None,
+        })
+    }
 }
 
 impl Choice for Climate {
     const ALL: &[Self] = &Self::ALL;
     fn key(self) -> &'static str {
         self.typical().key
-    }
-}
-
-fn by_key<S: serde::Serializer>(climate: &Option<Climate>, to: S) -> Result<S::Ok, S::Error> {
-    match climate {
-        Some(climate) => to.serialize_str(climate.key()),
-        None => to.serialize_none(),
     }
 }
 

@@ -59,14 +59,14 @@ pub struct Plan {
     #[serde(default)]
     pub night: Night,
     /// The hot day, for the third question.
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub day: Day,
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub cabin: Cabin,
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub supply: Supply,
     /// Cables, fuses and what the blocks bear, for the fourth question.
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub wiring: Wiring,
     /// By clock, every day alike. Left out: the asked mode for the hours wanted.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -78,9 +78,9 @@ pub struct Plan {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub claims: Vec<Claim>,
     /// The cooler read from its air side.
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub air: AirReading,
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub price: Price,
     #[serde(default, skip_serializing_if = "is_default")]
     pub show: Show,
@@ -181,7 +181,7 @@ pub struct Unit {
     #[serde(default, skip_serializing_if = "is_default")]
     pub cable: Cable,
     /// What it gives, for the hot day.
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "part::is_blank")]
     pub cooling: UnitCooling,
     pub modes: Vec<Mode>,
 }

@@ -7,17 +7,16 @@
 
 use super::{
     Bank, Cable, Draw, Feed, Figure, Load, Mode, OpenCircuitPoint, Origin, Plan, Unit, Unknown,
+    part::{HeldMut, Part, Stands},
     path::{BankField, ModeField, NightField, Path, UnitField},
+    slot::PlaceMut,
 };
-use crate::{bank::Chemistry, range};
+use crate::bank::Chemistry;
 use serde::{Deserialize, Deserializer, de::Error};
 use serde_json::{Map, Value};
 use std::fmt;
 
-mod claims;
-mod parts;
 mod reader;
-mod wiring;
 
 type Object = Map<String, Value>;
 
@@ -81,20 +80,21 @@ pub fn plan(value: &Value) -> Result<Plan, Wrong> {
             "night" => night(&mut plan, value)?,
             "show" => show(&mut plan, value)?,
             "reader" => plan.reader = reader::reader(value)?,
-            "day" => parts::day(&mut plan, value)?,
-            "cabin" => parts::cabin(&mut plan, value)?,
-            "supply" => parts::supply(&mut plan, value)?,
-            "wiring" => wiring::wiring(&mut plan, value)?,
-            "mode_plan" => each(value, key, |at, value| {
-                parts::mode_row(&mut plan, at, value)
-            })?,
-            "claims" => claims::claims(&mut plan, value)?,
-            "air" => claims::air(&mut plan, value)?,
-            "price" => claims::price(&mut plan, value)?,
-            "check_ins" => each(value, key, |at, value| {
-                parts::check_in(&mut plan, at, value)
-            })?,
-            _ => return wrong(key, NO_SUCH),
+            _ => {
+                let held = match key.as_str() {
+                    "day" => plan.day.held_mut(),
+                    "cabin" => plan.cabin.held_mut(),
+                    "supply" => plan.supply.held_mut(),
+                    "wiring" => plan.wiring.held_mut(),
+                    "mode_plan" => plan.mode_plan.held_mut(),
+                    "check_ins" => plan.check_ins.held_mut(),
+                    "claims" => plan.claims.held_mut(),
+                    "air" => plan.air.held_mut(),
+                    "price" => plan.price.held_mut(),
+                    _ => return wrong(key, NO_SUCH),
+                };
+                put(held, value, key)?;
+            }
         }
     }
     Ok(plan)
@@ -187,7 +187,7 @@ fn unit(plan: &mut Plan, at: usize, value: &Value) -> Result<(), Wrong> {
                 )?;
             }
             "modes" => each(value, &here, |index, value| mode(plan, at, index, value))?,
-            "cooling" => parts::cooling(plan, at, value, &here)?,
+            "cooling" => part(&mut plan.units[at].cooling, value, &here)?,
             key => number(plan, unit_path(at, key), value, &here)?,
         }
     }
@@ -354,28 +354,64 @@ fn numbers(
 
 /// One number to its address; an address that the plan has no place for is refused.
 fn number(plan: &mut Plan, path: Option<Path>, value: &Value, here: &str) -> Result<(), Wrong> {
-    let Some(path) = path else {
-        return wrong(here, NO_SUCH);
-    };
-    // Absent and null are the same for what may be left out.
-    if value.is_null() && plan.is_optional(path) {
-        return Ok(());
+    match path.and_then(|path| plan.place_mut(path)) {
+        Some(place) => put(HeldMut::Number(place), value, here),
+        None => wrong(here, NO_SUCH),
     }
-    let counts = path
-        .range()
-        .is_some_and(|range| matches!(range.unit, range::Unit::Count | range::Unit::ClockMinute));
-    let known = if plan.has_origin(path) {
-        let figure = figure(value, here)?;
-        plan.set_figure(path, figure)
-    } else if counts {
-        plan.set_number(path, f64::from(whole(value, here)?))
-    } else {
-        match value.as_f64() {
-            Some(number) => plan.set_number(path, number),
-            None => return wrong(here, NUMBER),
+}
+
+/// A part, key by key.
+fn part(part: &mut dyn Part, value: &Value, here: &str) -> Result<(), Wrong> {
+    for (key, value) in object(value, here)? {
+        let here = format!("{here}.{key}");
+        match part.at(key) {
+            Some(held) => put(held, value, &here)?,
+            None => return wrong(here, NO_SUCH),
         }
-    };
-    if known { Ok(()) } else { wrong(here, NO_SUCH) }
+    }
+    Ok(())
+}
+
+/// A value to its place. Absent and null are the same for what may be left out.
+fn put(held: HeldMut<'_>, value: &Value, here: &str) -> Result<(), Wrong> {
+    use PlaceMut as P;
+    match held {
+        HeldMut::Number(P::MaybeFigure(_) | P::MaybeNumber(_) | P::MaybeCount(_))
+        | HeldMut::Choice(_)
+        | HeldMut::MaybeIndex(_)
+            if value.is_null() => {}
+        HeldMut::Number(P::Figure(to)) => *to = figure(value, here)?,
+        HeldMut::Number(P::MaybeFigure(to)) => *to = Some(figure(value, here)?),
+        HeldMut::Number(P::Number(to)) => *to = plain(value, here)?,
+        HeldMut::Number(P::MaybeNumber(to)) => *to = Some(plain(value, here)?),
+        HeldMut::Number(P::Count(to)) => *to = whole(value, here)?,
+        HeldMut::Number(P::MaybeCount(to)) => *to = Some(whole(value, here)?),
+        HeldMut::Choice(choice) => {
+            if !value.as_str().is_some_and(|name| choice.choose(name)) {
+                return wrong(here, "one of the names in the schema");
+            }
+        }
+        HeldMut::Text(to) => *to = text(value, here)?,
+        HeldMut::Flag(to) => match value.as_bool() {
+            Some(flag) => *to = flag,
+            None => return wrong(here, "true or false"),
+        },
+        HeldMut::Index(to) => *to = place(value, here)?,
+        HeldMut::MaybeIndex(to) => *to = Some(place(value, here)?),
+        HeldMut::Numbers(to) => each(value, here, |_, value| {
+            to.push(plain(value, here)?);
+            Ok(())
+        })?,
+        HeldMut::Part(to) => part(to, value, here)?,
+        HeldMut::Rows(to) => each(value, here, |at, value| {
+            part(to.add(), value, &format!("{here}[{at}]"))
+        })?,
+    }
+    Ok(())
+}
+
+fn plain(value: &Value, here: &str) -> Result<f64, Wrong> {
+    value.as_f64().map_or_else(|| wrong(here, NUMBER), Ok)
 }
 
 fn figure(value: &Value, here: &str) -> Result<Figure, Wrong> {

@@ -4,6 +4,7 @@ use super::{
     Bank, Draw, Feed, Figure, Mode, Night, Plan, Unit,
     path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
 };
+use serde::{Serialize, Serializer};
 
 /// A place that holds a number, as it is stored.
 pub(super) enum Place<'a> {
@@ -23,6 +24,19 @@ pub(super) enum PlaceMut<'a> {
     MaybeNumber(&'a mut Option<f64>),
     Count(&'a mut u32),
     MaybeCount(&'a mut Option<u32>),
+}
+
+impl Serialize for Place<'_> {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Self::Figure(figure) => figure.serialize(to),
+            Self::MaybeFigure(figure) => figure.serialize(to),
+            Self::Number(number) => number.serialize(to),
+            Self::MaybeNumber(number) => number.serialize(to),
+            Self::Count(count) => count.serialize(to),
+            Self::MaybeCount(count) => count.serialize(to),
+        }
+    }
 }
 
 // Each table serves reading and writing: `$at` is `&` or `&mut`.
@@ -139,7 +153,7 @@ impl Plan {
         })
     }
 
-    fn place_mut(&mut self, path: Path) -> Option<PlaceMut<'_>> {
+    pub(super) fn place_mut(&mut self, path: Path) -> Option<PlaceMut<'_>> {
         Some(match path {
             Path::Bank(bank, field) => {
                 let bank: &mut Bank = self.banks.get_mut(bank)?;

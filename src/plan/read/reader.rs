@@ -1,8 +1,9 @@
 //! The reader's page, from JSON.
 
-use super::{Wrong, each, object, parts::choice, text, wrong};
+use super::{Wrong, each, object, put, text, wrong};
 use crate::plan::{
     Path,
+    part::Stands,
     reader::{MOST_OPEN, Reader},
 };
 use serde_json::Value;
@@ -18,9 +19,9 @@ pub(super) fn reader(value: &Value) -> Result<Option<Reader>, Wrong> {
             "title" => reader.title = text(value, &here)?,
             "note" => reader.note = text(value, &here)?,
             "open" => reader.open = addresses(value, &here)?,
-            "units" => reader.units = choice(value, &here)?,
-            "theme" => reader.theme = choice(value, &here)?,
-            "language" => reader.language = choice(value, &here)?,
+            "units" => put(reader.units.held_mut(), value, &here)?,
+            "theme" => put(reader.theme.held_mut(), value, &here)?,
+            "language" => put(reader.language.held_mut(), value, &here)?,
             _ => return wrong(here, super::NO_SUCH),
         }
     }
