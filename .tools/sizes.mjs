@@ -1,13 +1,15 @@
 // Prints what each file of dist/ weighs, raw and as a host sends it, and fails
-// when one of what a visitor waits for is over its budget.
+// when one of what a visitor waits for is over its budget; with pkg/, if it is there.
 //   node .tools/sizes.mjs dist
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 
 const FIRST_LOAD_BROTLI = 150_000; // all that index.html refers to: the first answer
 const KEEPING_BROTLI = 75_000; // with it, what a link's visitor waits for
 const LATER_BROTLI = 350_000; // the folded questions, fetched once the first answer stands
+const MODULE_BROTLI = 80_000; // pkg/till-morning.wasm: what a blogger's page waits for
 const SINGLE_RAW = 900_000; // till-morning.html holds all, and is passed on as it is
 
 const dir = process.argv[2] ?? 'dist';
@@ -16,8 +18,8 @@ const names = readdirSync(dir, { recursive: true, withFileTypes: true })
   .map((entry) => join(entry.parentPath ?? entry.path, entry.name).slice(join(dir).length + 1))
   .sort();
 
-function weigh(name) {
-  const data = readFileSync(join(dir, name));
+function weigh(name, of = dir) {
+  const data = readFileSync(join(of, name));
   return { name, raw: data.length, gzip: gzipSync(data, { level: 9 }).length, brotli: brotliCompressSync(data).length };
 }
 const sum = (name, rows) => rows.reduce(
@@ -26,7 +28,7 @@ const sum = (name, rows) => rows.reduce(
 );
 const line = ({ name, raw, gzip, brotli }) => [raw, gzip, brotli].map((n) => String(n).padStart(9)).join('') + `  ${name}`;
 
-const rows = names.map(weigh);
+const rows = names.map((name) => weigh(name));
 const shell = readFileSync(join(dir, 'index.html'), 'utf8');
 // Relative addresses only; the touch icon and the manifest's icons are fetched when the page is put on a home screen.
 const asked = [...shell.matchAll(/<(?:link|script)\b[^>]*\b(?:href|src)="\.\/([^"]+)"/g)]
@@ -36,6 +38,10 @@ const first = sum('first load', rows.filter((row) => row.name === 'index.html' |
 const part = (name) => ({ ...rows.find((row) => row.name.startsWith(`till-morning-${name}-`)), name });
 const [keeping, later] = [part('keeping'), part('later')];
 const single = rows.find((row) => row.name === 'till-morning.html');
+// The module for scripts, if it has been made.
+const pkg = fileURLToPath(new URL('../pkg', import.meta.url));
+const module = ['till-morning.wasm', 'till-morning-whole.wasm'].filter((name) => existsSync(join(pkg, name)))
+  .map((name) => ({ ...weigh(name, pkg), name: `pkg/${name}` }));
 const worker = readFileSync(join(dir, 'sw.js'), 'utf8');
 const kept = sum('kept for use without a signal', rows.filter(({ name }) => name === 'index.html' || worker.includes(`"./${name}"`)));
 
@@ -46,11 +52,13 @@ console.log(line(first));
 console.log(line(keeping));
 console.log(line(later));
 console.log(line(kept));
+module.forEach((row) => console.log(line(row)));
 
 const over = [
   ['first load, by brotli', first.brotli, FIRST_LOAD_BROTLI],
   ['keeping, by brotli', keeping.brotli, KEEPING_BROTLI],
   ['later, by brotli', later.brotli, LATER_BROTLI],
+  ...module.slice(0, 1).map(({ name, brotli }) => [`${name}, by brotli`, brotli, MODULE_BROTLI]),
   ['till-morning.html', single.raw, SINGLE_RAW],
 ].filter(([, bytes, budget]) => bytes > budget);
 console.log(over.length

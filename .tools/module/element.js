@@ -6,7 +6,7 @@
 //
 // `link` is what stands after `#` in a link of the page; the property `plan` takes an
 // object instead. After each answer it sends `till-morning-answer` with the result.
-import { NIGHT, answer, plan_from_link, start } from './index.js';
+import { answer, plan_from_link, start } from './index.js';
 
 const USUAL = ['banks[0].block_rated_ah', 'banks[0].block_nominal_v', 'banks[0].depth_percent'];
 
@@ -111,8 +111,7 @@ export class TillMorning extends (globalThis.HTMLElement ?? class {}) {
 
   connectedCallback() {
     if (!this.shadowRoot) this.attachShadow({ mode: 'open' }).adoptedStyleSheets = [sheet()];
-    // Hours alone are shown: the small wasm has them.
-    started ??= start(NIGHT);
+    started ??= start();
     started.then(({ ok }) => {
       if (!ok) return this.shadowRoot.replaceChildren(element('p', { textContent: this.#say.failed }));
       if (!this.#plan && this.hasAttribute('link')) this.#open();

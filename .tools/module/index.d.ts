@@ -1,4 +1,4 @@
-// How long a cooling unit runs on a battery bank: the whole engine as three calls.
+// How long a cooling unit runs on a battery bank: the engine as three calls.
 import type { Plan } from './plan.js';
 import type { Answer } from './answer.js';
 export type { Plan, Answer };
@@ -24,12 +24,14 @@ export type Refusal =
 
 export type Refused<Why> = { ok: false; error: Why };
 
-/** For `start`: the wasm of the first two questions alone, at about half the weight. */
-export const NIGHT: URL;
+/** For `start`: the wasm of all six questions, at near three times the weight. */
+export const WHOLE: URL;
 
 /**
- * Loads the wasm that lies beside this module, or the one given. Call it once and
- * wait for it; a second call does no harm. The promise never rejects.
+ * Loads the wasm that lies beside this module, or the one given. Without an argument
+ * answers have the first two questions, hours and bank; after `start(WHOLE)` they have
+ * all six. Call it once and wait for it; a second call does no harm. The promise never
+ * rejects.
  */
 export function start(
   source?: string | URL | Request | Response | BufferSource | WebAssembly.Module,
@@ -38,7 +40,8 @@ export function start(
 /**
  * Answers a plan, given as an object or as JSON. A plan with a value outside its
  * range is answered as far as it can be: `answer.findings` names the field and the
- * accepted range. The same plan always gets the same answer.
+ * accepted range. The same plan always gets the same answer. `day`, `refill`, `pocket`,
+ * `claims` and `wiring` are there after `start(WHOLE)` alone.
  */
 export function answer(plan: Plan | string): { ok: true; answer: Answer } | Refused<Refusal>;
 

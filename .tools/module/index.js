@@ -11,16 +11,16 @@ async function own(address) {
   return readFile(address);
 }
 
-const WHOLE = new URL('./till-morning.wasm', import.meta.url);
-/** The wasm of the first two questions alone, for `start`: less to load. */
-export const NIGHT = new URL('./till-morning-night.wasm', import.meta.url);
+const NIGHT = new URL('./till-morning.wasm', import.meta.url);
+/** The wasm of all six questions, for `start`: near three times the weight. */
+export const WHOLE = new URL('./till-morning-whole.wasm', import.meta.url);
 
 let state = 'not_started';
 
-/** Loads the wasm beside this file, or what is given: address, bytes, or compiled module. */
+/** Loads the wasm of the first two questions, or what is given: WHOLE, an address, bytes, a compiled module. */
 export async function start(source) {
   try {
-    const wanted = source ?? WHOLE;
+    const wanted = source ?? NIGHT;
     const ours = wanted === WHOLE || wanted === NIGHT;
     await load({ module_or_path: ours ? await own(wanted) : wanted });
     state = 'started';

@@ -1,20 +1,17 @@
 // Makes pkg/, an npm-shaped folder, of the module's wasm. Run by .tools/module.sh.
 //   node .tools/module/pack.mjs STAGED
-// STAGED holds what wasm-bindgen and wasm-opt have made: glue.js and till-morning.wasm.
+// STAGED holds what wasm-bindgen and wasm-opt have made: glue.js and the two wasms.
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { brotliCompressSync } from 'node:zlib';
 
-// Of the small wasm, by brotli. It was met when the plan had two questions; a plan of
-// all six is read and written by both.
-const GOAL = 80_000;
-
 const here = fileURLToPath(new URL('.', import.meta.url));
 const root = join(here, '../..');
 const pkg = join(root, 'pkg');
 const staged = process.argv[2];
+const WASMS = ['till-morning.wasm', 'till-morning-whole.wasm'];
 
 const cargo = readFileSync(join(root, 'Cargo.toml'), 'utf8');
 const of = (key) => cargo.match(new RegExp(`^${key} = "(.*)"$`, 'm'))[1];
@@ -22,7 +19,7 @@ const of = (key) => cargo.match(new RegExp(`^${key} = "(.*)"$`, 'm'))[1];
 rmSync(pkg, { recursive: true, force: true });
 mkdirSync(pkg);
 for (const name of ['index.js', 'index.d.ts', 'element.js', 'element.d.ts', 'README.md']) cpSync(join(here, name), join(pkg, name));
-for (const name of ['glue.js', 'till-morning.wasm', 'till-morning-night.wasm']) cpSync(join(staged, name), join(pkg, name));
+for (const name of ['glue.js', ...WASMS]) cpSync(join(staged, name), join(pkg, name));
 for (const name of ['plan', 'answer']) {
   const schema = join(root, 'tests/schema', `${name}.schema.json`);
   cpSync(schema, join(pkg, `${name}.schema.json`));
@@ -42,7 +39,7 @@ writeFileSync(join(pkg, 'package.json'), `${JSON.stringify({
     '.': { types: './index.d.ts', default: './index.js' },
     './element.js': { types: './element.d.ts', default: './element.js' },
     './till-morning.wasm': './till-morning.wasm',
-    './till-morning-night.wasm': './till-morning-night.wasm',
+    './till-morning-whole.wasm': './till-morning-whole.wasm',
     './plan.schema.json': './plan.schema.json',
     './answer.schema.json': './answer.schema.json',
   },
@@ -51,8 +48,7 @@ writeFileSync(join(pkg, 'package.json'), `${JSON.stringify({
   sideEffects: ['./element.js'],
 }, null, 2)}\n`);
 
-for (const name of ['till-morning.wasm', 'till-morning-night.wasm']) {
+for (const name of WASMS) {
   const wasm = readFileSync(join(pkg, name));
   console.log(`pkg/${name}: ${wasm.length} bytes, ${brotliCompressSync(wasm).length} by brotli`);
 }
-console.log(`goal: ${GOAL} for the small one`);

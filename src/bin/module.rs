@@ -3,10 +3,16 @@
 //! `make module` packs this program's wasm with a small loader and its types.
 //! Texts go in and come out; see [`till_morning::pass_on::contract`].
 
+// Called, never run: a `main` would bring along what a started program needs.
+#![no_main]
+
 use till_morning::pass_on::contract;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// See [`contract::answer`]; in the small module [`contract::night`].
+#[global_allocator]
+static MEMORY: rlsf::SmallGlobalTlsf = rlsf::SmallGlobalTlsf::new();
+
+/// See [`contract::answer`]; in the small one [`contract::night`].
 #[wasm_bindgen]
 pub fn answer(plan: &str) -> String {
     if cfg!(feature = "module-night") {
@@ -27,5 +33,3 @@ pub fn plan_from_link(link: &str) -> String {
 pub fn link_from_plan(plan: &str) -> String {
     contract::link_of_plan(plan)
 }
-
-fn main() {}

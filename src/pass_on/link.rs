@@ -94,8 +94,8 @@ pub enum NotALink {
 pub fn link_from_plan(plan: &Plan) -> Result<String, TooLong> {
     let json = serde_json::to_string(plan).unwrap_or_default();
     within(json.len(), MOST_JSON_BYTES)?;
-    let mut link = format!("p{VERSION}.");
-    URL_SAFE_NO_PAD.encode_string(Packing::LAST.pack(json.as_bytes()), &mut link);
+    let packed = URL_SAFE_NO_PAD.encode(Packing::LAST.pack(json.as_bytes()));
+    let link = format!("p{VERSION}.{packed}");
     within(link.len(), MOST_LINK_BYTES)?;
     Ok(link)
 }

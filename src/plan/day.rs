@@ -2,7 +2,7 @@
 
 use super::{
     Figure, Plan,
-    part::{Choice, Held, HeldMut, Part, Stands, part},
+    part::{Choice, Held, HeldMut, Keyed, Part, Stands, part},
 };
 pub use crate::weather::place::Climate;
 use crate::{range, weather::place::Typical};
@@ -73,6 +73,12 @@ impl Part for Imported {
         visit("outdoor_c", self.outdoor_c.held());
         visit("global_w_m2", self.global_w_m2.held());
         visit("dew_point_c", self.dew_point_c.held());
+    }
+}
+
+impl Keyed for Imported {
+    fn unread() -> Self {
+        Self::default()
     }
     fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
         Some(match key {
@@ -197,7 +203,7 @@ impl Day {
 
 part! {
     /// What a look at monitor and thermometer said in the night.
-    #[derive(Copy)]
+    #[derive(Clone, Copy)]
     CheckIn, CheckInField {
         clock_min: MaybeCount = ClockMin, CLOCK_MIN;
         /// Whole days after the first start: 0 in the first night.
@@ -209,7 +215,7 @@ part! {
 
 part! {
     /// From this clock time on, every day: a mode, or everything off.
-    #[derive(Copy)]
+    #[derive(Clone, Copy)]
     ModeRow, ModeRowField {
         from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN;
     } with {

@@ -36,7 +36,10 @@ pub use supply::Supply;
 pub use wiring::Wiring;
 
 use crate::bank::Chemistry;
+use claims::{AirField, ClaimField};
+use day::DayField;
 use serde::Serialize;
+use supply::SupplyField;
 
 /// The version that this engine writes. See [`open`] for how others are met.
 pub const VERSION: u32 = 1;
@@ -90,7 +93,7 @@ pub struct Plan {
 }
 
 /// Blocks of one kind, wired in series and parallel.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Bank {
@@ -164,7 +167,7 @@ pub struct Measured {
 }
 
 /// A cooling unit, how it is fed, and its modes.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Unit {
@@ -240,7 +243,7 @@ impl Default for Cable {
 }
 
 /// One way of running the unit, under the user's own name.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Mode {
     pub name: String,
@@ -337,10 +340,11 @@ pub struct Show {
 
 impl Unknown {
     pub const ALL: [Self; 4] = [Self::Hours, Self::Bank, Self::Draw, Self::Depth];
+}
 
-    /// As JSON writes it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
+impl part::Choice for Unknown {
+    const ALL: &[Self] = &Self::ALL;
+    fn key(self) -> &'static str {
         match self {
             Self::Hours => "hours",
             Self::Bank => "bank",
@@ -348,6 +352,19 @@ impl Unknown {
             Self::Depth => "depth",
         }
     }
+}
+
+part::clones! {
+    Bank { name, block_open_circuit }
+    Unit { name, modes }
+    Mode { name }
+}
+
+part::part_clones! {
+    Day, DayField { imported; climate }
+    Supply, SupplyField { arrays, chargers; controller, bank_place }
+    Claim, ClaimField { name, runs; about, meter, full_by, end_by, bank }
+    AirReading, AirField { vane_m_s; basis }
 }
 
 fn is_default<T: Default + PartialEq>(value: &T) -> bool {

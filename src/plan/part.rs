@@ -6,7 +6,8 @@
 //! (origin and spread), of an `f64` (a choice) or of a `u32` (a count).
 
 use super::{
-    Figure,
+    Figure, Path, Reader,
+    read::Object,
     slot::{Place, PlaceMut},
 };
 use serde::{
@@ -21,13 +22,25 @@ pub type MaybeNumber = Option<f64>;
 /// A count that may be left out.
 pub type MaybeCount = Option<u32>;
 
-/// A part as its reader and its writer see it: keys, and what stands under them.
-/// One compiled body of each serves all parts.
+/// Something of keys as its reader sees it. One compiled body reads them all.
+pub(super) trait Keyed {
+    /// A new one, before anything of it is read.
+    fn unread() -> Self
+    where
+        Self: Sized;
+    /// Takes the shape that is said, and tells the keys that it must have; or the
+    /// key that names no shape, and what is expected there.
+    fn begin(&mut self, _said: &Object) -> Result<&'static [&'static str], [&'static str; 2]> {
+        Ok(&[])
+    }
+    /// What stands under a key; nothing if there is no such key.
+    fn at(&mut self, key: &str) -> Option<HeldMut<'_>>;
+}
+
+/// A part as its writer sees it. One compiled body writes them all.
 pub(super) trait Part {
     /// All that may stand in it, in the order in which it is written.
     fn each(&self, visit: &mut dyn FnMut(&'static str, Held<'_>));
-    /// What stands under a key; nothing if the part has no such key.
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>>;
 }
 
 /// What stands under a key.
@@ -53,21 +66,34 @@ pub(super) enum HeldMut<'a> {
     Index(&'a mut usize),
     MaybeIndex(&'a mut Option<usize>),
     Numbers(&'a mut Vec<f64>),
-    Part(&'a mut dyn Part),
-    Rows(&'a mut dyn Rows),
+    Part(&'a mut dyn Keyed),
+    Rows(&'a mut dyn Grows),
+    /// Addresses left open to a reader.
+    Open(&'a mut Vec<Path>),
+    Reader(&'a mut Option<Reader>),
+    /// Read before.
+    Known,
 }
 
-/// A choice that may be left out.
+/// A choice as its reader sees it.
 pub(super) trait Chosen {
     /// Takes the one of that name; whether there is one.
     fn choose(&mut self, name: &str) -> bool;
+    /// Whether it may be left out.
+    fn is_optional(&self) -> bool {
+        false
+    }
 }
 
 /// A list of parts.
 pub(super) trait Rows {
     fn row(&self, at: usize) -> Option<&dyn Part>;
+}
+
+/// A list that is read.
+pub(super) trait Grows {
     /// A new one at its end.
-    fn add(&mut self) -> &mut dyn Part;
+    fn add(&mut self) -> &mut dyn Keyed;
 }
 
 /// What a number's place in a part can be.
@@ -111,8 +137,8 @@ macro_rules! stands {
 }
 stands! {
     @[T: Choice] Option<T>: |this| Name(this.map(T::key)), Choice;
-    @[P: Part] P: |this| Part(this), Part;
-    @[P: Part + Default] Vec<P>: |this| Rows(this), Rows;
+    @[P: Part + Keyed] P: |this| Part(this), Part;
+    @[P: Part + Keyed] Vec<P>: |this| Rows(this), Rows;
     String: |this| Text(this), Text;
     bool: |this| Flag(*this), Flag;
     // The first is as if nothing were said.
@@ -126,14 +152,20 @@ impl<T: Choice> Chosen for Option<T> {
         *self = T::of_key(name);
         self.is_some()
     }
+    fn is_optional(&self) -> bool {
+        true
+    }
 }
 
-impl<P: Part + Default> Rows for Vec<P> {
+impl<P: Part> Rows for Vec<P> {
     fn row(&self, at: usize) -> Option<&dyn Part> {
         self.get(at).map(|row| row as &dyn Part)
     }
-    fn add(&mut self) -> &mut dyn Part {
-        self.push(P::default());
+}
+
+impl<P: Keyed> Grows for Vec<P> {
+    fn add(&mut self) -> &mut dyn Keyed {
+        self.push(P::unread());
         let last = self.len() - 1;
         &mut self[last]
     }
@@ -215,7 +247,7 @@ macro_rules! part {
         }
     ) => {
         $(#[$doc])*
-        #[derive(Clone, Debug, Default, PartialEq)]
+        #[derive(Debug, Default, PartialEq)]
         #[cfg_attr(
             feature = "schema",
             derive(schemars::JsonSchema),
@@ -259,6 +291,12 @@ macro_rules! part {
                 }
                 $(visit(stringify!($other), crate::plan::part::Stands::held(&self.$other));)*
             }
+        }
+
+        impl crate::plan::part::Keyed for $name {
+            fn unread() -> Self {
+                Self::default()
+            }
             fn at(&mut self, key: &str) -> Option<crate::plan::part::HeldMut<'_>> {
                 $(if key == stringify!($other) {
                     return Some(crate::plan::part::Stands::held_mut(&mut self.$other));
@@ -290,6 +328,40 @@ macro_rules! part {
     };
 }
 pub(super) use part;
+
+/// Clones what owns memory, named here, and copies the rest. Derived, each number
+/// that may be left out would be asked whether it is there: a plan's clone would be
+/// three times its size.
+macro_rules! clones {
+    ($($name:ident { $($owner:ident),+ })+) => { $(
+        impl Clone for $name {
+            fn clone(&self) -> Self {
+                Self { $($owner: self.$owner.clone(),)+ ..*self }
+            }
+        }
+    )+ };
+}
+pub(super) use clones;
+
+/// The same of parts: their numbers go over by the table.
+macro_rules! part_clones {
+    ($($name:ident, $fields:ident { $($owner:ident),+; $($copied:ident),+ })+) => { $(
+        impl Clone for $name {
+            fn clone(&self) -> Self {
+                let mut clone = Self {
+                    $($owner: self.$owner.clone(),)+
+                    $($copied: self.$copied,)*
+                    ..Self::default()
+                };
+                for &field in $fields::ALL {
+                    clone.place_mut(field).copy(&self.place(field));
+                }
+                clone
+            }
+        }
+    )+ };
+}
+pub(super) use part_clones;
 
 /// Declares a choice between a few, each with its JSON name.
 macro_rules! choice {

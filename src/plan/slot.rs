@@ -26,6 +26,21 @@ pub(super) enum PlaceMut<'a> {
     MaybeCount(&'a mut Option<u32>),
 }
 
+impl PlaceMut<'_> {
+    /// Takes over what stands in another place of the same kind.
+    pub(super) fn copy(self, from: &Place<'_>) {
+        match (self, from) {
+            (Self::Figure(to), Place::Figure(from)) => *to = **from,
+            (Self::MaybeFigure(to), Place::MaybeFigure(from)) => *to = **from,
+            (Self::Number(to), Place::Number(from)) => *to = **from,
+            (Self::MaybeNumber(to), Place::MaybeNumber(from)) => *to = **from,
+            (Self::Count(to), Place::Count(from)) => *to = **from,
+            (Self::MaybeCount(to), Place::MaybeCount(from)) => *to = **from,
+            _ => {}
+        }
+    }
+}
+
 impl Serialize for Place<'_> {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         match self {
@@ -116,26 +131,36 @@ macro_rules! night_place {
     };
 }
 
+/// The places of one that has others among its own.
+macro_rules! places {
+    ($($name:ident, $field:ident, $table:ident;)+) => { $(
+        impl $name {
+            fn place(&self, field: $field) -> Option<Place<'_>> {
+                Some($table!(Place, self, field, &))
+            }
+            pub(super) fn place_mut(&mut self, field: $field) -> Option<PlaceMut<'_>> {
+                Some($table!(PlaceMut, self, field, &mut))
+            }
+        }
+    )+ };
+}
+places! {
+    Bank, B, bank_place;
+    Unit, U, unit_place;
+    Mode, M, mode_place;
+    Night, N, night_place;
+}
+
 impl Plan {
     fn place(&self, path: Path) -> Option<Place<'_>> {
         Some(match path {
-            Path::Bank(bank, field) => {
-                let bank: &Bank = self.banks.get(bank)?;
-                bank_place!(Place, bank, field, &)
-            }
-            Path::Unit(unit, field) => {
-                let unit: &Unit = self.units.get(unit)?;
-                unit_place!(Place, unit, field, &)
-            }
+            Path::Bank(bank, field) => return self.banks.get(bank)?.place(field),
+            Path::Unit(unit, field) => return self.units.get(unit)?.place(field),
             Path::Mode(unit, mode, field) => {
-                let mode: &Mode = self.units.get(unit)?.modes.get(mode)?;
-                mode_place!(Place, mode, field, &)
+                return self.units.get(unit)?.modes.get(mode)?.place(field);
             }
             Path::Load(load) => Place::Figure(&self.loads.get(load)?.power_w),
-            Path::Night(field) => {
-                let night: &Night = &self.night;
-                night_place!(Place, night, field, &)
-            }
+            Path::Night(field) => return self.night.place(field),
             Path::Day(field) => self.day.place(field),
             Path::Cabin(field) => self.cabin.place(field),
             Path::Cooling(unit, field) => self.units.get(unit)?.cooling.place(field),
@@ -153,25 +178,20 @@ impl Plan {
         })
     }
 
-    pub(super) fn place_mut(&mut self, path: Path) -> Option<PlaceMut<'_>> {
+    fn place_mut(&mut self, path: Path) -> Option<PlaceMut<'_>> {
         Some(match path {
-            Path::Bank(bank, field) => {
-                let bank: &mut Bank = self.banks.get_mut(bank)?;
-                bank_place!(PlaceMut, bank, field, &mut)
-            }
-            Path::Unit(unit, field) => {
-                let unit: &mut Unit = self.units.get_mut(unit)?;
-                unit_place!(PlaceMut, unit, field, &mut)
-            }
+            Path::Bank(bank, field) => return self.banks.get_mut(bank)?.place_mut(field),
+            Path::Unit(unit, field) => return self.units.get_mut(unit)?.place_mut(field),
             Path::Mode(unit, mode, field) => {
-                let mode: &mut Mode = self.units.get_mut(unit)?.modes.get_mut(mode)?;
-                mode_place!(PlaceMut, mode, field, &mut)
+                return self
+                    .units
+                    .get_mut(unit)?
+                    .modes
+                    .get_mut(mode)?
+                    .place_mut(field);
             }
             Path::Load(load) => PlaceMut::Figure(&mut self.loads.get_mut(load)?.power_w),
-            Path::Night(field) => {
-                let night: &mut Night = &mut self.night;
-                night_place!(PlaceMut, night, field, &mut)
-            }
+            Path::Night(field) => return self.night.place_mut(field),
             Path::Day(field) => self.day.place_mut(field),
             Path::Cabin(field) => self.cabin.place_mut(field),
             Path::Cooling(unit, field) => self.units.get_mut(unit)?.cooling.place_mut(field),

@@ -42,37 +42,68 @@ test('an example page shows an answer, under a strict policy', async ({ page, op
   await shot();
 });
 
-test('it answers as the native engine does', async ({ scratch }) => {
-  const module = await fresh(scratch());
-  assert.deepEqual(await module.start(), { ok: true });
+/** The module as each of its two wasms. */
+async function both(scratch) {
+  const [small, whole] = [await fresh(scratch()), await fresh(scratch())];
+  assert.deepEqual(await small.start(), { ok: true });
+  assert.deepEqual(await whole.start(whole.WHOLE), { ok: true });
+  return { small, whole };
+}
+
+test('both answer as the native engine does', async ({ scratch }) => {
+  const { small, whole } = await both(scratch);
   for (const name of ['measured_bank', 'lead_acid_by_inverter', 'broken']) {
-    const here = module.answer(json(`tests/golden/plans/${name}.json`));
-    assert(here.ok, name);
-    // The golden file holds the native answer's numbers to six digits.
-    const hours = (answer) => answer.runs.map((run) => Number(run.hours_h.likely.toPrecision(6)));
-    assert.deepEqual(hours(here.answer), hours(json(`tests/golden/answers/${name}.json`)), name);
+    for (const module of [small, whole]) {
+      const here = module.answer(json(`tests/golden/plans/${name}.json`));
+      assert(here.ok, name);
+      // The golden file holds the native answer's numbers to six digits.
+      const hours = (answer) => answer.runs.map((run) => Number(run.hours_h.likely.toPrecision(6)));
+      assert.deepEqual(hours(here.answer), hours(json(`tests/golden/answers/${name}.json`)), name);
+    }
   }
 });
 
-test('the small one has the same hours, and no more', async ({ scratch }) => {
-  const [whole, small] = [await fresh(scratch()), await fresh(scratch())];
-  await whole.start();
-  assert.deepEqual(await small.start(small.NIGHT), { ok: true });
+test('the small one has the same hours and banks, and no more', async ({ scratch }) => {
+  const { small, whole } = await both(scratch);
   const plan = json('tests/links/week_with_claims.json');
   const [all, night] = [whole.answer(plan).answer, small.answer(plan).answer];
-  assert.deepEqual(night.runs, all.runs);
-  assert.deepEqual(night.sizing, all.sizing);
-  assert(all.claims && all.day);
-  assert.deepEqual([night.claims, night.day], [undefined, undefined]);
+  const { day, refill, pocket, claims, wiring, findings, ...first } = all;
+  assert(day && claims && wiring);
+  const { findings: found, ...rest } = night;
+  assert.deepEqual(rest, first);
+  // What a later answer has to say is the whole one's; all that is said of the plan both say.
+  assert.deepEqual(found, findings.filter((finding) => found.some((own) => JSON.stringify(own) === JSON.stringify(finding))));
 });
 
-test('a link goes there and back', async ({ scratch }) => {
-  const module = await fresh(scratch());
-  await module.start();
-  const link = readFileSync(join(root, 'tests/links/demo.link'), 'utf8').trim();
-  const plan = module.plan_from_link(`#${link}`);
-  assert.deepEqual(plan, { ok: true, plan: json('tests/links/demo.json') });
-  assert.deepEqual(module.plan_from_link(module.link_from_plan(plan.plan).link), plan);
+test('the small one finds what is wrong anywhere in a plan', async ({ scratch }) => {
+  const { small, whole } = await both(scratch);
+  const plan = json('tests/links/week_with_claims.json');
+  plan.banks[0].depth_percent = 400;
+  plan.day.latitude_deg = 91;
+  plan.claims[0].rate_a = -3;
+  const errors = (module) => module.answer(plan).answer.findings.filter(({ severity }) => severity === 'error');
+  assert.deepEqual(errors(small), errors(whole));
+  const fields = errors(small).map(({ field, min, max }) => [field, min, max]);
+  // The ranges as src/range.rs has them.
+  assert.deepEqual(fields, [['banks[0].depth_percent', 1, 100], ['day.latitude_deg', -90, 90], ['claims[0].rate_a', 0.01, 5000]]);
+  for (const wrong of [{ day: 3 }, { claims: [{ about: 'luck' }] }, { wiring: { unit: { fuse_a: 'big' } } }, { colour: 1 }]) {
+    const [here, there] = [small, whole].map((module) => module.link_from_plan({ ...plan, ...wrong }));
+    assert.equal(here.error.kind, 'other_shape');
+    assert.deepEqual(here, there);
+  }
+});
+
+test('a link goes there and back, whole, in both', async ({ scratch }) => {
+  const { small, whole } = await both(scratch);
+  for (const name of ['demo', 'week_with_claims', 'second_everything']) {
+    const plan = { ok: true, plan: json(`tests/links/${name}.json`) };
+    const link = readFileSync(join(root, `tests/links/${name}.link`), 'utf8').trim();
+    for (const module of [small, whole]) {
+      assert.deepEqual(module.plan_from_link(`#${link}`), plan, name);
+      assert.deepEqual(module.plan_from_link(module.link_from_plan(plan.plan).link), plan, name);
+    }
+    assert.deepEqual(small.link_from_plan(plan.plan), whole.link_from_plan(plan.plan));
+  }
 });
 
 test('nothing is thrown, whatever comes in', async ({ scratch }) => {

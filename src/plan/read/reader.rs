@@ -1,9 +1,9 @@
 //! The reader's page, from JSON.
 
-use super::{Wrong, each, object, put, text, wrong};
+use super::{Wrong, each, part, wrong};
 use crate::plan::{
     Path,
-    part::Stands,
+    part::{HeldMut, Keyed, Stands},
     reader::{MOST_OPEN, Reader},
 };
 use serde_json::Value;
@@ -12,25 +12,31 @@ pub(super) fn reader(value: &Value) -> Result<Option<Reader>, Wrong> {
     if value.is_null() {
         return Ok(None);
     }
-    let mut reader = Reader::default();
-    for (key, value) in object(value, "reader")? {
-        let here = format!("reader.{key}");
-        match key.as_str() {
-            "title" => reader.title = text(value, &here)?,
-            "note" => reader.note = text(value, &here)?,
-            "open" => reader.open = addresses(value, &here)?,
-            "units" => put(reader.units.held_mut(), value, &here)?,
-            "theme" => put(reader.theme.held_mut(), value, &here)?,
-            "language" => put(reader.language.held_mut(), value, &here)?,
-            _ => return wrong(here, super::NO_SUCH),
-        }
-    }
+    let mut reader = Reader::unread();
+    part(&mut reader, value, "reader")?;
     Ok(Some(reader))
+}
+
+impl Keyed for Reader {
+    fn unread() -> Self {
+        Self::default()
+    }
+    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
+        Some(match key {
+            "title" => self.title.held_mut(),
+            "note" => self.note.held_mut(),
+            "open" => HeldMut::Open(&mut self.open),
+            "units" => self.units.held_mut(),
+            "theme" => self.theme.held_mut(),
+            "language" => self.language.held_mut(),
+            _ => return None,
+        })
+    }
 }
 
 /// Addresses of numbers. That the plan has them is not asked here: one that it
 /// has not is passed over.
-fn addresses(value: &Value, here: &str) -> Result<Vec<Path>, Wrong> {
+pub(super) fn addresses(value: &Value, here: &str) -> Result<Vec<Path>, Wrong> {
     let mut open = Vec::new();
     each(value, here, |at, value| {
         let path = value.as_str().and_then(|text| text.parse().ok());
