@@ -191,6 +191,22 @@ pub fn night_with(plan: &Plan, curves: Curves) -> Answer {
     }
 }
 
+/// A plan with the hot day's numbers left out, which [`night`] does not read: as long
+/// as it stays the same, so does the night's answer. A plan with errors stays whole,
+/// because the night tells of all of them.
+#[must_use]
+pub fn of_the_night(plan: &Plan) -> Plan {
+    let mut of_the_night = plan.clone();
+    if plan.errors().is_empty() {
+        of_the_night.day = Default::default();
+        of_the_night.cabin = Default::default();
+        of_the_night.supply = Default::default();
+        of_the_night.mode_plan = Vec::new();
+        of_the_night.check_ins = Vec::new();
+    }
+    of_the_night
+}
+
 /// By severity, else in the order found; the same thing is said once.
 fn worst_first(findings: Vec<Finding>) -> Vec<Finding> {
     let mut ordered: Vec<Finding> = Vec::with_capacity(findings.len());

@@ -10,6 +10,7 @@ use super::{
     browser::{document, later},
     reactive::*,
 };
+use std::cell::{Cell, RefCell};
 use wasm_bindgen::{JsCast, closure::Closure};
 
 /// An element under construction.
@@ -95,7 +96,13 @@ impl El {
     #[inline(never)]
     fn boxed_switch(self, name: &'static str, on: Box<dyn Fn() -> bool>, set: Switch) -> Self {
         let element = self.0.clone();
-        always(move || set(&element, name, on()));
+        let was = Cell::new(None);
+        always(move || {
+            let is = on();
+            if was.replace(Some(is)) != Some(is) {
+                set(&element, name, is);
+            }
+        });
         self
     }
 
@@ -107,7 +114,14 @@ impl El {
     #[inline(never)]
     fn boxed_markup(self, markup: Box<dyn Fn() -> String>) -> Self {
         let element = self.0.clone();
-        always(move || element.set_inner_html(&markup()));
+        let was = RefCell::new(String::new());
+        always(move || {
+            let is = markup();
+            if *was.borrow() != is {
+                element.set_inner_html(&is);
+                was.replace(is);
+            }
+        });
         self
     }
 
@@ -170,7 +184,11 @@ pub fn set_text(element: &web_sys::Element, text: &str) {
     }
 }
 
+/// The same for an attribute: even the value it has would be styled anew.
 pub fn set_attr(element: &web_sys::Element, name: &str, value: Option<&str>) {
+    if element.get_attribute(name).as_deref() == value {
+        return;
+    }
     let _ = match value {
         Some(value) => element.set_attribute(name, value),
         None => element.remove_attribute(name),
@@ -215,7 +233,7 @@ pub fn fold(class: &str, summary: El, inside: impl Fn() -> Vec<El> + 'static) ->
 fn boxed_fold(class: &str, summary: El, inside: Build) -> El {
     let owner = Owner::current();
     let body = h("div", "fold-body");
-    let (built, at) = (std::cell::Cell::new(false), body.clone());
+    let (built, at) = (Cell::new(false), body.clone());
     h("details", class)
         .on("toggle", move |event| {
             if built.get() || !is_open(&event) {

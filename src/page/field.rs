@@ -124,7 +124,9 @@ impl Parts {
         let default = draft.plan.assumed(path).map_or_else(String::new, |f| {
             draft.written(path, wording::rounded(f.value))
         });
-        self.input.set_placeholder(&default);
+        if self.input.placeholder() != default {
+            self.input.set_placeholder(&default);
+        }
         let us_units = draft.plan.show.us_units;
         let sign = path
             .range()
@@ -330,7 +332,10 @@ fn boxed_choice(
     always(move || {
         // The list first: a choice among options that are not there is lost.
         let _ = list();
-        element.set_selected_index(i32::try_from(chosen()).unwrap_or(0));
+        let chosen = i32::try_from(chosen()).unwrap_or(0);
+        if element.selected_index() != chosen {
+            element.set_selected_index(chosen);
+        }
     });
     h("div", "field choice")
         .child(h("label", "").attr("for", id).text(label))

@@ -44,6 +44,8 @@ impl State {
     pub fn new(draft: Draft) -> Self {
         let (draft, curves) = (RwSignal::new(draft), RwSignal::new(false));
         let plan = Memo::new(move |_| draft.with(|draft| draft.plan.clone()));
+        // A key in the hot day's numbers leaves the night's answer as it is.
+        let of_the_night = Memo::new(move |_| plan.with(answer::of_the_night));
         Self {
             draft,
             plan,
@@ -60,7 +62,7 @@ impl State {
                     } else {
                         Curves::Left
                     };
-                    plan.with(|plan| answer::night_with(plan, curves))
+                    of_the_night.with(|plan| answer::night_with(plan, curves))
                 },
                 |_, _| true,
             ),

@@ -1,12 +1,10 @@
 //! What is to be done next, a few milliseconds of it at a time.
 //!
 //! Every effect is a small task in one line, in the order in which they were woken.
-//! The first of them run at once after the event that caused them, so that little
-//! changes are there before the browser paints. Where there are many, or the phone is
-//! slow, the rest follow in turns between which the browser may paint and hears the
-//! next key; a memo that two keys touch meanwhile is worked out once.
+//! They run in turns, called by a message to oneself: the browser may paint the key
+//! first, and between two turns it hears the next one. What two keys touch meanwhile
+//! is worked out once.
 
-use super::browser::window;
 use any_spawner::{CustomExecutor, Executor, PinnedFuture, PinnedLocalFuture};
 use async_task::Runnable;
 use std::{
@@ -16,7 +14,7 @@ use std::{
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
 /// How long a turn may have lasted when another task is begun.
-const TURN_MS: f64 = 10.0;
+const TURN_MS: f64 = 16.0;
 
 thread_local! {
     static LINE: Line = Line::new();
@@ -58,9 +56,7 @@ struct Line {
     tasks: RefCell<VecDeque<Runnable>>,
     /// Whether a turn is going on, or called for.
     is_moving: Cell<bool>,
-    turn: Closure<dyn FnMut()>,
-    /// A message to oneself: no timer's least delay, and the browser may paint before
-    /// it comes. Frames of every kind allow it.
+    /// Calls for a turn: no timer's least delay, and frames of every kind allow it.
     channel: web_sys::MessageChannel,
 }
 
@@ -69,12 +65,12 @@ impl Line {
         let turn: Box<dyn FnMut()> = Box::new(|| LINE.with(Self::turn));
         let turn = Closure::wrap(turn);
         let channel = web_sys::MessageChannel::new().expect("a channel to oneself");
-        let heard = turn.as_ref().unchecked_ref();
-        channel.port1().set_onmessage(Some(heard));
+        // It is heard for as long as the tab lives.
+        let heard = turn.into_js_value();
+        channel.port1().set_onmessage(Some(heard.unchecked_ref()));
         Self {
             tasks: RefCell::default(),
             is_moving: Cell::new(false),
-            turn,
             channel,
         }
     }
@@ -82,8 +78,12 @@ impl Line {
     fn stand(&self, task: Runnable) {
         self.tasks.borrow_mut().push_back(task);
         if !self.is_moving.replace(true) {
-            window().queue_microtask(self.turn.as_ref().unchecked_ref());
+            self.call();
         }
+    }
+
+    fn call(&self) {
+        let _ = self.channel.port2().post_message(&JsValue::NULL);
     }
 
     fn turn(&self) {
@@ -97,6 +97,6 @@ impl Line {
                 break;
             }
         }
-        let _ = self.channel.port2().post_message(&JsValue::NULL);
+        self.call();
     }
 }

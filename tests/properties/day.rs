@@ -7,6 +7,7 @@ use till_morning::{
     answer::{
         DayAnswer,
         day::{DayEvent, EnergySum, Happening, day},
+        night, of_the_night,
     },
     bank::Chemistry,
     plan::{
@@ -242,6 +243,20 @@ proptest! {
         let (dim, bright) = (answered(&plan), answered(&sunnier));
         let hours = |day: &DayAnswer| day.empty_h.unwrap_or(day.span_h);
         prop_assert!(hours(&bright) >= hours(&dim) - NEAR_H, "{} {}", hours(&bright), hours(&dim));
+    }
+
+    /// What the night is said not to read changes nothing in it: a day's numbers
+    /// beside any plan of the night, and beside a wild one that has errors.
+    #[test]
+    fn the_night_is_the_same_whatever_the_day(
+        plan in any_plan(false), wild in any_plan(true), day in a_day(),
+    ) {
+        for mut plan in [plan, wild] {
+            (plan.day, plan.cabin, plan.supply) =
+                (day.day.clone(), day.cabin.clone(), day.supply.clone());
+            let same = night(&of_the_night(&plan)) == night(&plan);
+            prop_assert!(same, "{plan:?}");
+        }
     }
 
     /// Any numbers that their ranges accept: answered or refused, never odd.

@@ -54,9 +54,9 @@ pub struct Bands {
 /// Days in a slice at the most, whatever the clock says.
 const SLICE_DAYS: f64 = 8.0;
 /// Days drawn for the first band; it is refined to what the plan asks for.
-const FIRST_DAYS: f64 = 180.0;
+const FIRST_DAYS: f64 = 100.0;
 /// Fewest runs that a first band is made of.
-const FEWEST: u32 = 24;
+const FEWEST: u32 = 20;
 /// Slices of the ranking, and nights of the bedtime lines, in a row.
 const AT_ONCE: u32 = 12;
 /// Steps of the search for the longest night in a row.
