@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, test } from './harness.mjs';
+import { complete, layOut, test } from './harness.mjs';
 
 const QUESTION = 'section:has(#question-4)';
 const open = async ({ page, url }) => {
@@ -14,7 +14,7 @@ const open = async ({ page, url }) => {
   await page.locator('#carry-answer').waitFor();
 };
 const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
-const answer = (page) => page.locator('#carry-answer').innerText();
+const answer = (page) => page.locator('#carry-answer').textContent();
 const field = (page, id) => page.locator(`${QUESTION} input[id$="${id}"]`);
 
 test('the example is answered, and a cable opens to its rule in one tap', async (t) => {
@@ -30,6 +30,7 @@ test('the example is answered, and a cable opens to its rule in one tap', async 
   assert.match(inside, /AWG/);
   assert.match(inside, /mm²/);
   assert.match(inside, /33 CFR 183\.425 table 5/);
+  await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
   assert.deepEqual(found.violations.map((one) => one.id), []);
 });

@@ -6,7 +6,7 @@ import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, DIST, ready, test } from './harness.mjs';
+import { complete, DIST, layOut, ready, test } from './harness.mjs';
 
 const SINGLE = join(DIST, 'till-morning.html');
 const HIGH = '#day-high-c';
@@ -25,7 +25,7 @@ const settled = (frame) => frame.waitForFunction(() => {
   const text = (id) => document.querySelector(id)?.textContent ?? '';
   return text('#day-band') === '' && /chance|certain|odds/.test(text('.odds')) && !document.querySelector('.odds.old');
 });
-const answer = (frame) => frame.locator('#day-answer').innerText();
+const answer = (frame) => frame.locator('#day-answer').textContent();
 const band = (frame) => frame.locator('.day-charts figure').nth(1).locator('path.band').getAttribute('d');
 const fold = (frame, name) => frame.locator('section:has(#question-3) details.fold > summary', { hasText: name }).click();
 
@@ -40,6 +40,7 @@ test('the week at the lake reads from the third question alone', async (t) => {
   const dark = await t.page.locator('.day-charts figure').first().locator('path.shade').getAttribute('d');
   assert.ok(dark.match(/M/g).length >= 7, dark);
   await t.page.locator('.changes li').first().waitFor();
+  await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).analyze();
   assert.deepEqual(found.violations.map((one) => one.id), []);
 });

@@ -31,6 +31,13 @@ export async function complete(frame) {
   await frame.waitForSelector('html:not([data-later])', { state: 'attached' });
 }
 
+/** For what measures boxes, as axe does: what is out of sight has none until it is scrolled to. */
+export const layOut = (page) => page.evaluate(() => {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync('* { content-visibility: visible !important; }');
+  document.adoptedStyleSheets = [sheet];
+});
+
 /** The service worker runs this page: from here on it needs no server. */
 export function kept(page) {
   return page.waitForFunction(async () => {

@@ -73,9 +73,9 @@ test('where it does not come the page says so, works on, and tries again', { ...
   await openAll(page);
   await page.getByText('has not arrived').first().waitFor();
   await shot();
-  const answer = await page.locator('#answer').innerText();
+  const answer = await page.locator('#answer').textContent();
   await page.locator('#question-1').locator('xpath=..').locator('input').first().fill('17');
-  await page.waitForFunction((before) => document.querySelector('#answer').innerText !== before, answer);
+  await page.waitForFunction((before) => document.querySelector('#answer').textContent !== before, answer);
   await page.unroute(`**/${LATER}`);
   await page.getByRole('button', { name: 'Try again' }).first().click();
   await there(page);

@@ -7,13 +7,13 @@ import { complete, ready, test } from './harness.mjs';
 const AH = '#banks-0--block-rated-ah';
 const DEPTH = '#banks-0--depth-percent';
 const POWER = '#units-0--modes-1--power-w';
-const answer = (page) => page.locator('#answer').innerText();
+const answer = (page) => page.locator('#answer').textContent();
 const visit = async ({ page, url }, fragment = '') => {
   await page.goto(url + fragment);
   await complete(page);
 };
 const changed = (page, before) =>
-  page.waitForFunction((text) => document.querySelector('#answer').innerText !== text, before);
+  page.waitForFunction((text) => document.querySelector('#answer').textContent !== text, before);
 const button = (page, name) => page.getByRole('button', { name, exact: true });
 
 test('a first visit answers at once, with the example', async (t) => {
@@ -136,7 +136,7 @@ test('a link carries the plan to another browser', async (t) => {
   await page.goto(link);
   await ready(page);
   assert.equal(await page.inputValue(AH), '123');
-  assert.equal(await page.locator('#answer').innerText(), mine);
+  assert.equal(await page.locator('#answer').textContent(), mine);
   await other.close();
 });
 

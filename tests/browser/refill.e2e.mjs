@@ -2,12 +2,12 @@
 // more amps are no slower, a number that cannot be, and a bank that nothing fills.
 import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, test } from './harness.mjs';
+import { complete, layOut, test } from './harness.mjs';
 
 const QUESTION = 'section:has(#question-4)';
-const answer = (page) => page.locator('#refill-answer').innerText();
+const answer = (page) => page.locator('#refill-answer').textContent();
 const changed = (page, before) => page.waitForFunction(
-  (before) => document.querySelector('#refill-answer').innerText !== before,
+  (before) => document.querySelector('#refill-answer').textContent !== before,
   before,
 );
 
@@ -15,7 +15,7 @@ async function open({ page, url }) {
   await page.goto(url);
   await complete(page);
   await page.locator('summary:has(#question-4)').click();
-  await page.waitForFunction(() => /\d/.test(document.querySelector('#refill-answer')?.innerText ?? ''));
+  await page.waitForFunction(() => /\d/.test(document.querySelector('#refill-answer')?.textContent ?? ''));
 }
 const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
 
@@ -39,6 +39,7 @@ test('the example is answered, and each source opens to its working', async (t) 
     await rows.nth(at).locator('summary').first().click();
     assert.match(await rows.nth(at).locator('.fold-body').first().innerText(), /\d/);
   }
+  await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
   assert.deepEqual(found.violations.map((one) => one.id), []);
   await t.shot();
