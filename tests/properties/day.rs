@@ -253,7 +253,7 @@ proptest! {
     ) {
         for mut plan in [plan, wild] {
             (plan.day, plan.cabin, plan.supply) =
-                (day.day.clone(), day.cabin.clone(), day.supply.clone());
+                (day.day.clone(), day.cabin, day.supply.clone());
             let same = night(&of_the_night(&plan)) == night(&plan);
             prop_assert!(same, "{plan:?}");
         }
