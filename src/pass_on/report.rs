@@ -101,13 +101,24 @@ fn size(out: &mut Html, plan: &Plan, answer: &Answer) {
     }
 }
 
-/// The hot day and the claims, where there is something of them: the columns
-/// that fit on paper.
+/// The hot day, the wiring and the claims, where there is something of them: what
+/// the page says first, and the columns that fit on paper.
 fn later(out: &mut Html, plan: &Plan, answer: &Answer) {
     if let Some(day) = &answer.day {
         let [_, days] = day_tables::day(plan, day);
         out.element("h2", words::QUESTION_DAY);
+        out.element("p", &wording::day::day_sentence(plan, day));
+        if let Some(odds) = &day.odds {
+            out.element("p", &wording::day::odds_sentence(plan, day, odds));
+        }
         out.table(&days.columns(&[0, 1, 4, 5, 7, 8, 9]));
+    }
+    if let Some(wiring) = &answer.wiring {
+        out.element("h2", words::QUESTION_CARRY);
+        out.element("p", &wording::carry::headline(wiring));
+    }
+    if let Some(refill) = &answer.refill {
+        out.element("p", &wording::carry::refill::headline(plan, refill));
     }
     let claims = day_tables::claims(plan, answer);
     if !claims.rows.is_empty() {

@@ -97,6 +97,9 @@ test('the report is all that is printed while it is open, on two pages at most',
   assert.equal(await page.locator('.report h1').isVisible(), true);
   assert.equal(await page.locator('#answer').isVisible(), false);
   assert.equal(await page.locator('#hand-on-sentence').isVisible(), false);
+  const said = await page.locator('.report').textContent();
+  assert.match(said, /Will it last a hot day\?It lasts all 7 days: .+Lasting until 07:00: /);
+  assert.match(said, /Can the wiring carry it\?.+\./);
   const pages = async () => {
     const pdf = (await page.pdf({ path: join(OUT, 'report.pdf'), format: 'A4', printBackground: true })).toString('latin1');
     return Math.max(...[...pdf.matchAll(/\/Count (\d+)/g)].map(([, count]) => Number(count)));
@@ -109,6 +112,7 @@ test('the report is all that is printed while it is open, on two pages at most',
   await page.waitForSelector('.report', { state: 'detached' });
   await page.emulateMedia({ media: 'print' });
   assert.equal(await page.locator('#answer').isVisible(), true);
+  assert.equal(await page.locator('details:not([open]):visible').count(), 0, 'a handle without its inside');
 });
 
 test('the report as a page is whole, and follows the plan', async ({ page, url }) => {

@@ -77,9 +77,12 @@ fn modes_said(plan: &Plan, cool: &CoolPlan) -> String {
     let said: Vec<String> = cool
         .modes
         .iter()
-        .map(|from| {
+        .enumerate()
+        .map(|(at, from)| {
+            // The first begins the sentence.
+            let nothing = if at == 0 { "Nothing" } else { "nothing" };
             let name = from.mode.map_or_else(
-                || "nothing".to_owned(),
+                || nothing.to_owned(),
                 |at| full_mode_name(plan, at.unit, at.mode),
             );
             format!("{name} from {}", clock(f64::from(from.clock_min)))
