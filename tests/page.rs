@@ -20,10 +20,15 @@ fn text_of(selector: &str) -> String {
         .unwrap_or_default()
 }
 
-/// Lets the effects of a change run: they wait for the browser's own queue.
+/// Lets the effects of a change run: they come in turns, called by messages. As many
+/// messages in a row let as many turns pass.
 async fn settled() {
-    for _ in 0..5 {
-        let next = js_sys::Promise::resolve(&JsValue::UNDEFINED);
+    for _ in 0..24 {
+        let next = js_sys::Promise::new(&mut |done, _| {
+            let channel = web_sys::MessageChannel::new().expect("a channel");
+            channel.port1().set_onmessage(Some(&done));
+            let _ = channel.port2().post_message(&JsValue::NULL);
+        });
         let _ = wasm_bindgen_futures::JsFuture::from(next).await;
     }
 }
