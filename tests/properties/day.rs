@@ -11,7 +11,7 @@ use till_morning::{
     },
     bank::Chemistry,
     plan::{
-        Bank, Draw, Figure, Mode, Plan,
+        Bank, CheckIn, Draw, Figure, Mode, ModeRow, Plan,
         cabin::{BodyKind, Covers, Insulation},
         cooling::Control,
         supply::{Array, BankPlace, Charger, ChargerKind, ControllerKind},
@@ -254,6 +254,8 @@ proptest! {
         for mut plan in [plan, wild] {
             (plan.day, plan.cabin, plan.supply) =
                 (day.day.clone(), day.cabin, day.supply.clone());
+            plan.mode_plan = vec![ModeRow { from_clock_min: Some(60), ..ModeRow::default() }];
+            plan.check_ins = vec![CheckIn { clock_min: Some(90), ..CheckIn::default() }];
             let same = night(&of_the_night(&plan)) == night(&plan);
             prop_assert!(same, "{plan:?}");
         }
