@@ -2,7 +2,7 @@
 
 use super::{
     Figure, Plan,
-    part::{Choice, Held, HeldMut, Keyed, Part, Stands, part},
+    part::{Choice, Held, Keyed, Part, Stands, at_own_names, part},
 };
 pub use crate::weather::place::Climate;
 use crate::{range, weather::place::Typical};
@@ -80,14 +80,7 @@ impl Keyed for Imported {
     fn unread() -> Self {
         Self::default()
     }
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
-        Some(match key {
-            "outdoor_c" => self.outdoor_c.held_mut(),
-            "global_w_m2" => self.global_w_m2.held_mut(),
-            "dew_point_c" => self.dew_point_c.held_mut(),
-            _ => return None,
-        })
-    }
+    at_own_names! { outdoor_c: Stands::held_mut, global_w_m2: Stands::held_mut, dew_point_c: Stands::held_mut }
 }
 
 impl Choice for Climate {

@@ -329,6 +329,19 @@ macro_rules! part {
 }
 pub(super) use part;
 
+/// What stands under a part's keys, where each key is the name of its place.
+macro_rules! at_own_names {
+    ($($slot:ident: $held:path),+ $(,)?) => {
+        fn at(&mut self, key: &str) -> Option<crate::plan::part::HeldMut<'_>> {
+            $(if key == stringify!($slot) {
+                return Some($held(&mut self.$slot));
+            })+
+            None
+        }
+    };
+}
+pub(super) use at_own_names;
+
 /// Clones what owns memory, named here, and copies the rest. Derived, each number
 /// that may be left out would be asked whether it is there: a plan's clone would be
 /// three times its size.

@@ -6,7 +6,7 @@ use crate::{
     plan::{
         Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, Night, OpenCircuitPoint, Plan, Show,
         Unit, Unknown,
-        part::{Choice, Chosen, HeldMut, Keyed, Stands},
+        part::{Choice, Chosen, HeldMut, Keyed, Stands, at_own_names},
         path::{BankField, ModeField, NightField, UnitField},
         slot::PlaceMut as P,
     },
@@ -23,6 +23,11 @@ fn figure(to: &mut Figure) -> HeldMut<'_> {
 fn maybe_figure(to: &mut Option<Figure>) -> HeldMut<'_> {
     HeldMut::Number(P::MaybeFigure(to))
 }
+/// Takes the one that a name stood for; whether there was one.
+fn take<T>(to: &mut T, known: Option<T>) -> bool {
+    known.map(|one| *to = one).is_some()
+}
+
 fn number(to: &mut f64) -> HeldMut<'_> {
     HeldMut::Number(P::Number(to))
 }
@@ -78,9 +83,7 @@ impl Keyed for Bank {
 
 impl Chosen for Chemistry {
     fn choose(&mut self, name: &str) -> bool {
-        let known = Self::ALL.into_iter().find(|kind| kind.key() == name);
-        *self = known.unwrap_or(*self);
-        known.is_some()
+        take(self, Self::ALL.into_iter().find(|kind| kind.key() == name))
     }
 }
 
@@ -94,27 +97,14 @@ impl Keyed for OpenCircuitPoint {
     fn begin(&mut self, _: &Object) -> Result<&'static [&'static str], [&'static str; 2]> {
         Ok(&["charge_percent", "open_circuit_v"])
     }
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
-        Some(match key {
-            "charge_percent" => number(&mut self.charge_percent),
-            "open_circuit_v" => number(&mut self.open_circuit_v),
-            _ => return None,
-        })
-    }
+    at_own_names! { charge_percent: number, open_circuit_v: number }
 }
 
 impl Keyed for Measured {
     fn unread() -> Self {
         Self::default()
     }
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
-        Some(match key {
-            "measured_ah" => maybe_figure(&mut self.measured_ah),
-            "measured_wh" => maybe_figure(&mut self.measured_wh),
-            "load_w" => maybe_figure(&mut self.load_w),
-            _ => return None,
-        })
-    }
+    at_own_names! { measured_ah: maybe_figure, measured_wh: maybe_figure, load_w: maybe_figure }
 }
 
 impl Keyed for Unit {
@@ -143,15 +133,7 @@ impl Keyed for Cable {
     fn begin(&mut self, _: &Object) -> Result<&'static [&'static str], [&'static str; 2]> {
         Ok(&["length_m", "area_mm2"])
     }
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
-        Some(match key {
-            "length_m" => number(&mut self.length_m),
-            "area_mm2" => number(&mut self.area_mm2),
-            "temperature_c" => number(&mut self.temperature_c),
-            "connections_mohm" => number(&mut self.connections_mohm),
-            _ => return None,
-        })
-    }
+    at_own_names! { length_m: number, area_mm2: number, temperature_c: number, connections_mohm: number }
 }
 
 impl Keyed for Feed {
@@ -257,13 +239,7 @@ impl Keyed for Load {
     fn begin(&mut self, _: &Object) -> Result<&'static [&'static str], [&'static str; 2]> {
         Ok(&["power_w"])
     }
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
-        Some(match key {
-            "name" => self.name.held_mut(),
-            "power_w" => figure(&mut self.power_w),
-            _ => return None,
-        })
-    }
+    at_own_names! { name: Stands::held_mut, power_w: figure }
 }
 
 impl Keyed for Night {
@@ -282,9 +258,7 @@ impl Keyed for Night {
 
 impl Chosen for Unknown {
     fn choose(&mut self, name: &str) -> bool {
-        let known = <Self as Choice>::of_key(name);
-        *self = known.unwrap_or(*self);
-        known.is_some()
+        take(self, <Self as Choice>::of_key(name))
     }
 }
 

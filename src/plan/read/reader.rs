@@ -3,7 +3,7 @@
 use super::{Wrong, each, part, wrong};
 use crate::plan::{
     Path,
-    part::{HeldMut, Keyed, Stands},
+    part::{HeldMut, Keyed, Stands, at_own_names},
     reader::{MOST_OPEN, Reader},
 };
 use serde_json::Value;
@@ -21,17 +21,7 @@ impl Keyed for Reader {
     fn unread() -> Self {
         Self::default()
     }
-    fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
-        Some(match key {
-            "title" => self.title.held_mut(),
-            "note" => self.note.held_mut(),
-            "open" => HeldMut::Open(&mut self.open),
-            "units" => self.units.held_mut(),
-            "theme" => self.theme.held_mut(),
-            "language" => self.language.held_mut(),
-            _ => return None,
-        })
-    }
+    at_own_names! { title: Stands::held_mut, note: Stands::held_mut, open: HeldMut::Open, units: Stands::held_mut, theme: Stands::held_mut, language: Stands::held_mut }
 }
 
 /// Addresses of numbers. That the plan has them is not asked here: one that it
