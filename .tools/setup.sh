@@ -65,6 +65,18 @@ distro_target() {
   rustup toolchain link distro /usr
 }
 
+# ---- the crates ----------------------------------------------------------------
+
+# Trunk builds without the network (Trunk.toml), so every crate of the lock file has
+# to be on the machine before that. Where they are, this asks nobody.
+ensure_crates() {
+  local manifest
+  for manifest in "$here/Cargo.toml" "$here/.tools/split/Cargo.toml"; do
+    cargo fetch --quiet --locked --manifest-path "$manifest" || die "the crates of $manifest could not be fetched"
+  done
+  echo "crates: there"
+}
+
 # ---- tools by version --------------------------------------------------------
 
 ensure_trunk() {
@@ -138,7 +150,7 @@ ensure_node_packages() {
 }
 
 build_tools() {
-  ensure_basics; ensure_target
+  ensure_basics; ensure_target; ensure_crates
   ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_split; ensure_esbuild
 }
 
