@@ -38,8 +38,9 @@ test-e2e: ## the built site in Chromium, from outside (ONLY=offline picks files)
 	@.tools/setup.sh test
 	@.tools/test.sh e2e
 
-check: ## format, lints for both targets, house rules
+check: ## format, lints for both targets, house rules, commit messages
 	@.tools/setup.sh build
+	@.tools/commits.sh
 	$(run) cargo fmt --check
 	$(run) cargo fmt --check --manifest-path .tools/split/Cargo.toml
 	$(run) cargo clippy --all-targets -- -D warnings
