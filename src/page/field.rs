@@ -165,9 +165,9 @@ impl Parts {
 
 fn echo_text(echo: Echo) -> String {
     match echo {
-        Echo::Value { value, unit } => wording::reading_echo(&wording::value_text(value, unit)),
+        Echo::Value { value, unit } => wording::reading_echo(&wording::stated_text(value, unit)),
         Echo::Strings { count, each, unit } => {
-            wording::strings_echo(count, &wording::value_text(each, unit))
+            wording::strings_echo(count, &wording::stated_text(each, unit))
         }
     }
 }

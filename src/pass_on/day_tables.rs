@@ -3,8 +3,8 @@
 use super::table::{Cell, Table};
 use crate::{
     answer::{Answer, DayAnswer},
-    plan::Plan,
-    wording::{self, hand_on as words},
+    plan::{Path, Plan},
+    wording::{self, claims as say, hand_on as words},
 };
 
 /// The day moment by moment, then summed up by days.
@@ -56,19 +56,44 @@ pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
 /// What was measured against what is claimed.
 pub fn claims(plan: &Plan, answer: &Answer) -> Table {
     let rows = answer.claims.claims.iter().map(|judged| {
-        let name = plan.claims.get(judged.claim).map(|claim| claim.name.trim());
+        let measured = if say::is_typed(plan, judged) {
+            Cell::Stated(judged.measured)
+        } else {
+            judged.measured.into()
+        };
+        let [low, ..] = judged.about.fields();
         vec![
-            name.unwrap_or_default().into(),
+            words::part_of(plan, Path::Claim(judged.claim, low)).into(),
             words::claimed_name(judged.about).into(),
-            judged.claimed.into(),
-            judged.claimed_most.into(),
-            judged.measured.into(),
+            Cell::Stated(judged.claimed),
+            judged.claimed_most.map_or(Cell::Empty, Cell::Stated),
+            measured,
             judged.expanded.into(),
             judged.share_percent.into(),
             words::verdict_name(judged.verdict).into(),
+            judged
+                .missing
+                .map_or(Cell::Empty, |missing| say::missing_sentence(missing).into()),
         ]
     });
     table(words::TABLE_CLAIMS, &words::CLAIM_HEADS, rows)
+}
+
+/// Cooling from the air side, and what the measured energy cost.
+pub fn beside_claims(answer: &Answer) -> [Table; 2] {
+    let air = answer.claims.air.as_ref().map(say::air_rows);
+    let money = answer.claims.money.as_ref().map(say::money_rows);
+    let row = |(what, value, unit, expanded): say::Row| {
+        vec![what.into(), value.into(), unit.into(), expanded.into()]
+    };
+    let of = |title, rows: Option<Vec<say::Row>>| {
+        table(
+            title,
+            &words::ROW_HEADS,
+            rows.into_iter().flatten().map(row),
+        )
+    };
+    [of(words::TABLE_AIR, air), of(words::TABLE_PRICE, money)]
 }
 
 fn table(title: &str, heads: &[&str], rows: impl Iterator<Item = Vec<Cell>>) -> Table {

@@ -15,5 +15,6 @@ pub mod qr;
 pub mod report;
 pub mod table;
 pub mod tables;
+mod tame;
 
 pub use link::{NotALink, TooLong, link_from_plan, plan_from_link};

@@ -10,12 +10,12 @@ use super::{
     tables::counts,
 };
 use crate::{
-    answer::{Answer, METHOD},
+    answer::{Answer, METHOD, claims::ClaimsAnswer},
     chart::svg::escaped,
     drawing,
     finding::Severity,
     plan::Plan,
-    wording::{self, CAUTIONS, hand_on, words},
+    wording::{self, CAUTIONS, claims as say, hand_on, words},
 };
 
 /// The looks of a report, for page and file alike.
@@ -120,10 +120,39 @@ fn later(out: &mut Html, plan: &Plan, answer: &Answer) {
     if let Some(refill) = &answer.refill {
         out.element("p", &wording::carry::refill::headline(plan, refill));
     }
-    let claims = day_tables::claims(plan, answer);
-    if !claims.rows.is_empty() {
-        out.element("h2", words::QUESTION_CLAIMS);
-        out.table(&claims.columns(&[0, 1, 2, 4, 5, 7]));
+    claims(out, plan, &answer.claims);
+}
+
+/// The bench report as a lab has it: rows, what each rests on, the air side with
+/// its uncertainty, and what a watt-hour cost.
+fn claims(out: &mut Html, plan: &Plan, answer: &ClaimsAnswer) {
+    if answer.claims.is_empty() && answer.air.is_none() && answer.money.is_none() {
+        return;
+    }
+    out.element("h2", words::QUESTION_CLAIMS);
+    if !answer.claims.is_empty() {
+        let rows = answer.claims.iter();
+        out.table(&Table {
+            title: hand_on::TABLE_CLAIMS.into(),
+            heads: say::words::REPORT_HEADS.map(String::from).into(),
+            rows: rows
+                .map(|claim| say::report_row(plan, claim).map(Cell::from).into())
+                .collect(),
+        });
+        out.raw("<dl>");
+        for claim in &answer.claims {
+            out.element("dt", &say::claim_title(plan, claim));
+            out.element("dd", &say::report_notes(plan, claim).join(" "));
+        }
+        out.raw("</dl>");
+        out.element("p", say::words::REPORT_NOTE);
+    }
+    if let Some(air) = &answer.air {
+        out.element("p", &say::air_sentence(air));
+        out.element("p", &say::air_detail(air));
+    }
+    if let Some(money) = &answer.money {
+        out.element("p", &say::money_sentence(money));
     }
 }
 
@@ -248,6 +277,7 @@ impl Html {
                 match cell {
                     Cell::Text(text) => self.text(text),
                     Cell::Number(value) => self.text(&wording::number::plain(*value)),
+                    Cell::Stated(value) => self.text(&wording::number::stated(*value)),
                     Cell::Empty => {}
                 }
                 self.raw(if index == 0 { "</th>" } else { "</td>" });

@@ -1,16 +1,20 @@
 //! A table to hand on, and its two ways to be written: CSV and Markdown.
 //!
 //! Texts in a table may be anybody's: names of banks and modes are the user's
-//! own, or came by a link. Both writers see to it that a text stays a text.
+//! own, or came by a link. Both writers see to it that a text stays a text
+//! (see [`super::tame`]).
 
-use crate::{plan::entry, wording::number};
-use csv_core::{WriteResult, Writer, WriterBuilder};
+use super::tame::tame;
+use crate::wording::number;
 
 /// What stands in a row at one column.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Cell {
     Text(String),
+    /// Worked out.
     Number(f64),
+    /// As somebody stated it: nothing of it is rounded off.
+    Stated(f64),
     Empty,
 }
 
@@ -48,30 +52,33 @@ pub struct Table {
     pub rows: Vec<Vec<Cell>>,
 }
 
-/// Significant digits of a number in CSV: more than any input carries.
-const DIGITS: i32 = 6;
+/// Decimals of a number in CSV after its first digit: six significant digits,
+/// more than any input carries.
+const DECIMALS: usize = 5;
+
+/// Numbers of this size are written plainly, all others with an exponent: a
+/// spreadsheet keeps 15 digits.
+const PLAIN: std::ops::Range<f64> = 1e-9..1e15;
+
+/// From here on six digits would round whole numbers.
+const WHOLE: f64 = 1e5;
 
 impl Table {
     /// Comma-separated values by RFC 4180: a header row, CRLF, quotes where
     /// needed. Numbers have a point for the decimals and no thousands.
     ///
-    /// A text that a spreadsheet would run as a formula (`=`, `+`, `-`, `@`, tab
-    /// or return in front, in their wide forms too) gets an apostrophe before it,
-    /// as OWASP's *CSV Injection* advises; numbers are written as they are,
-    /// negative ones too.
+    /// A text that a spreadsheet would run as a formula, at its start or where a
+    /// reader of another separator would begin a cell, gets an apostrophe there;
+    /// numbers are written as they are, negative ones too. A number that is not
+    /// finite is an empty cell.
     #[must_use]
     pub fn csv(&self) -> String {
-        let mut out = Csv::new();
-        let heads = self.heads.iter().map(|head| tame(head));
-        out.row(heads);
+        let mut out = String::new();
+        line(&mut out, self.heads.iter().map(|head| quoted(&tame(head))));
         for row in &self.rows {
-            out.row(row.iter().map(|cell| match cell {
-                Cell::Text(text) => tame(text),
-                Cell::Number(value) => digits(*value),
-                Cell::Empty => String::new(),
-            }));
+            line(&mut out, row.iter().map(csv_cell));
         }
-        out.finish()
+        out
     }
 
     /// The same with these columns alone.
@@ -109,6 +116,7 @@ impl Table {
             line(&mut row.iter().map(|cell| match cell {
                 Cell::Text(text) => plain_markdown(text),
                 Cell::Number(value) => number::plain(*value),
+                Cell::Stated(value) => number::stated(*value),
                 Cell::Empty => String::new(),
             }));
         }
@@ -118,7 +126,7 @@ impl Table {
     /// Numbers stand to the right.
     fn ruler(&self, column: usize) -> &'static str {
         let mut cells = self.rows.iter().filter_map(|row| row.get(column));
-        if cells.any(|cell| matches!(cell, Cell::Number(_))) {
+        if cells.any(|cell| matches!(cell, Cell::Number(_) | Cell::Stated(_))) {
             "---:"
         } else {
             "---"
@@ -126,25 +134,55 @@ impl Table {
     }
 }
 
-/// A number of six significant digits, plainly: no exponent, no trailing zeros.
-fn digits(value: f64) -> String {
-    let size = value.abs().max(1e-9).log10().floor() as i32 + 1;
-    let decimals = usize::try_from((DIGITS - size).clamp(0, 9)).unwrap_or(0);
-    let text = entry::fixed(value, decimals);
-    if text.contains('.') {
-        text.trim_end_matches('0').trim_end_matches('.').into()
-    } else {
-        text
+/// A row. One empty cell alone is in quotes, or the line would be no row.
+fn line(out: &mut String, cells: impl Iterator<Item = String>) {
+    let row = cells.collect::<Vec<_>>().join(",");
+    out.push_str(if row.is_empty() { "\"\"" } else { &row });
+    out.push_str("\r\n");
+}
+
+fn csv_cell(cell: &Cell) -> String {
+    match cell {
+        Cell::Text(text) => quoted(&tame(text)),
+        Cell::Number(value) => digits(*value),
+        Cell::Stated(value) if value.is_finite() => plainly(*value),
+        Cell::Stated(_) => String::new(),
+        Cell::Empty => String::new(),
     }
 }
 
-/// A text that no spreadsheet takes for a formula.
-fn tame(text: &str) -> String {
-    const STARTS: [char; 11] = ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠'];
-    if text.starts_with(STARTS) {
-        format!("'{text}")
+/// A text in quotes where any reader would cut it without them: at a comma, but
+/// also at the separators of other countries.
+fn quoted(text: &str) -> String {
+    let cut = |c: char| matches!(c, ',' | ';' | '\t' | '|' | '"' | '\r' | '\n');
+    if text.contains(cut) || text.trim() != text {
+        format!("\"{}\"", text.replace('"', "\"\""))
     } else {
         text.into()
+    }
+}
+
+/// A number of six significant digits, all of its whole ones; nothing where it
+/// is not finite, for a spreadsheet has no such number.
+fn digits(value: f64) -> String {
+    if !value.is_finite() {
+        return String::new();
+    }
+    let size = value.abs();
+    let rounded = if size >= WHOLE {
+        value.round()
+    } else {
+        format!("{value:.DECIMALS$e}").parse().unwrap_or(value)
+    };
+    plainly(rounded)
+}
+
+/// A number to its last digit.
+fn plainly(value: f64) -> String {
+    match value.abs() {
+        0.0 => "0".into(),
+        size if PLAIN.contains(&size) => value.to_string(),
+        _ => format!("{value:e}"),
     }
 }
 
@@ -182,57 +220,6 @@ fn ends_with_www(text: &str) -> bool {
     end.is_some_and(|end| end.eq_ignore_ascii_case("www"))
 }
 
-/// Writes rows by the csv library's core, which allocates nothing itself.
-struct Csv {
-    writer: Writer,
-    out: Vec<u8>,
-}
-
-/// A step of the writer, and how much it wrote.
-type Call<'a> = &'a mut dyn FnMut(&mut Writer, &mut [u8]) -> (WriteResult, usize);
-
-impl Csv {
-    fn new() -> Self {
-        let terminator = csv_core::Terminator::CRLF;
-        Self {
-            writer: WriterBuilder::new().terminator(terminator).build(),
-            out: Vec::new(),
-        }
-    }
-
-    fn row(&mut self, cells: impl Iterator<Item = String>) {
-        for (index, cell) in cells.enumerate() {
-            if index > 0 {
-                self.step(&mut Writer::delimiter);
-            }
-            let mut rest = cell.as_bytes();
-            self.step(&mut |writer, room| {
-                let (result, read, wrote) = writer.field(rest, room);
-                rest = &rest[read..];
-                (result, wrote)
-            });
-        }
-        self.step(&mut Writer::terminator);
-    }
-
-    /// Calls until the writer needs no more room.
-    fn step(&mut self, call: Call<'_>) {
-        let mut room = [0; 256];
-        loop {
-            let (result, wrote) = call(&mut self.writer, &mut room);
-            self.out.extend_from_slice(&room[..wrote]);
-            if matches!(result, WriteResult::InputEmpty) {
-                return;
-            }
-        }
-    }
-
-    fn finish(self) -> String {
-        // Cells went in as text and only ASCII was put between them.
-        String::from_utf8(self.out).unwrap_or_default()
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -245,18 +232,35 @@ mod tests {
         }
     }
 
+    fn written(cell: Cell) -> String {
+        let csv = table(&[cell]).csv();
+        let rest = csv.strip_prefix("h0\r\n").unwrap();
+        rest.strip_suffix("\r\n").unwrap().into()
+    }
+
     #[test]
     fn a_formula_becomes_a_text_and_a_number_stays() {
-        let of = |cell: Cell| table(&[cell]).csv().lines().nth(1).unwrap().to_owned();
-        assert_eq!(of("=1+1".into()), "'=1+1");
-        assert_eq!(of("-3".into()), "'-3");
-        assert_eq!(of("＝1".into()), "'＝1");
-        assert_eq!(of((-3.5).into()), "-3.5");
-        assert_eq!(of(0.000_012_345_67.into()), "0.000012346");
-        assert_eq!(of(1_234_567.0.into()), "1234567");
-        assert_eq!(of(6.820_631_4.into()), "6.82063");
-        assert_eq!(of(None.into()), "\"\"");
-        assert_eq!(of("a \"b\", c".into()), "\"a \"\"b\"\", c\"");
+        assert_eq!(written("=1+1".into()), "'=1+1");
+        assert_eq!(written("x;=1+1;".into()), "\"x;'=1+1;\"");
+        assert_eq!(written("-3".into()), "'-3");
+        assert_eq!(written("a \"b\", c".into()), "\"a \"\"b\"\", c\"");
+        assert_eq!(written((-3.5).into()), "-3.5");
+        assert_eq!(written(0.000_012_345_67.into()), "0.0000123457");
+        assert_eq!(written(1_234_567.0.into()), "1234567");
+        assert_eq!(written(6.820_631_4.into()), "6.82063");
+        assert_eq!(written(None.into()), "\"\"");
+    }
+
+    #[test]
+    fn numbers_of_any_size_are_written() {
+        assert_eq!(written(1e308.into()), "1e308");
+        assert_eq!(written(f64::MAX.into()), "1.7976931348623157e308");
+        assert_eq!(written((-5e-324).into()), "-5e-324");
+        assert_eq!(written((-0.0).into()), "0");
+        assert_eq!(written(99_999.96.into()), "100000");
+        for none in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert_eq!(written(none.into()), "\"\"");
+        }
     }
 
     #[test]

@@ -17,8 +17,8 @@ use crate::{
     wording::{self, hand_on},
 };
 
-/// Every table there is: runs, what was asked, the hot day, claims, the plan, and
-/// the numbers behind each figure.
+/// Every table there is: runs, what was asked, the hot day, claims with air side and
+/// price, the plan, and the numbers behind each figure.
 #[must_use]
 pub fn tables(plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
     let curves = figures.iter().filter_map(Figure::table);
@@ -28,6 +28,7 @@ pub fn tables(plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
         .into_iter()
         .chain(days)
         .chain([day_tables::claims(plan, answer)])
+        .chain(day_tables::beside_claims(answer))
         .filter(|table| !table.rows.is_empty())
         .chain([plan_table(plan)])
         .chain(curves)
@@ -171,17 +172,21 @@ fn choice_row(of: String, what: &str, choice: &str, key: String) -> Vec<Cell> {
 
 fn number_row(plan: &Plan, path: Path, figure: Number) -> Vec<Cell> {
     let unit = path.range().map_or(Unit::Number, |range| range.unit);
+    let is_stated = plan.stated(path).is_some();
+    let stated = if is_stated {
+        hand_on::STATED
+    } else {
+        hand_on::ASSUMED
+    };
     // A clock time is a text, so that no spreadsheet makes a date of its minutes.
     let value = match unit {
         Unit::ClockMinute => wording::value_text(figure.value, unit).into(),
+        _ if is_stated => Cell::Stated(figure.value),
         _ => figure.value.into(),
     };
     let has_origin = plan.has_origin(path);
     let origin = has_origin.then(|| wording::origin_name(figure.from));
     let spread = has_origin.then(|| spread::percent_of(path, figure));
-    let stated = plan
-        .stated(path)
-        .map_or(hand_on::ASSUMED, |_| hand_on::STATED);
     vec![
         hand_on::part_of(plan, path).into(),
         wording::field_label(path).into(),

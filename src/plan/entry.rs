@@ -314,19 +314,23 @@ fn read_clock(text: &str) -> Option<f64> {
 const EXACT: f64 = 9_007_199_254_740_992.0;
 
 /// A number with so many decimals, rounded half away from zero; beyond what a
-/// double holds exactly, fewer decimals, and whole numbers are cut at 2^53.
-///
-/// By whole numbers: `format!("{value:.2}")` brings 10 kB of exact arithmetic
-/// into the page for digits that nobody is shown.
+/// double holds exactly, whole. What is no number is 0.
 #[must_use]
 pub fn fixed(value: f64, decimals: usize) -> String {
     let size = if value.is_nan() { 0.0 } else { value.abs() };
+    if size >= EXACT {
+        let sign = if value < 0.0 { "-" } else { "" };
+        return match size {
+            f64::INFINITY => format!("{sign}∞"),
+            _ => format!("{sign}{size:.0}"),
+        };
+    }
     let mut decimals = decimals.min(EXACT_DIGITS);
     let power = |decimals: usize| 10_u64.pow(decimals as u32);
     while decimals > 0 && size * power(decimals) as f64 >= EXACT {
         decimals -= 1;
     }
-    let number = (size * power(decimals) as f64).round().min(EXACT) as u64;
+    let number = (size * power(decimals) as f64).round() as u64;
     let sign = if value < 0.0 && number > 0 { "-" } else { "" };
     let (whole, part) = (number / power(decimals), number % power(decimals));
     if decimals == 0 {
@@ -334,6 +338,13 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     } else {
         format!("{sign}{whole}.{part:0decimals$}")
     }
+}
+
+/// The decimals that give a number so many significant digits, nine at most.
+#[must_use]
+pub fn decimals_of(value: f64, digits: i32) -> usize {
+    let size = value.abs().clamp(1e-9, EXACT).log10().floor() as i32 + 1;
+    usize::try_from((digits - size).clamp(0, 9)).unwrap_or(0)
 }
 
 /// Whether an area is a gauge's: see [`show`].
@@ -358,9 +369,7 @@ pub fn show(value: f64, unit: Unit, shown: Shown) -> String {
         // Converted numbers are rounded to what a person would have typed.
         Shown::Feet | Shown::Fahrenheit => (units::bare(shown).undo(value), 4),
     };
-    let size = value.abs().max(1e-9).log10().floor() as i32 + 1;
-    let decimals = usize::try_from((digits - size).clamp(0, 9)).unwrap_or(0);
-    let text = fixed(value, decimals);
+    let text = fixed(value, decimals_of(value, digits));
     if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.').to_owned()
     } else {
@@ -500,7 +509,9 @@ mod tests {
         assert_eq!(fixed(-0.4, 0), "0");
         assert_eq!(fixed(2.5, 2), "2.50");
         assert_eq!(fixed(f64::NAN, 1), "0.0");
-        assert_eq!(fixed(1e300, 2), "9007199254740992");
+        assert_eq!(fixed(-9_007_199_254_740_994.0, 2), "-9007199254740994");
+        assert_eq!(fixed(1e300, 2).parse(), Ok(1e300));
+        assert_eq!(fixed(f64::NEG_INFINITY, 2), "-∞");
     }
 
     #[test]

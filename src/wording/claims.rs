@@ -76,11 +76,14 @@ const fn price(field: P) -> &'static str {
     }
 }
 
+mod figures;
 mod log;
+mod report;
 mod rows;
 mod said;
 pub mod words;
 
+pub use figures::is_typed;
 pub use log::{
     column_title, cut_in_two, edge_label, edge_step_h, end_sentence, fault_sentence, gap_sentence,
     hours_of_seconds, lasted_text, leave_out, make_mode, make_noted, means_text, minutes_of,
@@ -88,10 +91,10 @@ pub use log::{
     place, reading_text, role_name, sampling_sentence, shortest_name, stretch_detail, stretch_text,
     stretch_title, total_text, unit_name, why_words,
 };
+pub use report::{Row, air_detail, air_rows, money_rows, report_notes, report_row};
 pub use rows::rows_text;
 pub use said::{
     about_name, air_refusal, air_sentence, budget_name, claim_number, claim_title, class_name,
-    conditions, decisive_sentence, end_by_name, figure_text, full_by_name, headline,
-    limited_sentence, missing_sentence, money_sentence, next_sentence, plainly, pocket_sentence,
-    share_text, verdict_name, watts_text, whole_percent,
+    end_by_name, full_by_name, headline, missing_sentence, money_sentence, next_sentence, plainly,
+    pocket_sentence, watts_text, whole_percent,
 };

@@ -2,7 +2,7 @@
 
 use super::{
     labels::{field_label, unit_sign},
-    number::{clock, duration, plain, with_unit},
+    number::{clock, duration, duration_fine, plain, stated, with_sign, with_unit},
 };
 use crate::{
     finding::{Finding, Matter},
@@ -106,6 +106,16 @@ pub fn value_text(value: f64, unit: Unit) -> String {
         Unit::ClockMinute => clock(value),
         Unit::Hour if value < 100.0 => duration(value),
         _ => with_unit(value, unit_sign(unit, false)),
+    }
+}
+
+/// A value that somebody stated, with its unit: nothing of it is rounded off.
+#[must_use]
+pub fn stated_text(value: f64, unit: Unit) -> String {
+    match unit {
+        Unit::ClockMinute => clock(value),
+        Unit::Hour if (1.0 / 60.0..100.0).contains(&value) => duration_fine(value),
+        _ => with_sign(stated(value), unit_sign(unit, false)),
     }
 }
 

@@ -106,8 +106,14 @@ pub const DAY_HEADS: [&str; 10] = [
     "Above the set point (h)",
 ];
 
+pub const TABLE_AIR: &str = "Cooling, from the air side";
+pub const TABLE_PRICE: &str = "What a watt-hour cost";
+
+/// Heads of the tables of the air side and of the price.
+pub const ROW_HEADS: [&str; 4] = ["What", "Value", "Unit", "Uncertainty, k about 2"];
+
 /// Heads of the table of claims.
-pub const CLAIM_HEADS: [&str; 8] = [
+pub const CLAIM_HEADS: [&str; 9] = [
     "Claim",
     "About",
     "Claimed",
@@ -116,6 +122,7 @@ pub const CLAIM_HEADS: [&str; 8] = [
     "Uncertainty, k about 2",
     "Measured of claimed (%)",
     "Verdict",
+    "Why there is no uncertainty",
 ];
 
 /// What a claim is about, with its unit.
@@ -292,7 +299,7 @@ pub fn part_of(plan: &Plan, path: Path) -> String {
 pub fn plan_value(plan: &Plan, unit: Unit, value: f64) -> String {
     let shown = Shown::of(unit, plan.show.us_units);
     if shown == Shown::AsIs {
-        return super::value_text(value, unit);
+        return super::stated_text(value, unit);
     }
     format!(
         "{}\u{202f}{}",

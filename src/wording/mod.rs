@@ -30,7 +30,7 @@ pub use answers::{
 };
 pub use cautions::{CAUTIONS, Caution};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
-pub use findings::{finding_sentence, value_text};
+pub use findings::{finding_sentence, stated_text, value_text};
 pub use labels::{
     chemistry_name, field_hint, field_label, origin_mark, origin_name, origin_question,
     unit_in_label, unit_sign,

@@ -1,7 +1,13 @@
 //! Numbers as people read them.
 
+use crate::plan::entry::decimals_of;
+
 /// A thin space: between a number and its unit, and between thousands.
 const THIN: char = '\u{202f}';
+
+/// Significant digits of a number that somebody stated: more than a meter has,
+/// and none that a conversion of units left behind.
+const STATED_DIGITS: i32 = 6;
 
 /// How a language writes numbers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,6 +39,13 @@ impl Format {
         self.fixed(value, decimals)
     }
 
+    /// A number that somebody stated, as it stands: six significant digits, and
+    /// every whole one.
+    #[must_use]
+    pub fn stated(self, value: f64) -> String {
+        self.fixed(value, decimals_of(value, STATED_DIGITS))
+    }
+
     /// A number with so many decimals at the most: trailing zeros go.
     #[must_use]
     pub fn fixed(self, value: f64, decimals: usize) -> String {
@@ -56,12 +69,7 @@ impl Format {
     /// A number and its unit.
     #[must_use]
     pub fn with_unit(self, value: f64, sign: &str) -> String {
-        let number = self.plain(value);
-        if sign.is_empty() {
-            number
-        } else {
-            format!("{number}{THIN}{sign}")
-        }
+        with_sign(self.plain(value), sign)
     }
 
     /// A plainly written number (`-1234.5`) as this language has it.
@@ -88,10 +96,26 @@ impl Format {
     }
 }
 
+/// A written number and its unit.
+#[must_use]
+pub fn with_sign(number: String, sign: &str) -> String {
+    if sign.is_empty() {
+        number
+    } else {
+        format!("{number}{THIN}{sign}")
+    }
+}
+
 /// A number with at most three significant digits, thousands apart.
 #[must_use]
 pub fn plain(value: f64) -> String {
     ENGLISH.plain(value)
+}
+
+/// A number that somebody stated: see [`Format::stated`].
+#[must_use]
+pub fn stated(value: f64) -> String {
+    ENGLISH.stated(value)
 }
 
 /// To three or four significant digits: for a number that was taken, not typed.
@@ -233,6 +257,9 @@ mod tests {
     #[test]
     fn numbers_for_people() {
         assert_eq!(plain(335.512), "336");
+        assert_eq!(stated(335.5), "335.5");
+        assert_eq!(stated(12_345_678.9), "12\u{202f}345\u{202f}679");
+        assert_eq!(stated(407.762_592), "407.763");
         assert_eq!(plain(49.73), "49.7");
         assert_eq!(plain(12.8), "12.8");
         assert_eq!(plain(0.0254), "0.025");

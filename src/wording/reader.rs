@@ -6,7 +6,7 @@
 //! language's own.
 
 use super::{
-    findings::{accepted, value_text},
+    findings::{accepted, stated_text},
     number::{self, Format},
 };
 use crate::{
@@ -118,8 +118,8 @@ static ENGLISH: Table = Table {
     },
     hint: super::field_hint,
     trouble: |label, path| format!("{label}: give {}.", accepted(path)),
-    echo: |value, unit| super::reading_echo(&value_text(value, unit)),
-    strings_echo: |count, each, unit| super::strings_echo(count, &value_text(each, unit)),
+    echo: |value, unit| super::reading_echo(&stated_text(value, unit)),
+    strings_echo: |count, each, unit| super::strings_echo(count, &stated_text(each, unit)),
 };
 
 /// Where the reader's page has a label of its own.

@@ -40,30 +40,8 @@ pub fn report(state: State, answer: Answered) -> El {
 
 /// Name, claimed, measured, share, verdict; then notes.
 fn row_texts(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
-    let claim = &plan.claims[answer.claim];
-    let text = |value| say::figure_text(answer.about, value);
-    let name = say::claim_title(plan, answer);
-    let claimed = match answer.claimed_most {
-        Some(most) => format!("{} to {}", text(answer.claimed), text(most)),
-        None => text(answer.claimed),
-    };
-    let measured = match answer.expanded {
-        Some(expanded) => format!("{} ±{}", text(answer.measured), text(expanded)),
-        None => format!("{}, {}", text(answer.measured), words::NO_ACCURACY),
-    };
-    vec![
-        name,
-        claimed,
-        measured,
-        answer
-            .share_percent
-            .map_or_else(|| "—".into(), say::share_text),
-        say::verdict_name(answer.verdict).to_owned(),
-        say::conditions(claim, answer),
-        answer.missing.map_or("", say::missing_sentence).to_owned(),
-        say::limited_sentence(claim, answer),
-        say::decisive_sentence(answer),
-    ]
+    let row = say::report_row(plan, answer).into_iter();
+    row.chain(say::report_notes(plan, answer)).collect()
 }
 
 fn built(rows: Vec<Vec<String>>) -> Vec<El> {
@@ -80,7 +58,7 @@ fn built(rows: Vec<Vec<String>>) -> Vec<El> {
             4 => h("td", "verdict").attr("data-head", head).text(text),
             _ => h("td", "").attr("data-head", head).text(text),
         });
-        let notes = row.iter().skip(heads.len()).filter(|text| !text.is_empty());
+        let notes = row.iter().skip(heads.len());
         let notes = notes.map(|text| h("p", "").text(text));
         let notes = h("td", "conditions").attr("colspan", "5").children(notes);
         h("tbody", "")

@@ -13,9 +13,10 @@ use crate::{
         Claim, Plan,
         claims::{Claimed, EndBy, FullBy, MeterClass},
     },
-    quantity::{cubic_meters_per_hour, in_btu_per_hour, in_cubic_feet_per_minute, watts},
     wording::{
-        chemistry_name, field_label, full_mode_name,
+        chemistry_name,
+        claims::figures::{figure_text, measured_alone, stated_text, uncertainty_text},
+        field_label, full_mode_name,
         number::{duration, fixed, percent, plain, with_unit},
     },
 };
@@ -84,28 +85,6 @@ pub const fn end_by_name(end: EndBy) -> &'static str {
     }
 }
 
-/// A figure of a claim with its unit; with the other unit people use.
-#[must_use]
-pub fn figure_text(about: Claimed, value: f64) -> String {
-    match about {
-        Claimed::Charge => with_unit(value, "Ah"),
-        Claimed::Energy => format!("{}\u{202f}Wh", fixed(value, 0)),
-        Claimed::Draw => format!("{}\u{202f}W", fixed(value, 1)),
-        Claimed::Airflow => format!(
-            "{}\u{202f}m³/h ({}\u{202f}cfm)",
-            fixed(value, 0),
-            fixed(in_cubic_feet_per_minute(cubic_meters_per_hour(value)), 0)
-        ),
-        Claimed::Temperature => format!("{}\u{202f}°C", fixed(value, 1)),
-        Claimed::Cooling => format!(
-            "{}\u{202f}W ({}\u{202f}Btu/h)",
-            fixed(value, 0),
-            fixed(in_btu_per_hour(watts(value)), 0)
-        ),
-        Claimed::Eer => fixed(value, 2),
-    }
-}
-
 /// The answer in one sentence.
 #[must_use]
 pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
@@ -120,7 +99,7 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
     let one = format!(
         "{}: {} measured{share}: {}.",
         claim_title(plan, first),
-        figure_text(first.about, first.measured),
+        measured_alone(plan, first),
         verdict_name(first.verdict),
     );
     match answer.claims.len() {
@@ -166,7 +145,7 @@ pub fn conditions(claim: &Claim, answer: &ClaimAnswer) -> String {
     if let Some(by) = answer.corrected {
         all.push(format!(
             "measured {}, corrected for temperature by {} and for rate by {}",
-            figure_text(answer.about, by.as_measured),
+            stated_text(answer.about, by.as_measured),
             fixed(by.by_temperature, 3),
             fixed(by.by_rate, 3)
         ));
@@ -285,7 +264,7 @@ pub fn air_sentence(air: &AirAnswer) -> String {
     format!(
         "{what} {} ±{}.{efficiency}{limit}",
         figure_text(Claimed::Cooling, air.cooling_w),
-        figure_text(Claimed::Cooling, air.expanded_w),
+        uncertainty_text(Claimed::Cooling, air.expanded_w),
     )
 }
 
@@ -401,12 +380,6 @@ pub fn pocket_sentence(plan: &Plan, pocket: &Pocket) -> String {
             format!("{mode}: no pocket formula, because {why}.")
         }
     }
-}
-
-/// A share of a claim.
-#[must_use]
-pub fn share_text(percent: f64) -> String {
-    format!("{}\u{202f}%", fixed(percent, 1))
 }
 
 /// A share in whole per cent.

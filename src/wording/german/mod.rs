@@ -64,10 +64,10 @@ pub(super) static TABLE: Table = Table {
         let wanted = path.range().map_or_else(String::new, findings::interval);
         format!("{label}: bitte {wanted} angeben.")
     },
-    echo: |value, unit| format!("gelesen als {}", value_text(value, unit)),
+    echo: |value, unit| format!("gelesen als {}", stated_text(value, unit)),
     strings_echo: |count, each, unit| {
         let strings = counted(f64::from(count), 0, STRINGS);
-        format!("gelesen als {strings} zu je {}", value_text(each, unit))
+        format!("gelesen als {strings} zu je {}", stated_text(each, unit))
     },
 };
 
@@ -144,6 +144,15 @@ fn value_text(value: f64, unit: Unit) -> String {
         Unit::ClockMinute => super::number::clock(value),
         Unit::Hour if value < 100.0 => duration(value),
         _ => with_unit(value, super::unit_sign(unit, false)),
+    }
+}
+
+/// A value as it was stated: nothing of it is rounded off.
+fn stated_text(value: f64, unit: Unit) -> String {
+    match unit {
+        Unit::ClockMinute => super::number::clock(value),
+        Unit::Hour if (1.0 / 60.0..100.0).contains(&value) => join((value * 60.0).round() as u64),
+        _ => super::number::with_sign(FORMAT.stated(value), super::unit_sign(unit, false)),
     }
 }
 
