@@ -76,4 +76,5 @@ write('index.html', page.withHead(head));
 writeWorker();
 // For pages that frame this one; not of the page itself.
 write('embed.js', minifyScript(readFileSync(join(source, 'embed.js'), 'utf8')));
-write('till-morning.html', oneFile(page, { css, script: single, read }));
+const licence = readFileSync(join(process.env.TRUNK_SOURCE_DIR, '.licenses/MIT.txt'), 'utf8');
+write('till-morning.html', oneFile(page, { css, script: single, read, licence }));

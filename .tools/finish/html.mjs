@@ -54,8 +54,8 @@ function policy(style, script) {
   return `<meta http-equiv="Content-Security-Policy" content="${rules.join('; ')}">`;
 }
 
-/** The page as one file: style, script and mark inside, nothing asked of a server. */
-export function oneFile(page, { css, script, read }) {
+/** The page as one file: style, script, mark and licence inside, nothing asked of a server. */
+export function oneFile(page, { css, script, read, licence }) {
   const rel = (tag) => attribute(tag, 'rel');
   const hosted = links(page.rest).filter((tag) => ['manifest', 'apple-touch-icon', 'icon'].includes(rel(tag)));
   const svg = hosted.find((tag) => rel(tag) === 'icon' && file(tag).endsWith('.svg'));
@@ -63,5 +63,7 @@ export function oneFile(page, { css, script, read }) {
   if (/<\/style/i.test(css) || /<\/script/i.test(script)) throw new Error('a closing tag inside style or script');
   const [style, body] = [css.trim(), script.trim()];
   const head = `${icon}${policy(style, body)}\n  <style>${style}</style>\n  <script type="module">${body}</script>`;
-  return page.withHead(head, without(page.rest, hosted));
+  if (licence.includes('--')) throw new Error('the licence would end its comment');
+  const shell = replaceOnce(page.rest, '<!doctype html>', `<!doctype html>\n<!--\n${licence}-->`);
+  return page.withHead(head, without(shell, hosted));
 }

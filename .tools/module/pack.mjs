@@ -19,6 +19,7 @@ const of = (key) => cargo.match(new RegExp(`^${key} = "(.*)"$`, 'm'))[1];
 rmSync(pkg, { recursive: true, force: true });
 mkdirSync(pkg);
 for (const name of ['index.js', 'index.d.ts', 'element.js', 'element.d.ts', 'README.md']) cpSync(join(here, name), join(pkg, name));
+for (const [name, as] of [['MIT', 'LICENSE-MIT'], ['Apache-2.0', 'LICENSE-APACHE']]) cpSync(join(root, '.licenses', `${name}.txt`), join(pkg, as));
 for (const name of ['glue.js', ...WASMS]) cpSync(join(staged, name), join(pkg, name));
 for (const name of ['plan', 'answer']) {
   const schema = join(root, 'tests/schema', `${name}.schema.json`);
