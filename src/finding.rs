@@ -3,7 +3,7 @@
 //! `wording` makes the sentences. A finding never blocks what can be answered.
 
 use crate::{
-    plan::path::Path,
+    plan::{day::SunParts, path::Path},
     range::{Range, Unit},
 };
 use serde::{Deserialize, Serialize};
@@ -117,6 +117,36 @@ pub enum Matter {
     /// Imported hours out of range, or lists of unlike length.
     BadImport {
         row: usize,
+    },
+    /// Where direct and diffuse sun of the imported hours come from.
+    ImportedSun {
+        parts: SunParts,
+    },
+    /// A mode draws more while its compressor rests than while it runs.
+    StandbyAboveDraw {
+        standby_w: f64,
+        draw_w: f64,
+    },
+    /// No coil splits that much cooling so between sensible and latent on that
+    /// airflow; the stated sensible share is kept in all air.
+    NoSuchCoil {
+        airflow_m3_h: f64,
+        sensible_percent: f64,
+    },
+    /// Open volts of a panel below its volts at most power: no panel has that.
+    OpenBelowBest {
+        open_v: f64,
+        best_v: f64,
+    },
+    /// A day of the month that the month has not: its last is taken.
+    NoSuchDay {
+        stated_number: u32,
+        taken_number: u32,
+    },
+    /// More hours are wanted than a day's answer covers.
+    WantedBeyondSpan {
+        wanted_h: f64,
+        span_h: f64,
     },
     /// The search found no value within the accepted range that does it.
     Unreachable {

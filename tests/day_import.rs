@@ -7,9 +7,9 @@ use std::{collections::HashMap, fs};
 use till_morning::{
     answer::day::{
         day,
-        import::{Fault, Refusal, Stamp, Stretch, read},
+        import::{Fault, MOST_BYTES, Refusal, Stamp, Stretch, read},
     },
-    plan::Plan,
+    plan::{Plan, day::SunParts},
 };
 
 fn data(name: &str) -> Vec<u8> {
@@ -36,6 +36,9 @@ fn check_day(file: &str, (station, mm_dd): (&str, &str), latitude_deg: f64) {
     let imported = &plan.day.imported;
     // Irradiance is by the hour that it is the mean of: the same, hour by hour.
     assert_eq!(imported.global_w_m2, by_pvlib(station, mm_dd, "ghi"));
+    assert_eq!(imported.direct_w_m2, by_pvlib(station, mm_dd, "dni"));
+    assert_eq!(imported.diffuse_w_m2, by_pvlib(station, mm_dd, "dhi"));
+    assert_eq!(taken.sun_parts, SunParts::File);
     // Temperatures are at the end of the hour in the file, in its middle here.
     let at_end = by_pvlib(station, mm_dd, "t_dry_c");
     for hour in 1..24 {
@@ -93,6 +96,9 @@ fn the_hottest_days_are_taken_and_as_many_as_the_plan_wants() {
     assert_eq!((taken.days, next.day.imported.outdoor_c.len()), (2, 48));
     assert_eq!(next.day.imported.outdoor_c[5], 24.0);
     assert_eq!(next.day.imported.global_w_m2[7], 70.0);
+    // The table has the total sun alone.
+    assert_eq!(taken.sun_parts, SunParts::Estimated);
+    assert!(next.day.imported.direct_w_m2.is_empty());
     // A table has no place and no date: the plan's stay.
     assert_eq!(next.day.latitude_deg, plan.day.latitude_deg);
     assert_eq!(next.day.month, plan.day.month);
@@ -113,6 +119,24 @@ fn a_file_that_begins_within_a_day_goes_round() {
     for (hour, global) in next.day.imported.global_w_m2.iter().enumerate() {
         assert_eq!(*global, (10 * (hour % 24)) as f64);
     }
+}
+
+/// A line of 4 MiB of commas once made a cell of each, in 224 MB.
+#[test]
+fn a_line_of_nothing_but_commas_is_refused_before_it_is_cut() {
+    for mark in [",", ";", "\t"] {
+        for (before, line) in [("", 1), ("hour,temperature,irradiance\n", 2)] {
+            let text = format!("{before}{}", mark.repeat(MOST_BYTES - before.len()));
+            let Err(Refusal::File(error)) = read(text.as_bytes(), Stamp::EndOfHour) else {
+                panic!("taken");
+            };
+            assert_eq!(error.fault, Fault::TooManyColumns);
+            assert_eq!((error.line, error.column), (Some(line), Some(257)));
+        }
+    }
+    // A quote left open ends with its line, and gathers no cells from the next.
+    let quoted = "hour,temperature,irradiance\n".to_owned() + &",,,\"\n".repeat(100_000);
+    assert!(read(quoted.as_bytes(), Stamp::EndOfHour).is_err());
 }
 
 #[test]

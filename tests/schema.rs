@@ -178,7 +178,7 @@ const UNITS: [&str; 30] = [
 ];
 
 /// Numbers whose key names no unit, and why.
-const WITHOUT: [&str; 52] = [
+const WITHOUT: [&str; 54] = [
     // A date, and the number that a row of chances starts from.
     "year",
     "month",
@@ -227,6 +227,8 @@ const WITHOUT: [&str; 52] = [
     "price_number",
     "cost_number",
     "shore_price_per_kwh",
+    "stated_number",
+    "taken_number",
     "per_lifetime_kwh",
     "lifetime_kwh",
     // Places in lists.

@@ -94,6 +94,7 @@ pub fn run_answer(
     let assembled = assemble::job(plan, bank, unit, mode, &pack)?;
     findings.extend(assembled.findings);
     mismatch(plan, bank, unit, findings);
+    standby_above_draw(plan, unit, mode, findings);
     let job = assembled.job;
     let (from, to) = held_span(plan, bank)?;
     let run = run_down(&pack, &job, from, to);
@@ -157,6 +158,20 @@ fn mismatch(plan: &Plan, bank: usize, unit: usize, findings: &mut Vec<Finding>) 
             Some(Path::Unit(unit, U::SupplyV)),
             Matter::SupplyMismatch { supply_v, bank_v },
         ));
+    }
+}
+
+/// A mode that takes more while its compressor rests than while it runs: one of
+/// the two numbers is likely typed into the wrong field.
+fn standby_above_draw(plan: &Plan, unit: usize, mode: usize, findings: &mut Vec<Finding>) {
+    let path = Path::Mode(unit, mode, M::StandbyW);
+    let (Some(standby_w), Some(the_mode)) = (plan.number(path), plan.mode(unit, mode)) else {
+        return;
+    };
+    let draw_w = the_mode.draw.nominal_w();
+    if standby_w > draw_w {
+        let matter = Matter::StandbyAboveDraw { standby_w, draw_w };
+        findings.push(Finding::caution(Some(path), matter));
     }
 }
 

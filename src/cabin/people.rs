@@ -10,15 +10,14 @@ use crate::quantity::{
 /// Masses of animals accepted, kg.
 const ANIMAL_KG: (f64, f64) = (0.1, 120.0);
 
-/// Who is in the cabin. Values are for an adult man unless said otherwise.
+/// Who is in the cabin.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Occupant {
-    /// A person at something, of a build.
+    /// A person at something: the mean of the men, women and children who usually
+    /// do it, as the handbook's columns of sensible and latent heat have it.
     Person {
         /// What they do.
         doing: Doing,
-        /// Who they are.
-        build: Build,
     },
     /// A warm-blooded animal of this mass.
     Animal {
@@ -43,17 +42,6 @@ pub enum Doing {
     OnTheirFeet,
 }
 
-/// Whose heat: the table's shares of an adult man's.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Build {
-    /// 1.
-    Man,
-    /// 0.85.
-    Woman,
-    /// 0.75.
-    Child,
-}
-
 /// Heat and water given off.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Gains {
@@ -66,7 +54,11 @@ pub struct Gains {
 }
 
 impl Doing {
-    /// Sensible and latent watts of an adult man at 24 °C.
+    /// Sensible and latent watts of a person at 24 °C.
+    ///
+    /// The two columns add to the one that the table calls adjusted: 95 W at a
+    /// matinee, where an adult man alone gives 115 W, a woman 0.85 and a child
+    /// 0.75 of that (from memory).
     ///
     /// Source: ASHRAE Handbook of Fundamentals (2013, SI), ch. 18, table 1:
     /// seated at a matinee 65/30, seated with very light work 70/45, office
@@ -85,15 +77,7 @@ impl Occupant {
     /// Sensible and latent watts at 24 °C.
     fn at_24_c_w(&self) -> Result<(f64, f64), CabinError> {
         match self {
-            Self::Person { doing, build } => {
-                let share = match build {
-                    Build::Man => 1.0,
-                    Build::Woman => 0.85,
-                    Build::Child => 0.75,
-                };
-                let (sensible_w, latent_w) = doing.at_24_c_w();
-                Ok((share * sensible_w, share * latent_w))
-            }
+            Self::Person { doing } => Ok(doing.at_24_c_w()),
             Self::Animal { mass } => {
                 let kg = within(CabinInput::AnimalMass, in_kilograms(*mass), ANIMAL_KG)?;
                 // 2.5 times the resting 3.5 kg^0.75 W, two thirds sensible:

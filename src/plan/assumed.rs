@@ -7,7 +7,6 @@ use super::{
     Bank, CheckIn, Figure, Plan, Supply,
     cabin::CabinField,
     path::{BankField as B, ModeField as M, Path, UnitField as U},
-    supply::Array,
 };
 use crate::bank::nominal::Reading;
 
@@ -39,10 +38,7 @@ impl Plan {
             Path::Cabin(field) => self.cabin.assumed(field),
             Path::Cooling(unit, field) => self.units.get(unit)?.assumed_cooling(field),
             Path::Supply(field) => Supply::assumed(field),
-            Path::Array(at, field) => {
-                self.supply.arrays.get(at)?;
-                Array::assumed(field)
-            }
+            Path::Array(at, field) => self.supply.arrays.get(at)?.assumed(field),
             Path::Charger(at, field) => self.supply.chargers.get(at)?.assumed(field),
             Path::CheckIn(_, field) => CheckIn::assumed(field),
             Path::Claim(_, field) => super::Claim::assumed(field),

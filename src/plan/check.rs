@@ -259,17 +259,27 @@ impl Plan {
     fn imported_error(&self) -> Option<Finding> {
         let imported = &self.day.imported;
         let hours = imported.outdoor_c.len();
-        let lengths = [imported.global_w_m2.len(), imported.dew_point_c.len()];
-        let even = lengths[0] == hours && (lengths[1] == hours || lengths[1] == 0);
+        let may_lack = [
+            (&imported.dew_point_c, range::DEW_POINT_C),
+            (&imported.direct_w_m2, range::GLOBAL_W_M2),
+            (&imported.diffuse_w_m2, range::GLOBAL_W_M2),
+        ];
+        let is_even = |len: usize| len == hours || len == 0;
+        let even = imported.global_w_m2.len() == hours
+            && may_lack.iter().all(|(values, _)| is_even(values.len()));
         let fits = |values: &[f64], range: range::Range| {
             values.iter().position(|&value| !range.accepts(value))
         };
         let row = if even {
             fits(&imported.outdoor_c, range::OUTDOOR_C)
                 .or_else(|| fits(&imported.global_w_m2, range::GLOBAL_W_M2))
-                .or_else(|| fits(&imported.dew_point_c, range::DEW_POINT_C))?
+                .or_else(|| {
+                    may_lack
+                        .iter()
+                        .find_map(|&(values, range)| fits(values, range))
+                })?
         } else {
-            hours.min(lengths[0])
+            hours.min(imported.global_w_m2.len())
         };
         Some(Finding::error(
             Some(Path::Imported),

@@ -66,6 +66,40 @@ pub struct Imported {
     /// Dew point in the middle of each hour, if the file has it.
     #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
     pub dew_point_c: Vec<f64>,
+    /// Mean direct irradiance over each hour, facing the sun, if the file has it.
+    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub direct_w_m2: Vec<f64>,
+    /// Mean diffuse irradiance over each hour, on level ground, if the file has it.
+    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub diffuse_w_m2: Vec<f64>,
+}
+
+/// Where direct and diffuse sun of imported hours come from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum SunParts {
+    /// Both are the file's own.
+    File,
+    /// One is the file's own; the other is what is left of the total.
+    OneOfFile,
+    /// The file has the total alone: they are estimated from it.
+    Estimated,
+}
+
+impl Imported {
+    /// Where direct and diffuse sun come from; nothing without imported hours.
+    #[must_use]
+    pub fn sun_parts(&self) -> Option<SunParts> {
+        let there = |values: &[f64]| !values.is_empty();
+        there(&self.global_w_m2).then_some(
+            match (there(&self.direct_w_m2), there(&self.diffuse_w_m2)) {
+                (true, true) => SunParts::File,
+                (false, false) => SunParts::Estimated,
+                _ => SunParts::OneOfFile,
+            },
+        )
+    }
 }
 
 impl Part for Imported {
@@ -73,6 +107,8 @@ impl Part for Imported {
         visit("outdoor_c", self.outdoor_c.held());
         visit("global_w_m2", self.global_w_m2.held());
         visit("dew_point_c", self.dew_point_c.held());
+        visit("direct_w_m2", self.direct_w_m2.held());
+        visit("diffuse_w_m2", self.diffuse_w_m2.held());
     }
 }
 
@@ -80,7 +116,10 @@ impl Keyed for Imported {
     fn unread() -> Self {
         Self::default()
     }
-    at_own_names! { outdoor_c: Stands::held_mut, global_w_m2: Stands::held_mut, dew_point_c: Stands::held_mut }
+    at_own_names! {
+        outdoor_c: Stands::held_mut, global_w_m2: Stands::held_mut, dew_point_c: Stands::held_mut,
+        direct_w_m2: Stands::held_mut, diffuse_w_m2: Stands::held_mut
+    }
 }
 
 impl Choice for Climate {

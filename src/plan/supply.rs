@@ -141,16 +141,22 @@ impl Supply {
 impl Array {
     /// The default of one of the array's numbers: common practice, no source.
     #[must_use]
-    pub fn assumed(field: ArrayField) -> Option<Figure> {
+    pub fn assumed(&self, field: ArrayField) -> Option<Figure> {
         use ArrayField as A;
+        // Of a panel for a 12 V bank; where one is stated, the other follows it.
+        let (best_v, open_v) = (18.5, 22.5);
+        let beside = |stated: Option<Figure>, usual: f64, by: f64| {
+            let value = stated.map_or(usual, |figure| usual / by * figure.value);
+            let range = crate::range::PANEL_V;
+            Figure::guess(value.max(range.min).min(range.max))
+        };
         Some(match field {
             A::RatedW => Figure::guess(100.0),
             A::TiltDeg | A::AzimuthDeg => Figure::exact(0.0),
             A::ShadingPercent => Figure::guess(5.0),
             A::PanelsSeriesCount | A::PanelsParallelCount => Figure::exact(1.0),
-            // Of a panel for a 12 V bank.
-            A::PanelBestV => Figure::guess(18.5),
-            A::PanelOpenV => Figure::guess(22.5),
+            A::PanelBestV => beside(self.panel_open_v, best_v, open_v),
+            A::PanelOpenV => beside(self.panel_best_v, open_v, best_v),
             A::PanelShortA => return None,
         })
     }

@@ -56,7 +56,7 @@ pub const PLACE_REFUSED: &str = "The browser does not let the page know where it
 pub const PLACE_MISSING: &str =
     "The device does not know where it is. Type latitude and longitude, or take a type of country.";
 pub const WEATHER_FILE: &str = "Hours from a weather file";
-pub const WEATHER_FILE_HINT: &str = "EPW, TMY2, TMY3, or a table with the headings hour, temperature and irradiance (W/m² on level ground). Drop it here or choose it; it is read on this device.";
+pub const WEATHER_FILE_HINT: &str = "EPW, TMY2, TMY3, or a table with the headings hour, temperature and irradiance (W/m² on level ground), and dni and dhi where you have them (direct, facing the sun; diffuse). Drop it here or choose it; it is read on this device.";
 pub const PICK_WEATHER: &str = "Choose a weather file";
 pub const FORGET_WEATHER: &str = "Without the file again";
 pub const STRETCH: &str = "Which days of it";

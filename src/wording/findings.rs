@@ -6,7 +6,7 @@ use super::{
 };
 use crate::{
     finding::{Finding, Matter},
-    plan::Path,
+    plan::{Path, day::SunParts},
     range::Unit,
 };
 
@@ -84,8 +84,47 @@ pub fn finding_sentence(finding: &Finding) -> String {
             "{name}: hour {} is out of range, or the lists are of unlike length. Each hour needs a temperature from −50 to 60\u{202f}°C and an irradiance from 0 to 1500\u{202f}W/m².",
             row + 1
         ),
+        Matter::ImportedSun { parts } => sun_parts_sentence(*parts).into(),
+        Matter::StandbyAboveDraw { standby_w, draw_w } => format!(
+            "{name}: {} is above the {} drawn while on. Check both: standby is what the unit takes between its compressor’s runs.",
+            with_unit(*standby_w, "W"),
+            with_unit(*draw_w, "W")
+        ),
+        Matter::NoSuchCoil { airflow_m3_h, sensible_percent } => format!(
+            "{name}: no coil gives this unit’s cooling on {} with {} of it sensible. Check the three; that share is kept in all air.",
+            with_unit(*airflow_m3_h, "m³/h"),
+            with_unit(*sensible_percent, "%")
+        ),
+        Matter::OpenBelowBest { open_v, best_v } => format!(
+            "{name}: Voc, {}, is below Vmp, {}: no panel has that. Check both; {} is taken for Voc.",
+            with_unit(*open_v, "V"),
+            with_unit(*best_v, "V"),
+            with_unit(*best_v, "V")
+        ),
+        Matter::NoSuchDay { stated_number, taken_number } => format!(
+            "{name}: the month has no day {stated_number}. Its last, {taken_number}, is taken."
+        ),
+        Matter::WantedBeyondSpan { wanted_h, span_h } => format!(
+            "{name}: {} are wanted, and the hot day is worked out for {} at most: what is said of it is said of these.",
+            duration(*wanted_h),
+            duration(*span_h)
+        ),
         Matter::Unreachable { min, max, unit } => {
             format!("{name}: nothing {} gives those hours.", interval(*min, *max, *unit))
+        }
+    }
+}
+
+/// Where direct and diffuse sun of imported hours come from.
+#[must_use]
+pub const fn sun_parts_sentence(parts: SunParts) -> &'static str {
+    match parts {
+        SunParts::File => "Direct and diffuse sun are the weather file’s own.",
+        SunParts::OneOfFile => {
+            "The weather file has one of direct and diffuse sun: the other is what is left of its total."
+        }
+        SunParts::Estimated => {
+            "The weather file has the total sun alone: direct and diffuse are estimated from it (Erbs, Klein and Duffie 1982), and the diffuse may be a third off."
         }
     }
 }

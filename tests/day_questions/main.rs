@@ -9,5 +9,6 @@ mod changes;
 mod chargers;
 mod check_in;
 mod longest;
+mod said;
 mod sizing;
 mod warmth;

@@ -359,6 +359,8 @@ fn a_week_of_weather_fits_in_a_link() {
         imported.outdoor_c.push(tenth(400));
         imported.global_w_m2.push(tenth(10_000));
         imported.dew_point_c.push(tenth(250));
+        imported.direct_w_m2.push(tenth(10_000));
+        imported.diffuse_w_m2.push(tenth(5_000));
     }
     let link = link_from_plan(&plan).expect("it fits");
     assert!(link.len() < 4 * 1024, "{}", link.len());

@@ -8,6 +8,7 @@ mod any_plan;
 mod books;
 mod charging;
 mod day;
+mod ends;
 mod hostile;
 mod inverse;
 mod kinetic;

@@ -19,13 +19,20 @@
 pub use crate::weather::file::{Fault, Field, FileError, Format, MOST_BYTES, Stamp};
 
 use crate::{
-    plan::{Figure, Path, Plan, check::MOST_IMPORTED, day::DayField as D},
+    plan::{
+        Figure, Path, Plan,
+        check::MOST_IMPORTED,
+        day::{DayField as D, SunParts},
+    },
     quantity::in_celsius,
     range::{self, Range},
-    weather::file::{self, HourlyWeather},
+    weather::file::{self, HourMean, HourlyWeather},
 };
 
 const DAY: usize = 24;
+
+/// One of an hour's three irradiances, if the file has it.
+type SunPart = fn(&HourMean) -> Option<f64>;
 
 /// Why a file gives no hours.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -60,6 +67,8 @@ pub struct Taken {
     pub high_c: f64,
     /// Missing values filled by straight lines, in the whole file.
     pub filled: usize,
+    /// Where direct and diffuse sun come from.
+    pub sun_parts: SunParts,
     pub has_place: bool,
     /// The plan's date was asked for and is not in the file.
     pub is_other_date: bool,
@@ -102,16 +111,22 @@ impl WeatherFile {
         let first = of_plan.unwrap_or_else(|| self.hottest(days));
         let hours = || (0..days * DAY).map(|hour| self.at(first * DAY + hour));
         let held = |range: Range, value: f64| value.max(range.min).min(range.max);
+        let sun = |part: SunPart| -> Vec<f64> {
+            hours()
+                .filter_map(|at| Some(tenth(held(range::GLOBAL_W_M2, self.sun_w_m2(at, part)?))))
+                .collect()
+        };
         let imported = &mut plan.day.imported;
         imported.outdoor_c = hours()
             .map(|at| tenth(held(range::OUTDOOR_C, self.temperature_c(at))))
             .collect();
-        imported.global_w_m2 = hours()
-            .map(|at| tenth(held(range::GLOBAL_W_M2, self.global_w_m2(at))))
-            .collect();
+        imported.global_w_m2 = sun(|mean| Some(mean.ghi_w_m2));
+        imported.direct_w_m2 = sun(|mean| mean.dni_w_m2);
+        imported.diffuse_w_m2 = sun(|mean| mean.dhi_w_m2);
         imported.dew_point_c = hours()
             .filter_map(|at| Some(tenth(held(range::DEW_POINT_C, self.dew_point_c(at)?))))
             .collect();
+        let sun_parts = imported.sun_parts().unwrap_or(SunParts::Estimated);
         let warm = plan.day.imported.outdoor_c.iter();
         let (low_c, high_c) = warm.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &c| {
             (low.min(c), high.max(c))
@@ -132,6 +147,7 @@ impl WeatherFile {
             low_c,
             high_c,
             filled: self.weather.filled(),
+            sun_parts,
             has_place: self.place_into(&mut plan),
             is_other_date: stretch == Stretch::PlanDate && of_plan.is_none() && date.is_some(),
         };
@@ -198,12 +214,12 @@ impl WeatherFile {
     }
 
     /// Mean over a clock hour, of the two hours of the file that it lies in.
-    fn global_w_m2(&self, (index, into): (usize, f64)) -> f64 {
+    fn sun_w_m2(&self, (index, into): (usize, f64), part: SunPart) -> Option<f64> {
         let mean = |index: usize| {
             let hours = self.weather.hours();
-            hours[index % hours.len()].irradiance.ghi_w_m2
+            part(&hours[index % hours.len()].irradiance)
         };
-        (1.0 - into) * mean(index) + into * mean(index + 1)
+        Some((1.0 - into) * mean(index)? + into * mean(index + 1)?)
     }
 
     /// Place and clock into the plan, where the file says them.

@@ -4,7 +4,13 @@ use super::{DayAnswer, SunUp};
 use crate::{
     answer::worst_first,
     finding::{Finding, Matter, Severity},
-    plan::{Plan, day::DayField as D, path::Path},
+    plan::{
+        Plan,
+        cooling::CoolingField as K,
+        day::DayField as D,
+        path::{NightField, Path},
+        supply::ArrayField as A,
+    },
     simulate::day::{How, Inputs, Record, Scene, run},
     spread::{Sampled, Sampler},
 };
@@ -34,8 +40,7 @@ pub fn day(plan: &Plan) -> Option<DayAnswer> {
     let inputs = Inputs::new(&scene, plan)?;
     let mut record = Record::default();
     let outcome = run(&scene, &inputs, &How::default(), &mut record)?;
-    let mut findings = findings(plan);
-    findings = worst_first(findings);
+    let findings = worst_first(findings(plan, &scene, &inputs));
     Some(DayAnswer {
         start_clock_min: plan.night.start_clock_min,
         span_h: scene.span_h,
@@ -113,7 +118,28 @@ pub fn can_be_run(plan: &Plan) -> bool {
             .any(stands_in_the_way)
 }
 
-fn findings(plan: &Plan) -> Vec<Finding> {
+/// Of a panel whose open volts are below those at most power.
+fn open_below_best(plan: &Plan, at: usize) -> Option<Finding> {
+    let volts = |field| plan.number(Path::Array(at, field));
+    let (open_v, best_v) = (volts(A::PanelOpenV)?, volts(A::PanelBestV)?);
+    let matter = Matter::OpenBelowBest { open_v, best_v };
+    (open_v < best_v).then(|| Finding::caution(Some(Path::Array(at, A::PanelOpenV)), matter))
+}
+
+/// Of a unit whose rating no coil gives on its airflow.
+fn no_such_coil(plan: &Plan, unit: usize) -> Option<Finding> {
+    let number = |field| plan.number(Path::Cooling(unit, field));
+    let matter = Matter::NoSuchCoil {
+        airflow_m3_h: number(K::AirflowM3H)?,
+        sensible_percent: number(K::SensiblePercent)?,
+    };
+    Some(Finding::caution(
+        Some(Path::Cooling(unit, K::AirflowM3H)),
+        matter,
+    ))
+}
+
+fn findings(plan: &Plan, scene: &Scene, inputs: &Inputs) -> Vec<Finding> {
     let mut findings = Vec::new();
     let number = |field| plan.number(Path::Day(field));
     if let (Some(high_c), Some(low_c)) = (number(D::HighC), number(D::LowC))
@@ -121,6 +147,35 @@ fn findings(plan: &Plan) -> Vec<Finding> {
     {
         let matter = Matter::LowAboveHigh { high_c, low_c };
         findings.push(Finding::caution(Some(Path::Day(D::LowC)), matter));
+    }
+    let asked = number(D::DayOfMonth).map_or(0, |day| day as u32);
+    let taken = scene.day_of_month();
+    if asked != taken {
+        let matter = Matter::NoSuchDay {
+            stated_number: asked,
+            taken_number: taken,
+        };
+        findings.push(Finding::caution(Some(Path::Day(D::DayOfMonth)), matter));
+    }
+    let (wanted_h, span_h) = (plan.night.wanted_h, scene.span_h);
+    if wanted_h > span_h {
+        let matter = Matter::WantedBeyondSpan { wanted_h, span_h };
+        findings.push(Finding::caution(
+            Some(Path::Night(NightField::WantedH)),
+            matter,
+        ));
+    }
+    findings.extend((0..plan.supply.arrays.len()).filter_map(|at| open_below_best(plan, at)));
+    let mut units: Vec<usize> = Vec::new();
+    for rig in inputs.rigs.iter().filter(|rig| !rig.has_coil()) {
+        if !units.contains(&rig.unit) {
+            units.push(rig.unit);
+            findings.extend(no_such_coil(plan, rig.unit));
+        }
+    }
+    if let Some(parts) = plan.day.imported.sun_parts() {
+        let matter = Matter::ImportedSun { parts };
+        findings.push(Finding::note(Some(Path::Imported), matter));
     }
     findings
 }

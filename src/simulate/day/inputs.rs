@@ -11,7 +11,7 @@ use super::{
 use crate::{
     answer::held_span,
     bank::{Held, Store},
-    cabin::{Build, Doing, Figures, MoistStore, Occupant, Stores},
+    cabin::{Doing, Figures, MoistStore, Occupant, Stores},
     plan::{
         Plan,
         cabin::CabinField as C,
@@ -178,10 +178,7 @@ fn bank(plan: &Plan) -> Option<Bank> {
 /// Everyone aboard at something.
 fn aboard(plan: &Plan, doing: Doing) -> Vec<Occupant> {
     let count = |field| plan.number(Path::Cabin(field)).unwrap_or(0.0) as usize;
-    let person = Occupant::Person {
-        doing,
-        build: Build::Man,
-    };
+    let person = Occupant::Person { doing };
     let kg = plan.number(Path::Cabin(C::AnimalKg)).unwrap_or(0.0);
     let animal = Occupant::Animal {
         mass: kilograms(kg),
@@ -283,13 +280,14 @@ fn controller(plan: &Plan) -> Option<Controller> {
     let limit = number(S::ControllerLimitA).map(amps);
     if plan.supply.controller != Some(ControllerKind::Direct) {
         let efficiency = number(S::ControllerEfficiencyPercent)? / 100.0;
-        return Controller::tracking(efficiency.max(0.5), limit).ok();
+        return Controller::tracking(efficiency, limit).ok();
     }
     // All groups are on one controller: the first one's volts stand for all.
     let first = |field| plan.number(Path::Array(0, field));
     let in_series = first(A::PanelsSeriesCount)?;
-    let best_v = (first(A::PanelBestV)? * in_series).min(600.0);
-    let open_v = (first(A::PanelOpenV)? * in_series).clamp(best_v, 800.0);
+    let best_v = first(A::PanelBestV)? * in_series;
+    // Open volts below the best ones are a finding; the best ones are then both.
+    let open_v = (first(A::PanelOpenV)? * in_series).max(best_v);
     let per_kelvin = number(S::PanelVoltsPercentPerK)? / 100.0;
     let curve = ArrayVolts::new(volts(best_v), volts(open_v), per_kelvin).ok()?;
     Controller::direct(curve, limit).ok()

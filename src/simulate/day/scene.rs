@@ -59,11 +59,6 @@ impl Scene {
         let start_h = f64::from(plan.night.start_clock_min % (24 * 60)) / 60.0;
         let span_h = 24.0 * days;
         let imported = &plan.day.imported;
-        let lists = [
-            imported.outdoor_c.as_slice(),
-            imported.dew_point_c.as_slice(),
-            imported.global_w_m2.as_slice(),
-        ];
         let heavens = Heavens::new(&Where {
             site,
             date,
@@ -71,7 +66,7 @@ impl Scene {
             start_h,
             span_h,
             steps_per_hour,
-            imported: (!lists[0].is_empty()).then_some(lists),
+            imported: (!imported.outdoor_c.is_empty()).then_some(imported),
         })?;
         Some(Self {
             heavens,
@@ -83,6 +78,12 @@ impl Scene {
             span_h,
             wanted_h: plan.night.wanted_h.clamp(0.0, span_h),
         })
+    }
+
+    /// The day of the month taken: the month's last for a day that it has not.
+    #[must_use]
+    pub fn day_of_month(&self) -> u32 {
+        u32::from(self.date.parts().2)
     }
 
     /// Sunrise and sunset of each day that the span touches, hours from the start.

@@ -7,6 +7,7 @@
 use super::outdoors::{Air, SunShare, Weather};
 use crate::{
     cabin::Figures,
+    plan::day::Imported,
     quantity::celsius,
     supply::solar::{
         self, Array,
@@ -62,6 +63,9 @@ pub struct Heavens {
 /// forward by an hour, which the table of day temperatures does not know.
 const FORWARD_H: f64 = 0.75;
 
+/// Sine of 3 degrees: below this sun no direct light is worked out from others.
+const LOW_SUN_SINE: f64 = 0.052_335_956;
+
 /// What is asked of the heavens.
 pub struct Where<'a> {
     pub site: Site,
@@ -71,8 +75,8 @@ pub struct Where<'a> {
     pub start_h: f64,
     pub span_h: f64,
     pub steps_per_hour: usize,
-    /// Temperatures, dew points and global irradiance by the hour, if imported.
-    pub imported: Option<[&'a [f64]; 3]>,
+    /// Hours of a weather file, if imported.
+    pub imported: Option<&'a Imported>,
 }
 
 impl Heavens {
@@ -97,7 +101,7 @@ impl Heavens {
             forward_h: if ahead_h > FORWARD_H { 1.0 } else { 0.0 },
             hours: at
                 .imported
-                .and_then(|lists| Hours::new(at, lists, midnight)),
+                .and_then(|imported| Hours::new(at, imported, midnight)),
             walls: [wall(0.0)?, wall(90.0)?, wall(180.0)?, wall(270.0)?],
         })
     }
@@ -244,21 +248,49 @@ impl SunRow {
 }
 
 impl Hours {
-    fn new(at: &Where, [outdoor, dew, global]: [&[f64]; 3], midnight: Moment) -> Option<Self> {
-        let parts = global
-            .iter()
-            .enumerate()
-            .map(|(hour, &mean_w_m2)| {
+    fn new(at: &Where, imported: &Imported, midnight: Moment) -> Option<Self> {
+        let parts = (0..imported.global_w_m2.len())
+            .map(|hour| {
                 let middle = midnight.plus_hours(hour as f64 + 0.5).ok()?;
                 let sun = SunRow::at(&at.site, middle)?;
-                Some(split(mean_w_m2, sun.parts[2], sun.outside_w_m2))
+                Some(sun_parts(imported, hour, &sun))
             })
             .collect::<Option<Vec<_>>>()?;
-        (!parts.is_empty() && outdoor.len() == parts.len()).then(|| Self {
-            outdoor_c: outdoor.to_vec(),
-            dew_point_c: dew.to_vec(),
+        (!parts.is_empty() && imported.outdoor_c.len() == parts.len()).then(|| Self {
+            outdoor_c: imported.outdoor_c.clone(),
+            dew_point_c: imported.dew_point_c.clone(),
             parts,
         })
+    }
+}
+
+/// Direct and diffuse sun of an imported hour: the file's own where it has them;
+/// of one of them and the total the other, by the sun in the middle of the hour
+/// (global is direct times the sine of the sun's height, plus diffuse); of the
+/// total alone by [`split`].
+fn sun_parts(imported: &Imported, hour: usize, sun: &SunRow) -> Irradiance {
+    let ghi_w_m2 = imported.global_w_m2[hour];
+    let sin_elevation = sun.parts[2];
+    let part = |values: &[f64]| values.get(hour).copied();
+    let (dni_w_m2, dhi_w_m2) = match (part(&imported.direct_w_m2), part(&imported.diffuse_w_m2)) {
+        (Some(dni), Some(dhi)) => (dni, dhi),
+        (Some(dni), None) => {
+            let level = dni * sin_elevation.max(0.0);
+            (dni, (ghi_w_m2 - level).max(0.0))
+        }
+        // A low sun would make much direct light of little: none is taken there,
+        // as the split does.
+        (None, Some(dhi)) if sin_elevation > LOW_SUN_SINE => {
+            let dni = (ghi_w_m2 - dhi).max(0.0) / sin_elevation;
+            (dni.min(sun.outside_w_m2), dhi)
+        }
+        (None, Some(_)) => (0.0, ghi_w_m2),
+        (None, None) => return split(ghi_w_m2, sin_elevation, sun.outside_w_m2),
+    };
+    Irradiance {
+        ghi_w_m2,
+        dni_w_m2,
+        dhi_w_m2,
     }
 }
 

@@ -71,10 +71,11 @@ impl Rig {
         };
         let sensible = number(C::SensiblePercent)? / 100.0;
         let flow_kg_s = number(C::AirflowM3H)? * AIRFLOW_KG_M3 / 3600.0 * cooling_w / strongest_w;
-        let wet_c = number(C::RatedWetBulbC)?.min(RATED_DRY_BULB_C);
+        // Air of a wetter bulb than that is saturated, and as warm as its wet bulb.
+        let wet_c = number(C::RatedWetBulbC)?;
         let entering = MoistAir::new(
             pascals(pressure_pa),
-            celsius(RATED_DRY_BULB_C),
+            celsius(RATED_DRY_BULB_C.max(wet_c)),
             Humidity::WetBulb(celsius(wet_c)),
         );
         let coil = entering.ok().and_then(|entering| {
@@ -103,6 +104,13 @@ impl Rig {
             modulating: the_unit.cooling.control == Some(Control::Modulating),
             floor: number(C::FloorPercent)? / 100.0,
         })
+    }
+
+    /// Whether some coil gives the unit's rating, so that the split of its cooling
+    /// follows the air; else the stated sensible share stays.
+    #[must_use]
+    pub fn has_coil(&self) -> bool {
+        self.coil.is_some()
     }
 
     /// The unit in its off-time.

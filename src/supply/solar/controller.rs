@@ -17,8 +17,9 @@ pub struct ArrayVolts {
 impl ArrayVolts {
     /// Voltages at standard test conditions.
     ///
-    /// - `at_most_power`: 1 to 600 V
-    /// - `open`: `at_most_power` to 800 V
+    /// - `at_most_power`: 1 to 8,000 V: forty panels in series of the highest
+    ///   voltage accepted
+    /// - `open`: `at_most_power` to 8,000 V
     /// - `open_per_kelvin`: -0.01 to 0, as a share of `open`; crystalline silicon
     ///   about -0.003
     ///
@@ -29,10 +30,10 @@ impl ArrayVolts {
         open: ElectricPotential,
         open_per_kelvin: f64,
     ) -> Result<Self, OutOfRange> {
-        let at_most_power_v = within(Input::ArrayVolts, in_volts(at_most_power), 1.0, 600.0)?;
+        let at_most_power_v = within(Input::ArrayVolts, in_volts(at_most_power), 1.0, MOST_V)?;
         Ok(Self {
             at_most_power_v,
-            open_v: within(Input::ArrayVolts, in_volts(open), at_most_power_v, 800.0)?,
+            open_v: within(Input::ArrayVolts, in_volts(open), at_most_power_v, MOST_V)?,
             open_per_kelvin: within(Input::OpenVoltsPerKelvin, open_per_kelvin, -0.01, 0.0)?,
         })
     }
@@ -58,19 +59,21 @@ enum Kind {
     Direct { volts: ArrayVolts },
 }
 
+/// Highest array voltage taken in.
+const MOST_V: f64 = 8_000.0;
 /// Largest current of a controller taken in, amperes; also the default limit.
 const MOST_A: f64 = 1_000.0;
 
 impl Controller {
     /// One that holds the panels at their best voltage and converts to the bank's.
     ///
-    /// - `efficiency`: 0.5 to 1, 0.93 to 0.98 for most
+    /// - `efficiency`: 0.3 to 1, 0.93 to 0.98 for most
     /// - `most`: its output limit, above 0 to 1,000 A
     ///
     /// # Errors
     /// The first number out of its range.
     pub fn tracking(efficiency: f64, most: Option<ElectricCurrent>) -> Result<Self, OutOfRange> {
-        let efficiency = within(Input::Efficiency, efficiency, 0.5, 1.0)?;
+        let efficiency = within(Input::Efficiency, efficiency, 0.3, 1.0)?;
         Ok(Self {
             kind: Kind::Tracking { efficiency },
             most_a: limit(most)?,

@@ -56,6 +56,8 @@ impl Field {
 pub enum Fault {
     /// More bytes than are read.
     TooLarge,
+    /// More columns on a line than are read.
+    TooManyColumns,
     /// More hours than are read.
     TooManyHours,
     /// None of the formats.

@@ -34,6 +34,9 @@ pub const MOST_BYTES: usize = 4 << 20;
 /// Most hours read: a leap year.
 pub const MOST_HOURS: usize = 8_784;
 
+/// Most cells of a line read; the widest of the formats has 71.
+pub const MOST_COLUMNS: usize = 256;
+
 /// Longest gap filled by a straight line, hours.
 pub const LONGEST_GAP: usize = 3;
 
@@ -111,7 +114,7 @@ struct Parsed {
 
 /// Reads an hourly file of any of the formats.
 ///
-/// - `bytes`: at most 4 MiB and 8,784 hours, in any encoding that keeps ASCII
+/// - `bytes`: at most 4 MiB, 256 columns and 8,784 hours, in any encoding that keeps ASCII
 /// - `plain_stamp`: what the hours mean if it proves to be a plain table
 ///
 /// Gaps of up to three hours are filled by a straight line and counted; a series
@@ -138,6 +141,7 @@ pub fn read(bytes: &[u8], plain_stamp: Stamp) -> Result<HourlyWeather, FileError
     }
     let text = String::from_utf8_lossy(bytes);
     let text = text.trim_start_matches('\u{feff}');
+    narrow(text)?;
     let mut lines = text.lines();
     let first = lines.next().unwrap_or_default();
     let second = lines.next().unwrap_or_default();
@@ -151,6 +155,19 @@ pub fn read(bytes: &[u8], plain_stamp: Stamp) -> Result<HourlyWeather, FileError
         plain::parse(text, plain_stamp)
     }?;
     series::assemble(parsed)
+}
+
+/// Refuses a line of more cells than any table has, before cells are made of it:
+/// a line of nothing but commas would take fifty times its length.
+fn narrow(text: &str) -> Result<(), FileError> {
+    for (number, line) in (1..).zip(text.lines()) {
+        let marks = line.bytes().filter(|byte| b",;\t".contains(byte));
+        if marks.count() >= MOST_COLUMNS {
+            let column = Some(MOST_COLUMNS + 1);
+            return Err(FileError::at(number, column, Fault::TooManyColumns));
+        }
+    }
+    Ok(())
 }
 
 /// Adds an hour unless the file already holds the most.

@@ -24,20 +24,24 @@ use crate::quantity::{fahrenheit, in_celsius};
 pub(super) fn parse(text: &str, stamp: Stamp) -> Result<Parsed, FileError> {
     let heading = text.lines().next().unwrap_or_default();
     let separator = separator(heading);
-    let mut reader = csv::ReaderBuilder::new()
+    let mut reader = csv::ReaderBuilder::new();
+    reader
         .has_headers(false)
         .flexible(true)
         .delimiter(separator)
-        .trim(csv::Trim::All)
-        .from_reader(text.as_bytes());
+        .buffer_capacity(256)
+        .trim(csv::Trim::All);
     let mut columns = None;
     let mut hours = Vec::new();
     let mut record = csv::StringRecord::new();
-    // Text is known to be UTF-8 and lines may differ in length, so that the
-    // reader has nothing left to object to.
-    while reader.read_record(&mut record).unwrap_or(false) {
-        let line = record.position().map_or(1, csv::Position::line);
-        let line = usize::try_from(line).unwrap_or(usize::MAX);
+    for (line, text) in (1..).zip(text.lines()) {
+        // A line at a time: a quote left open ends with its line, and takes in no
+        // more cells. Text is known to be UTF-8 and lines may differ in length, so
+        // that the reader has nothing left to object to.
+        let mut reader = reader.from_reader(text.as_bytes());
+        if !reader.read_record(&mut record).unwrap_or(false) {
+            continue;
+        }
         match &columns {
             None => columns = Some(Columns::from_names(&record, line)?),
             Some(columns) if record.iter().any(|cell| !cell.is_empty()) => {

@@ -4,7 +4,7 @@ use super::temperature;
 use crate::{
     answer::day::import::{Fault, Field, Format, Refusal, Taken},
     plan::Plan,
-    wording::number::fixed,
+    wording::{findings::sun_parts_sentence, number::fixed},
 };
 
 /// A quantity of a weather file.
@@ -43,6 +43,7 @@ pub fn weather_fault(refusal: &Refusal) -> String {
     };
     let fault = match error.fault {
         Fault::TooLarge => "the file is larger than the 4 MB that are read".into(),
+        Fault::TooManyColumns => "the line has more columns than any weather table".into(),
         Fault::TooManyHours => "the file has more hours than a year".into(),
         Fault::UnknownFormat => "this is no EPW, TMY2 or TMY3 file, and no table with the headings hour, temperature and irradiance".into(),
         Fault::NoHours => "the file has no hours".into(),
@@ -97,6 +98,8 @@ pub fn weather_taken(plan: &Plan, taken: &Taken) -> String {
     if taken.has_place {
         text += " Its place and clock are taken too.";
     }
+    text += " ";
+    text += sun_parts_sentence(taken.sun_parts);
     if taken.filled > 0 {
         text += &format!(
             " {} missing values are filled by straight lines.",

@@ -1,0 +1,123 @@
+//! What a day says of numbers that it cannot take as they stand: there when it
+//! applies, absent when it does not.
+
+use till_morning::{
+    answer::{day::day, night},
+    finding::{Finding, Matter, Severity},
+    plan::{Figure, Plan},
+};
+
+fn demo() -> Plan {
+    let mut plan = Plan::demo();
+    plan.day.days_count = Some(1);
+    plan
+}
+
+fn of_day(plan: &Plan) -> Vec<Finding> {
+    assert_eq!(plan.errors(), []);
+    day(plan).unwrap().findings
+}
+
+#[track_caller]
+fn says(findings: &[Finding], matter: &Matter) {
+    let one = findings.iter().find(|one| one.matter == *matter);
+    let one = one.unwrap_or_else(|| panic!("{matter:?} is not in {findings:?}"));
+    assert_eq!(one.severity, Severity::Caution);
+    assert!(one.field.is_some());
+}
+
+#[test]
+fn the_demo_has_nothing_of_the_kind() {
+    assert_eq!(of_day(&demo()), []);
+}
+
+#[test]
+fn a_standby_above_the_draw_is_said() {
+    let mut plan = demo();
+    let mode = &mut plan.units[0].modes[0];
+    mode.standby_w = Some(Figure::label(3290.0));
+    mode.draw = till_morning::plan::Draw::Power {
+        power_w: Figure::label(700.0),
+    };
+    let matter = Matter::StandbyAboveDraw {
+        standby_w: 3290.0,
+        draw_w: 700.0,
+    };
+    says(&night(&plan).findings, &matter);
+    plan.units[0].modes[0].standby_w = Some(Figure::label(700.0));
+    let none = night(&plan).findings;
+    assert!(
+        !none
+            .iter()
+            .any(|one| matches!(one.matter, Matter::StandbyAboveDraw { .. })),
+        "{none:?}"
+    );
+}
+
+#[test]
+fn a_day_that_the_month_has_not_is_said() {
+    let mut plan = demo();
+    (plan.day.month, plan.day.day_of_month) = (Some(2), Some(31));
+    plan.day.year = Some(2026);
+    says(
+        &of_day(&plan),
+        &Matter::NoSuchDay {
+            stated_number: 31,
+            taken_number: 28,
+        },
+    );
+    plan.day.year = Some(2028);
+    says(
+        &of_day(&plan),
+        &Matter::NoSuchDay {
+            stated_number: 31,
+            taken_number: 29,
+        },
+    );
+    plan.day.day_of_month = Some(29);
+    assert_eq!(of_day(&plan), []);
+}
+
+#[test]
+fn more_hours_than_a_week_are_said() {
+    let mut plan = demo();
+    plan.night.wanted_h = 200.0;
+    let matter = Matter::WantedBeyondSpan {
+        wanted_h: 200.0,
+        span_h: 168.0,
+    };
+    says(&of_day(&plan), &matter);
+    plan.night.wanted_h = 168.0;
+    assert_eq!(of_day(&plan), []);
+}
+
+#[test]
+fn open_volts_below_the_best_ones_are_said() {
+    let mut plan = demo();
+    plan.supply.arrays[0].panel_best_v = Some(Figure::label(40.0));
+    // What was not stated follows.
+    assert_eq!(of_day(&plan), []);
+    plan.supply.arrays[0].panel_open_v = Some(Figure::label(22.5));
+    let matter = Matter::OpenBelowBest {
+        open_v: 22.5,
+        best_v: 40.0,
+    };
+    says(&of_day(&plan), &matter);
+}
+
+#[test]
+fn an_airflow_too_small_for_the_cooling_is_said() {
+    let mut plan = demo();
+    plan.units[0].cooling.airflow_m3_h = Some(Figure::label(20.0));
+    let found = of_day(&plan);
+    assert!(
+        matches!(
+            found[0].matter,
+            Matter::NoSuchCoil {
+                airflow_m3_h: 20.0,
+                ..
+            }
+        ),
+        "{found:?}"
+    );
+}
