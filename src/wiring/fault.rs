@@ -9,8 +9,8 @@ use crate::quantity::{
 };
 
 /// Prospective fault current: source voltage (1 to 1000 V) over the
-/// resistance of the bank (0.00001 to 100 ohm) and of the cable up to the
-/// fault (0 to 100 ohm). Ohm's law.
+/// resistance of the bank (a nano-ohm to 400 ohm) and of the cable up to the
+/// fault, there and back (0 to 100 ohm). Ohm's law.
 ///
 /// Be cautious with what goes in: the highest voltage (while charging), the
 /// lowest resistance (a warm bank, full; cold cable; none for a fault right at

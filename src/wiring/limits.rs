@@ -100,7 +100,7 @@ impl Input {
             Self::Ampacity => (0.0, 10_000.0),
             Self::Volts => (1.0, 1000.0),
             Self::Resistance => (0.0, 100.0),
-            Self::SourceResistance => (1e-5, 100.0),
+            Self::SourceResistance => (1e-9, 400.0),
             Self::Power => (0.001, 100_000.0),
             Self::Efficiency => (0.05, 1.0),
             Self::AllowedDrop => (0.001, 0.5),

@@ -170,7 +170,7 @@ fn row(plan: &Plan, take_off: TakeOff) -> Option<Row> {
     let ohm = string_ohm(plan, false)? * f64::from(bank.series_count);
     let block = Block {
         open_circuit: volts(pack.curve.at(0.5)),
-        resistance: ohms(ohm.clamp(1e-5, 100.0)),
+        resistance: ohms(ohm.max(1e-5)),
     };
     Some(Row {
         blocks: vec![block; usize::try_from(bank.parallel_count).ok()?],

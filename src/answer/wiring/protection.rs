@@ -1,7 +1,7 @@
 //! The fuse of a leg: rating, place, what it must break, and what is in it now.
 
 use super::{
-    asks::{Ask, AskedBy, BANK},
+    asks::{self, Ask, AskedBy, BANK},
     sizes::SizeName,
 };
 use crate::{
@@ -10,12 +10,14 @@ use crate::{
         path::{BankField as B, Path},
         wiring::{FuseKind, Laid, LaidField as L, Leg, WiringField as W},
     },
-    quantity::{amps, in_amps, in_meters, meters, ohms, volts},
+    quantity::{
+        amps, celsius, in_amps, in_meters, in_ohms, meters, ohms, square_millimeters, volts,
+    },
     spread,
     wiring::{
-        BRIGHT_SUN_SHARE, CONTINUOUS_SHARE, Family, FuseAdvice, FusePosition, Place, RatingSource,
-        Trial, fuse_ceiling, marine_allowance, position_met, positions, prospective_fault,
-        recommend, suitability,
+        self, BRIGHT_SUN_SHARE, CONTINUOUS_SHARE, Family, FuseAdvice, FusePosition, Place,
+        RatingSource, Trial, fuse_ceiling, marine_allowance, position_met, positions,
+        prospective_fault, recommend, suitability,
     },
 };
 use serde::{Deserialize, Serialize};
@@ -103,7 +105,15 @@ pub struct Protection {
     pub marine_most_a: f64,
     /// Best first.
     pub positions: Vec<Position>,
+    /// What may flow in a short circuit right behind the fuse, which the fuse must
+    /// break. Only a cable that lies before the fuse lowers it: the one to the
+    /// distribution, for the unit's leg, where its length and conductor are
+    /// stated. At the bank's own terminals there is none.
     pub fault_a: f64,
+    /// What flows in a short circuit at the far end of this leg's own cable, where
+    /// its length and conductor are stated. Absent for panels.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fault_far_a: Option<f64>,
     pub fault_from: FaultFrom,
     /// The highest volts it must break.
     pub charge_v: f64,
@@ -134,6 +144,9 @@ pub(super) fn protection(
         FuseAdvice::BeyondList => (None, None),
     };
     let (fault_a, fault_from) = fault(plan, ask)?;
+    let fault_far_a = (ask.by != AskedBy::Panels)
+        .then(|| behind(ask.charge_v, fault_a, cold_loop_ohm(plan, ask.leg)?))
+        .flatten();
     let recommended_a = recommended.map(|rating| in_amps(rating.current));
     let laid = plan.wiring.laid(ask.leg);
     let wanted_a = laid.fuse_a.or(wanted.map(|rating| in_amps(rating.current)));
@@ -157,6 +170,7 @@ pub(super) fn protection(
         ),
         positions: positions(place).into_iter().map(position).collect(),
         fault_a,
+        fault_far_a,
         fault_from,
         charge_v: ask.charge_v,
         fitted_a: laid.fuse_a,
@@ -275,14 +289,43 @@ pub(super) fn kinds(charge_v: f64, fault_a: f64, rating_a: f64) -> Vec<KindFigur
 }
 
 /// What may flow into a fault right behind the fuse: every block at once, at
-/// charge volts, with no cable to hold it back.
+/// charge volts, through the cable that lies before the fuse and no other.
 fn fault(plan: &Plan, ask: &Ask) -> Option<(f64, FaultFrom)> {
     if ask.by == AskedBy::Panels {
         return Some((BRIGHT_SUN_SHARE * ask.continuous_a, FaultFrom::Panels));
     }
     let parallel = f64::from(plan.banks.get(BANK)?.parallel_count);
     let (one_a, from) = string_fault(plan, ask.charge_v)?;
-    Some((parallel * one_a, from))
+    let bank_a = parallel * one_a;
+    let before_ohm = match ask.leg {
+        Leg::Unit => cold_loop_ohm(plan, Leg::Distribution).unwrap_or(0.0),
+        _ => 0.0,
+    };
+    Some((behind(ask.charge_v, bank_a, before_ohm)?, from))
+}
+
+/// The fault current with so much cable more between source and fault.
+fn behind(charge_v: f64, fault_a: f64, cable_ohm: f64) -> Option<f64> {
+    let source_ohm = ohms(charge_v / fault_a);
+    let fault = prospective_fault(volts(charge_v), source_ohm, ohms(cable_ohm));
+    fault.ok().map(in_amps)
+}
+
+/// The least resistance of a leg's cable, there and back: solid copper of its
+/// size, as cold as the coldest morning. Nothing where length or conductor are
+/// not stated.
+fn cold_loop_ohm(plan: &Plan, leg: Leg) -> Option<f64> {
+    let [length, conductor] = leg.run_paths(plan.night.asked_unit);
+    let length_m = asks::stated(plan, length).filter(|&length_m| length_m > 0.0)?;
+    let area_mm2 = asks::stated(plan, conductor)?;
+    let coldest_c = plan.number(Path::Wiring(W::ColdestC))?;
+    let found = wiring::loop_resistance(
+        square_millimeters(area_mm2),
+        1.0,
+        meters(length_m),
+        celsius(coldest_c),
+    );
+    found.ok().map(in_ohms)
 }
 
 /// The fault current of one string of blocks.
@@ -293,7 +336,8 @@ pub(super) fn string_fault(plan: &Plan, charge_v: f64) -> Option<(f64, FaultFrom
     }
     let bank = plan.banks.get(BANK)?;
     let ohm = string_ohm(plan, true)? * f64::from(bank.series_count);
-    let fault = prospective_fault(volts(charge_v), ohms(ohm.clamp(1e-5, 100.0)), ohms(0.0));
+    // The terminals themselves. No bank has less than a hundredth of a milliohm.
+    let fault = prospective_fault(volts(charge_v), ohms(ohm.max(1e-5)), ohms(0.0));
     Some((in_amps(fault.ok()?), FaultFrom::Resistance))
 }
 

@@ -144,8 +144,14 @@ pub fn fault_text(protection: &Protection) -> String {
         }
         FaultFrom::Panels => "panels give little more than they always do",
     };
+    let far = protection.fault_far_a.map_or_else(String::new, |far_a| {
+        format!(
+            " A short circuit at the far end of this cable draws {}.",
+            amps(far_a)
+        )
+    });
     format!(
-        "It must break {} at {} of direct voltage: {from}.",
+        "It must break {} at {} of direct voltage: {from}.{far}",
         amps(protection.fault_a),
         volts(protection.charge_v)
     )
