@@ -3,16 +3,25 @@
 //! One file a subject; the source stands beside each check. Wherever a check
 //! can go through the contract it does: a plan in, an answer out.
 
+#[path = "../support/vectors.rs"]
+mod vectors;
+
 mod bench_bank;
+mod cabin_heat;
+mod cables;
+mod chances;
 mod charging;
 mod chemistry_models;
 mod constant_power;
+mod days;
 mod inverter;
 mod kinetic;
 mod network;
 mod peukert;
 mod sizing;
 mod staged;
+mod standing;
+mod sun;
 
 use till_morning::{
     answer::{Answer, RunAnswer, night as answer},
