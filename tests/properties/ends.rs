@@ -3,10 +3,8 @@
 
 use till_morning::{
     plan::{
-        Feed, Figure, Path, Plan,
-        cooling::CoolingField as K,
-        day::DayField as D,
-        supply::{ArrayField as A, ControllerKind},
+        Feed, Figure, Path, Plan, cooling::CoolingField as K, day::DayField as D,
+        supply::ControllerKind,
     },
     range::Unit,
     simulate::day::{Inputs, Scene},
@@ -16,7 +14,11 @@ use till_morning::{
 fn plans() -> Vec<Plan> {
     let mut direct = Plan::demo();
     direct.supply.controller = Some(ControllerKind::Direct);
-    direct.supply.arrays[0].panels_series_count = Some(40);
+    // With neither stated, each of Vmp and Voc follows the other (a Voc below Vmp is
+    // said: `OpenBelowBest`).
+    let array = &mut direct.supply.arrays[0];
+    array.panels_series_count = Some(10);
+    (array.panel_best_v, array.panel_open_v) = (None, None);
     let mut dc_dc = Plan::demo();
     dc_dc.units[0].feed = Feed::DcDc {
         output_v: 12.0,
@@ -38,8 +40,6 @@ fn is_said(path: Path) -> bool {
             | Path::Day(D::LatitudeDeg | D::LongitudeDeg | D::AltitudeM)
             // The higher of the two is the high: `LowAboveHigh`.
             | Path::Day(D::HighC | D::LowC)
-            // Voc below Vmp: `OpenBelowBest`.
-            | Path::Array(_, A::PanelOpenV | A::PanelBestV)
             // Too little air for the cooling: `NoSuchCoil`.
             | Path::Cooling(_, K::AirflowM3H)
     )
