@@ -114,16 +114,22 @@ impl Store {
         by_full.min(by_hand).max(0.0)
     }
 
+    /// What a current at the terminals, out of them positive, is in the store.
+    #[must_use]
+    pub fn cell_a(&self, amps: f64) -> f64 {
+        if amps < 0.0 {
+            amps * self.charge_efficiency
+        } else {
+            amps
+        }
+    }
+
     /// The bank after a step at a steady current: out of it positive.
     ///
     /// Exact, for any length; the caller keeps to the greatest currents.
     #[must_use]
     pub fn after(&self, held: Held, step: &Timed, amps: f64) -> Held {
-        let cell_a = if amps < 0.0 {
-            amps * self.charge_efficiency
-        } else {
-            amps
-        };
+        let cell_a = self.cell_a(amps);
         Held {
             cells_ah: held.cells_ah - cell_a * step.hours,
             tanks: step

@@ -36,6 +36,7 @@ pub struct Stepper {
     /// Decay rate of the shell while the air is held, and a whole step of it.
     pub(super) held_lambda: f64,
     pub(super) held_whole: Phi,
+    most_events: usize,
 }
 
 /// What the legs of one step add up to.
@@ -77,7 +78,18 @@ impl Stepper {
             whole: modes.lambda.map(|lambda| Phi::at(lambda * step_s)),
             held_lambda,
             held_whole: Phi::at(held_lambda * step_s),
+            most_events: MOST_EVENTS,
         })
+    }
+
+    /// The same, with no more switches followed in a step than this: for those who
+    /// smooth out cycles faster than any unit's (see [`Thermostat::averaged`]).
+    #[must_use]
+    pub fn with_at_most(self, most_events: usize) -> Self {
+        Self {
+            most_events: most_events.min(MOST_EVENTS),
+            ..self
+        }
     }
 
     /// One step from `from`, inputs running straight from `start` to `end`.
@@ -86,7 +98,8 @@ impl Stepper {
     ///
     /// # Errors
     /// [`CabinError::OutOfRange`] or [`CabinError::NotANumber`] for an input;
-    /// [`CabinError::SwitchesTooFast`] beyond 10 000 switches in a step.
+    /// [`CabinError::SwitchesTooFast`] beyond 10 000 switches in a step, or what
+    /// [`Stepper::with_at_most`] says.
     pub fn step(
         &self,
         from: &State,
@@ -128,7 +141,7 @@ impl Stepper {
         let mut switches = 0;
         let mut was_on = from.running.is_on();
         let mut more = true;
-        for _ in 0..MOST_EVENTS {
+        for _ in 0..self.most_events {
             if leg.running.is_on() != was_on {
                 switches += 1;
                 was_on = !was_on;

@@ -43,6 +43,7 @@ pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
             sum.end_charge_percent,
             sum.warmest_c,
             sum.dark_h,
+            sum.unit_off_h,
             sum.lost_h,
         ];
         values.map(Cell::from).into()

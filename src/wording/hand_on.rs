@@ -93,7 +93,7 @@ pub const MOMENT_HEADS: [&str; 14] = [
 ];
 
 /// Heads of the table of days.
-pub const DAY_HEADS: [&str; 10] = [
+pub const DAY_HEADS: [&str; 11] = [
     "Day",
     "From the panels (Wh)",
     "From chargers (Wh)",
@@ -103,6 +103,7 @@ pub const DAY_HEADS: [&str; 10] = [
     "Charge at the end (%)",
     "Warmest cabin with a mode planned (°C)",
     "Without current (h)",
+    "Unit alone stopped (h)",
     "Above the set point (h)",
 ];
 

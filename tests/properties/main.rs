@@ -15,6 +15,7 @@ mod kinetic;
 mod monotone;
 mod refill;
 mod sane_plan;
+mod stops;
 mod text;
 
 use till_morning::{

@@ -118,6 +118,10 @@ impl Label {
         if self.switches() + extra > other.switches() || (other.is_cool && !self.is_cool) {
             return false;
         }
+        // A unit that was stopped does nothing more in its mode.
+        if self.mark.is_stopped() && !other.mark.is_stopped() {
+            return false;
+        }
         let (air, shell) = self.mark.cabin_c();
         let (other_air, other_shell) = other.mark.cabin_c();
         self.share >= other.share - NEAR[0]

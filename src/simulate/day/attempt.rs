@@ -6,7 +6,7 @@ use super::{
     piece::{MOST_CHARGERS, Piece, Sources},
     record::Sink,
     run::Walk,
-    state::{Keep, stepper},
+    state::{Keep, cycles_too_fast, stepper},
     timeline::Slot,
     unit::{Doing, cabin_air},
 };
@@ -17,10 +17,8 @@ impl<S: Sink> Walk<'_, S> {
     pub(super) fn try_piece(&self, slot: &Slot, from_h: f64, to_h: f64) -> Piece {
         let (start, end) = self.air(slot, from_h, to_h);
         let standing = &self.standing;
-        let is_dark = standing.dark_until.is_some();
-        let rig = slot
-            .rig
-            .filter(|_| !is_dark && standing.unit_off_until.is_none());
+        let is_dark = standing.all_off.is_some();
+        let rig = slot.rig.filter(|_| !is_dark && standing.unit_off.is_none());
         let doing = rig.and_then(|rig| self.doing(rig, start.outdoor_c));
         let step = self.cabin_step(slot, (from_h, to_h), (&start, &end), rig, doing.as_ref());
         let mut hanging = self.hanging(is_dark, rig, doing.as_ref(), &step, to_h - from_h);
@@ -71,7 +69,7 @@ impl<S: Sink> Walk<'_, S> {
         rig: Option<usize>,
         doing: Option<&Doing>,
     ) -> Step {
-        let gains_w = if self.standing.dark_until.is_some() {
+        let gains_w = if self.standing.all_off.is_some() {
             0.0
         } else {
             self.inputs.gains_w
@@ -87,10 +85,14 @@ impl<S: Sink> Walk<'_, S> {
             None if slot.rig.is_some() => Keep::Closed,
             None => Keep::Aired,
         };
-        let stepper = match self.steppers.whole(keep, step_h) {
-            Some((stepper, _)) => stepper,
+        let is_smooth = rig.zip(cooling).is_some_and(|(rig, cooling)| {
+            let share = self.standing.on_share;
+            cycles_too_fast(self.inputs, rig, cooling.sensible_w, share)
+        });
+        let stepper = match self.steppers.whole(keep, step_h, is_smooth) {
+            Some(stepper) => stepper,
             None => {
-                own = stepper(self.inputs, keep, step_h, false);
+                own = stepper(self.inputs, keep, step_h, is_smooth);
                 match &own {
                     Some(stepper) => stepper,
                     None => return still(cabin),
@@ -99,7 +101,7 @@ impl<S: Sink> Walk<'_, S> {
         };
         stepper
             .step(cabin, &start, &end, cooling)
-            // A unit far too large for its cabin and band: its cycles smoothed out.
+            // A unit far too large for its cabin and band, and not known to be.
             .or_else(|error| {
                 self::stepper(self.inputs, keep, step_h, true)
                     .ok_or(error)?
@@ -169,8 +171,8 @@ impl<S: Sink> Walk<'_, S> {
     ) -> Option<Flow> {
         let bank = &self.inputs.bank;
         let own;
-        let lasting = match self.steppers.whole(Keep::Aired, step_h) {
-            Some((_, lasting)) => lasting,
+        let lasting = match self.steppers.lasting(step_h) {
+            Some(lasting) => lasting,
             None => {
                 own = bank.lasting(step_h);
                 &own

@@ -116,7 +116,7 @@ impl Bank {
         }
         let mut flow = flow?;
         if !is_quick {
-            self.close(charge, &mut flow, timed.hours);
+            self.close(charge, &mut flow);
         }
         Some(flow)
     }
@@ -184,9 +184,12 @@ impl Bank {
     }
 
     /// The store's side of the book: what charging loses is lost.
-    fn close(&self, from: f64, flow: &mut Flow, step_h: f64) {
+    ///
+    /// By the current, not by the charge before and after: of a large bank and a
+    /// small draw these differ by no more than their rounding.
+    fn close(&self, from: f64, flow: &mut Flow) {
         let to = self.store.charge(flow.held);
-        flow.store_a = (from - to) * self.store.cells_ah / step_h;
+        flow.store_a = self.store.cell_a(flow.bank_a);
         let emf_v = self.mean_emf_v(from, to);
         flow.store_w = flow.store_a * emf_v;
         let into_a = (-flow.bank_a).max(0.0);

@@ -49,6 +49,15 @@ impl Hanging {
         }
     }
 
+    /// The same with a share of what the unit takes.
+    pub(super) fn with_unit_at(&self, share: f64) -> Self {
+        Self {
+            on: self.on.times(share),
+            off: self.off.times(share),
+            ..*self
+        }
+    }
+
     /// The operating point of the heavier state.
     pub(super) fn heavier(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
         let unit = if self.share > 0.0 { self.on } else { self.off };

@@ -18,17 +18,20 @@ impl<S: Sink> Walk<'_, S> {
     /// Keeps a piece: states move on, books and sink take it in.
     pub(super) fn commit(&mut self, slot: &Slot, piece: &Piece) {
         let before = self.standing.cabin;
+        let was_due = self.standing.keeper.is_due();
         self.standing.cabin = piece.step.state;
         if let Some(rig) = piece.rig {
             let step_h = piece.to_h - piece.from_h;
             let kept = self.inputs.rigs[rig].kept_at(self.standing.load);
             let load = kept * piece.step.full_s / (3600.0 * step_h);
             self.standing.was_asked(load, step_h);
+            self.standing.on_share = piece.step.full_s / (3600.0 * step_h);
         }
         let Some(flow) = piece.flow else {
             return;
         };
-        self.standing.held = flow.held;
+        self.standing.holds(flow.held, &self.inputs.bank);
+        self.standing.is_running = piece.rig.is_some() && piece.hanging.share > 0.0;
         let split = piece.sources.split(&flow);
         self.books.enter(self.inputs, piece, &flow, &split);
         self.burn(piece, &split);
@@ -41,8 +44,10 @@ impl<S: Sink> Walk<'_, S> {
             self.event(at_h, what);
         }
         let keeper = &self.standing.keeper;
+        // The stretch in which the cabin came down to its set point is not held yet.
+        let is_due = was_due && keeper.is_due();
         self.books
-            .warmth(piece, keeper.is_due(), keeper.is_lost(), slot.rig.is_some());
+            .warmth(piece, is_due, keeper.is_lost(), slot.rig.is_some());
         let mode = piece.rig.map(|rig| self.mode_at(rig));
         let mut point = piece.point(self.inputs, &flow, &split, mode);
         point.humidity_percent = self.humidity_percent();

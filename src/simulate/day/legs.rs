@@ -97,6 +97,11 @@ impl Mark {
     pub fn share(&self, legs: &Legs) -> f64 {
         legs.inputs.bank.store.held_share(self.standing.held)
     }
+    /// Whether the unit, or everything, is off until charge has come in.
+    #[must_use]
+    pub fn is_stopped(&self) -> bool {
+        self.standing.unit_off.is_some() || self.standing.all_off.is_some()
+    }
     /// Air and shell.
     #[must_use]
     pub fn cabin_c(&self) -> (f64, f64) {

@@ -205,6 +205,9 @@ impl Books {
         if let Some(day) = self.day(piece.from_h) {
             if is_planned {
                 day.warmest_c = day.warmest_c.max(mean_c);
+                if piece.rig.is_none() && !piece.is_dark {
+                    day.unit_off_h += piece.to_h - piece.from_h;
+                }
             }
             if is_lost {
                 day.lost_h += piece.to_h - piece.from_h;

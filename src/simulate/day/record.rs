@@ -62,6 +62,9 @@ pub enum Happening {
     /// The bank gives no more: everything on it is off.
     Empty {
         stop: Stop,
+        /// The mode that was just starting, where the loads alone would be carried.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        starting: Option<ModeAt>,
     },
     /// Charged far enough again: loads and unit come back.
     BackOn,
@@ -105,6 +108,8 @@ pub struct DaySum {
     pub warmest_c: f64,
     /// Time without the current that was asked for.
     pub dark_h: f64,
+    /// Time with a mode planned and the unit alone stopped.
+    pub unit_off_h: f64,
     /// Time above the set point's band, a mode planned.
     pub lost_h: f64,
 }
@@ -119,6 +124,7 @@ impl DaySum {
         end_charge_percent: 0.0,
         warmest_c: COLDEST_C,
         dark_h: 0.0,
+        unit_off_h: 0.0,
         lost_h: 0.0,
     };
 }

@@ -4,11 +4,10 @@ use super::{
     inputs::Inputs,
     record::{DayPoint, Happening, ModeAt, Outcome, Sink},
     scene::Scene,
-    state::{Books, How, Keep, Standing, Steppers, settled, stepper},
-    stops::is_of_unit,
+    state::{Books, How, Keep, Off, Standing, Steppers, settled, stepper},
     timeline::Slot,
 };
-use crate::{cabin::State, plan::Plan, simulate::Stop};
+use crate::{cabin::State, plan::Plan};
 
 /// Runs the days of a scene with given inputs.
 ///
@@ -56,7 +55,9 @@ pub fn outcome(scene: &Scene, plan: &Plan) -> Option<Outcome> {
 
 /// Shorter stretches are passed over: a thirtieth of a second.
 pub(super) const LEAST_H: f64 = 1e-5;
-/// Pieces that a slot may be cut into by events.
+/// Pieces that a slot may be cut into by events before each stop is taken where
+/// the piece begins. What is stopped stays off longer than a slot lasts, so the
+/// rest takes three at most.
 const MOST_PIECES: usize = 24;
 /// Stretches tried before a shorter one is taken as it is.
 const MOST_TRIES: usize = 4;
@@ -129,21 +130,17 @@ impl<'a, S: Sink> Walk<'a, S> {
             let mode = slot.rig.map(|rig| self.mode_at(rig));
             self.event(from_h, Happening::ModeChanged { mode });
             // Another mode may be one that the bank still carries.
-            self.standing.unit_off_until = None;
+            self.standing.unit_off = None;
+            self.standing.is_running = false;
+            self.standing.on_share = 0.0;
             self.standing.load = 1.0;
         }
         let mut from_h = from_h;
-        for _ in 0..MOST_PIECES {
-            if to_h - from_h <= LEAST_H {
-                return;
-            }
+        let mut pieces = 0;
+        while to_h - from_h > LEAST_H {
             self.come_back(from_h);
-            from_h = self.piece(slot, from_h, to_h);
-        }
-        // So many events within ten minutes: the rest passes in the dark.
-        if to_h - from_h > LEAST_H {
-            self.standing.dark_until = Some(self.standing.back_at(&self.inputs.bank));
-            self.piece(slot, from_h, to_h);
+            from_h = self.piece(slot, from_h, to_h, pieces >= MOST_PIECES);
+            pieces += 1;
         }
     }
 
@@ -152,16 +149,16 @@ impl<'a, S: Sink> Walk<'a, S> {
         ModeAt { unit, mode }
     }
 
-    /// What was stopped comes back once the bank has risen far enough.
+    /// What was stopped comes back once enough charge has come in.
     fn come_back(&mut self, at_h: f64) {
         let share = self.inputs.bank.store.held_share(self.standing.held);
-        let risen = |until: Option<f64>| until.is_some_and(|until| share >= until);
-        if risen(self.standing.dark_until) {
-            self.standing.dark_until = None;
+        let is_over = |off: Option<Off>| off.is_some_and(|off| off.is_over(share, at_h));
+        if is_over(self.standing.all_off) {
+            self.standing.all_off = None;
             self.event(at_h, Happening::BackOn);
         }
-        if risen(self.standing.unit_off_until) {
-            self.standing.unit_off_until = None;
+        if is_over(self.standing.unit_off) {
+            self.standing.unit_off = None;
         }
     }
 
@@ -170,35 +167,24 @@ impl<'a, S: Sink> Walk<'a, S> {
     ///
     /// A stop is located by the mean current of the stretch, and what the unit
     /// does in a shorter one is not the same: so the walk goes up to there, looks
-    /// again, and stops where there is no way left to go.
-    fn piece(&mut self, slot: &Slot, from_h: f64, to_h: f64) -> f64 {
+    /// again, and stops where there is no way left to go. `is_hurried`: at once.
+    fn piece(&mut self, slot: &Slot, from_h: f64, to_h: f64, is_hurried: bool) -> f64 {
         let mut until_h = to_h;
-        for _ in 0..MOST_TRIES {
+        for tries in 0.. {
             let piece = self.try_piece(slot, from_h, until_h);
-            let Some(stop) = self.stop_in(&piece) else {
+            let stop = self.stop_in(&piece);
+            let is_short_enough = tries >= MOST_TRIES && piece.flow.is_some();
+            let Some(stop) = stop.filter(|_| !is_short_enough) else {
                 self.commit(slot, &piece);
                 return until_h;
             };
             until_h = self.locate(&piece, stop);
-            if until_h - from_h <= LEAST_H {
-                self.stop(from_h, stop);
-                return from_h;
+            if is_hurried || until_h - from_h <= LEAST_H {
+                self.stop(&piece, stop);
+                break;
             }
         }
-        let piece = self.try_piece(slot, from_h, until_h);
-        self.commit(slot, &piece);
-        until_h
-    }
-
-    fn stop(&mut self, at_h: f64, stop: Stop) {
-        let until = Some(self.standing.back_at(&self.inputs.bank));
-        if is_of_unit(stop) {
-            self.standing.unit_off_until = until;
-            self.event(at_h, Happening::UnitStopped { stop });
-        } else {
-            self.standing.dark_until = until;
-            self.event(at_h, Happening::Empty { stop });
-        }
+        from_h
     }
 
     /// How things stand before the first step.

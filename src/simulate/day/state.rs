@@ -9,7 +9,7 @@ use super::{
 use crate::{
     bank::Held,
     cabin::{HeatBook, Running, State, Stepper, Thermostat, WaterBook},
-    quantity::{celsius, hours, kelvin_steps},
+    quantity::{celsius, hours, in_joules_per_kelvin, kelvin_steps},
     simulate::Stop,
 };
 
@@ -41,10 +41,14 @@ pub struct Start {
 pub(super) struct Standing {
     pub cabin: State,
     pub held: Held,
-    /// Everything is off until the bank holds this share.
-    pub dark_until: Option<f64>,
-    /// The unit is off until then.
-    pub unit_off_until: Option<f64>,
+    /// Everything is off.
+    pub all_off: Option<Off>,
+    /// The unit alone is off.
+    pub unit_off: Option<Off>,
+    /// The unit ran when last looked at.
+    pub is_running: bool,
+    /// Share of the last stretch that it was on for, by its cooling.
+    pub on_share: f64,
     pub fuel_l: Vec<Option<f64>>,
     pub is_refused: bool,
     pub is_full: bool,
@@ -58,15 +62,46 @@ pub(super) struct Standing {
 const LOOK_BACK_H: f64 = 0.5;
 /// Share of what a bank holds by which it must have risen before what stopped
 /// comes back (common practice, no source).
-pub(super) const BACK_AFTER: f64 = 0.1;
+const BACK_AFTER: f64 = 0.1;
+/// The same where a bank is nearly full: of the room there is left.
+const BACK_AFTER_OF_ROOM: f64 = 0.5;
+/// What stopped stays off for at least so long, h (ours: longer than any delay
+/// that keeps a compressor from short cycles, and a night's events stay few).
+const LEAST_OFF_H: f64 = 0.5;
+/// Rounding that is no charge.
+const ROUNDING: f64 = 1e-9;
+
+/// Something is switched off until charge has come in.
+///
+/// Rest lifts volts and weather moves loads: neither is charge. So what comes
+/// back does so once the bank holds more than its least since the stop, by a
+/// tenth of what it can hold, or half the room that was left. A bank that was
+/// full has no room: nothing comes back on it before it has been drawn from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Off {
+    pub since_h: f64,
+    /// The least share held since.
+    pub least_share: f64,
+}
+
+impl Off {
+    pub(super) fn is_over(&self, share: f64, at_h: f64) -> bool {
+        let rise = BACK_AFTER.min(BACK_AFTER_OF_ROOM * (1.0 - self.least_share));
+        rise > ROUNDING
+            && share >= self.least_share + rise
+            && at_h - self.since_h >= LEAST_OFF_H - ROUNDING
+    }
+}
 
 impl Standing {
     pub(super) fn new(inputs: &Inputs, cabin: State, held: Held) -> Self {
         Self {
             cabin,
             held,
-            dark_until: None,
-            unit_off_until: None,
+            all_off: None,
+            unit_off: None,
+            is_running: false,
+            on_share: 0.0,
             fuel_l: inputs
                 .chargers
                 .iter()
@@ -87,9 +122,16 @@ impl Standing {
         self.load += weight * (load - self.load);
     }
 
-    /// The share at which things come back that stop now.
-    pub(super) fn back_at(&self, bank: &Bank) -> f64 {
-        (bank.store.held_share(self.held) + BACK_AFTER).min(0.98)
+    /// The bank after a stretch, whatever is off with it.
+    pub(super) fn holds(&mut self, held: Held, bank: &Bank) {
+        self.held = held;
+        let share = bank.store.held_share(held);
+        for off in [&mut self.all_off, &mut self.unit_off]
+            .into_iter()
+            .flatten()
+        {
+            off.least_share = off.least_share.min(share);
+        }
     }
 }
 
@@ -124,7 +166,7 @@ impl Books {
     /// Keeps the first of what the answer asks for.
     pub(super) fn note(&mut self, at_h: f64, what: Happening) {
         match what {
-            Happening::Empty { stop } => {
+            Happening::Empty { stop, .. } => {
                 self.empty.get_or_insert((at_h, stop));
             }
             Happening::SetPointLost => {
@@ -158,6 +200,8 @@ impl Books {
 #[derive(Clone, Debug)]
 pub(super) struct Steppers {
     modes: Vec<Stepper>,
+    /// The same with their cycles smoothed out.
+    smooth: Vec<Stepper>,
     /// Closed up with nothing running, and aired.
     none: Stepper,
     aired: Stepper,
@@ -177,11 +221,14 @@ pub(super) enum Keep {
 impl Steppers {
     pub(super) fn new(inputs: &Inputs) -> Option<Self> {
         let step_h = inputs.timeline.step_h;
-        let modes = (0..inputs.rigs.len())
-            .map(|rig| stepper(inputs, Keep::Cooled(rig), step_h, false))
-            .collect::<Option<Vec<_>>>()?;
+        let modes = |is_smooth| {
+            (0..inputs.rigs.len())
+                .map(|rig| stepper(inputs, Keep::Cooled(rig), step_h, is_smooth))
+                .collect::<Option<Vec<_>>>()
+        };
         Some(Self {
-            modes,
+            modes: modes(false)?,
+            smooth: modes(true)?,
             none: stepper(inputs, Keep::Closed, step_h, false)?,
             aired: stepper(inputs, Keep::Aired, step_h, false)?,
             whole: inputs.bank.lasting(step_h),
@@ -189,17 +236,27 @@ impl Steppers {
     }
 
     /// The stepper of a kept cabin if the step is a whole one.
-    pub(super) fn whole(&self, keep: Keep, step_h: f64) -> Option<(&Stepper, &Lasting)> {
-        ((step_h - self.whole.hours).abs() < 1e-12).then(|| {
-            let stepper = match keep {
-                Keep::Aired => &self.aired,
-                Keep::Closed => &self.none,
-                Keep::Cooled(rig) => &self.modes[rig],
-            };
-            (stepper, &self.whole)
+    pub(super) fn whole(&self, keep: Keep, step_h: f64, is_smooth: bool) -> Option<&Stepper> {
+        self.lasting(step_h).map(|_| match keep {
+            Keep::Aired => &self.aired,
+            Keep::Closed => &self.none,
+            Keep::Cooled(rig) if is_smooth => &self.smooth[rig],
+            Keep::Cooled(rig) => &self.modes[rig],
         })
     }
+
+    /// The length of a step if it is a whole one.
+    pub(super) fn lasting(&self, step_h: f64) -> Option<&Lasting> {
+        ((step_h - self.whole.hours).abs() < 1e-12).then_some(&self.whole)
+    }
 }
+
+/// A thermostat that would switch its unit more often than this, every half minute,
+/// has its cycles smoothed out: a compressor's own delay is some minutes (common
+/// practice, no source), so that no such cycles are there to be followed.
+const SWITCHES_PER_H: f64 = 120.0;
+/// The same for short steps.
+const LEAST_EVENTS: usize = 8;
 
 /// A stepper for a kept cabin and a length of step, its thermostat's cycles
 /// smoothed out if that is asked.
@@ -222,7 +279,23 @@ pub(super) fn stepper(
         Keep::Aired => &inputs.aired,
         Keep::Closed | Keep::Cooled(_) => &(inputs.stores, inputs.moist),
     };
-    Stepper::new(stores, moist, thermostat, hours(step_h)).ok()
+    let most_events = LEAST_EVENTS + (step_h * SWITCHES_PER_H) as usize;
+    let stepper = Stepper::new(stores, moist, thermostat, hours(step_h)).ok()?;
+    Some(stepper.with_at_most(most_events))
+}
+
+/// Whether a thermostat would cycle faster than is followed, by the share of its
+/// cooling that was asked for: a unit of P watts on for a share f heats and cools
+/// the air's C through its band b in C b / (P f (1 - f)) seconds.
+pub(super) fn cycles_too_fast(inputs: &Inputs, rig: usize, cooling_w: f64, share: f64) -> bool {
+    if inputs.rigs[rig].modulating {
+        return false;
+    }
+    let air_j = in_joules_per_kelvin(inputs.stores.air) * inputs.band_k;
+    // All of a step may be a rounding more than all of it.
+    let off_share = (1.0 - share).max(0.0);
+    let cycle_h = air_j / (3600.0 * cooling_w * share * off_share);
+    2.0 > SWITCHES_PER_H * cycle_h
 }
 
 fn thermostat(inputs: &Inputs, rig: usize) -> Thermostat {

@@ -39,8 +39,19 @@ fn mode_label(plan: &Plan, mode: Option<ModeAt>) -> String {
 #[must_use]
 pub fn event_sentence(plan: &Plan, event: &DayEvent) -> String {
     match event.what {
-        Happening::Empty { stop } => format!(
+        Happening::Empty {
+            stop,
+            starting: None,
+        } => format!(
             "Everything on the bank is off: it ends {}.",
+            stop_phrase(&stop)
+        ),
+        Happening::Empty {
+            stop,
+            starting: Some(at),
+        } => format!(
+            "Everything on the bank is off: the start of {} ends it {}. The loads alone would be carried.",
+            full_mode_name(plan, at.unit, at.mode),
             stop_phrase(&stop)
         ),
         Happening::BackOn => {
@@ -125,6 +136,22 @@ pub fn power_takeaway(day: &DayAnswer) -> String {
         energy(book.unit_wh),
         energy(book.loads_wh)
     )
+}
+
+/// For how long the unit alone is stopped, and by what first; nothing if it never is.
+pub(super) fn unit_off_sentence(day: &DayAnswer) -> Option<String> {
+    let off_h: f64 = day.days.iter().map(|sum| sum.unit_off_h).sum();
+    let stop = day.events.iter().find_map(|event| match event.what {
+        Happening::UnitStopped { stop } => Some(stop),
+        _ => None,
+    })?;
+    (off_h > 0.0).then(|| {
+        format!(
+            "The cooling unit is stopped for {} with a mode planned, {}; everything else runs on.",
+            duration(off_h),
+            stop_phrase(&stop)
+        )
+    })
 }
 
 fn span_of(values: impl Iterator<Item = f64>) -> (f64, f64) {

@@ -25,7 +25,7 @@ use super::{
     stop_phrase,
 };
 use crate::{
-    answer::day::{DayAnswer, Odds},
+    answer::day::{DayAnswer, Happening, ModeAt, Odds},
     plan::Plan,
     quantity::{celsius, in_fahrenheit},
 };
@@ -152,7 +152,7 @@ pub fn day_sentence(plan: &Plan, day: &DayAnswer) -> String {
     let until = until_wanted(day);
     let modes = planned_modes(plan);
     let least = percent(day.least_charge_percent);
-    match day.empty_h {
+    let lasts = match day.empty_h {
         None if day.span_h > ONE_DAY_H => format!(
             "It lasts all {}: with {modes} each night the bank goes no lower than {least}. {}",
             all_days(day),
@@ -173,6 +173,10 @@ pub fn day_sentence(plan: &Plan, day: &DayAnswer) -> String {
             duration(empty_h),
             warmth(plan, day)
         ),
+    };
+    match happened::unit_off_sentence(day) {
+        Some(stopped) => format!("{lasts} {stopped}"),
+        None => lasts,
     }
 }
 
@@ -249,6 +253,12 @@ pub fn odds_assume(odds: &Odds) -> String {
 pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
     let stop = day.empty_by?;
     let mut sentence = format!("It ends {}.", stop_phrase(&stop));
+    if let Some(at) = starting(day) {
+        sentence += &format!(
+            " That is the start of {}: the loads alone would be carried.",
+            full_mode_name(plan, at.unit, at.mode)
+        );
+    }
     if let Some(odds) = &day.odds {
         let band = odds.hours_h;
         if band.low < day.span_h {
@@ -270,6 +280,15 @@ pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
         }
     }
     Some(sentence)
+}
+
+/// The mode whose start first emptied the bank, if it was that.
+fn starting(day: &DayAnswer) -> Option<ModeAt> {
+    let first = day.events.iter().find_map(|event| match event.what {
+        Happening::Empty { starting, .. } => Some(starting),
+        _ => None,
+    });
+    first.flatten()
 }
 
 /// What is taken without a mode plan.
@@ -294,7 +313,7 @@ pub fn mode_plan_taken(plan: &Plan) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::answer::day::{DayEvent, Happening, ModeAt, day};
+    use crate::answer::day::{DayEvent, day};
 
     fn plain(text: &str) -> String {
         text.replace('\u{202f}', " ")
@@ -363,7 +382,14 @@ mod tests {
         let plan = Plan::demo();
         let stop = crate::simulate::Stop::NoCurrentCarriesIt;
         let all = [
-            Happening::Empty { stop },
+            Happening::Empty {
+                stop,
+                starting: None,
+            },
+            Happening::Empty {
+                stop,
+                starting: Some(ModeAt { unit: 0, mode: 0 }),
+            },
             Happening::BackOn,
             Happening::Full,
             Happening::UnitStopped { stop },
