@@ -3,7 +3,7 @@
 
 use super::{
     switching::Modes,
-    trial::{Chances, Ground, Tally},
+    trial::{Chances, Ground, Tally, nights_of},
 };
 use crate::{
     plan::Plan,
@@ -50,8 +50,6 @@ pub enum Latest {
 pub const NINE_IN_TEN: f64 = 0.9;
 /// Times tried are so far apart, minutes.
 const APART_MIN: u32 = 15;
-/// Drawn nights.
-const NIGHTS: u32 = 60;
 
 /// Draws nights once, then looks for each lower mode's line by halving, some
 /// nights at a time.
@@ -69,6 +67,8 @@ pub struct Bedtime {
     /// Places on the grid of times, 0 the start; the last is never.
     last: u32,
     nights: Vec<Option<(Plan, Inputs)>>,
+    /// How many are drawn.
+    most: u32,
     lines: Vec<Line>,
 }
 
@@ -109,6 +109,7 @@ impl Bedtime {
             lines: lines.collect(),
             draws: modes.draws(plan),
             nights: Vec::new(),
+            most: nights_of(ground.scene.wanted_h),
             last,
             ground,
             modes,
@@ -120,7 +121,7 @@ impl Bedtime {
     /// every line is found.
     pub fn step(&mut self, nights: u32) -> bool {
         for _ in 0..nights {
-            if self.nights.len() < NIGHTS as usize {
+            if self.nights.len() < self.most as usize {
                 self.draw();
             } else if !self.run() {
                 return true;
@@ -171,7 +172,7 @@ impl Bedtime {
                 from: mode_at(self.from),
                 to: line.to.map(mode_at),
                 latest: line.found?,
-                samples_count: NIGHTS,
+                samples_count: self.most,
                 resolution_min: APART_MIN,
             })
         });
@@ -224,6 +225,6 @@ impl Line {
 #[must_use]
 pub fn bedtime_lines(plan: &Plan) -> Option<Vec<BedtimeLine>> {
     let mut bedtime = Bedtime::new(plan)?;
-    while !bedtime.step(NIGHTS) {}
+    while !bedtime.step(u32::MAX) {}
     bedtime.finish()
 }

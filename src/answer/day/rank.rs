@@ -2,7 +2,7 @@
 
 use super::{
     change::Change,
-    trial::{Chances, Ground, Tally},
+    trial::{Chances, Ground, Tally, nights_of},
 };
 use crate::{
     answer::held_span,
@@ -67,10 +67,9 @@ pub struct MoreHours {
 
 /// Days tried at least: what lasts one night may fail in the next.
 const LEAST_DAYS: u32 = 3;
-/// Drawn nights for each plan.
-const NIGHTS: u32 = 60;
-/// Drawn nights in one slice of the work, worth about a run of the long days.
-const NIGHTS_AT_ONCE: u32 = 6;
+/// Days of drawn nights in one slice of the work, worth about a run of the long
+/// days.
+const DAYS_AT_ONCE: f64 = 6.0;
 /// Hours that count as the same when ranking, so that a touch of a key does not
 /// shuffle the list.
 const SAME_H: f64 = 0.1;
@@ -135,7 +134,10 @@ impl Ranker {
     /// Returns whether all is done. Hours come first, odds after.
     pub fn step(&mut self, slices: u32) -> bool {
         let plans = self.tried.len() as u32;
-        let all = plans * (1 + NIGHTS / NIGHTS_AT_ONCE);
+        let wanted_h = self.night.scene.wanted_h;
+        let most = nights_of(wanted_h);
+        let at_once = (DAYS_AT_ONCE / (wanted_h / 24.0).max(1.0)).max(1.0) as u32;
+        let all = plans * (1 + most.div_ceil(at_once));
         for _ in 0..slices {
             if self.done >= all {
                 return true;
@@ -144,8 +146,8 @@ impl Ranker {
             match (self.done / plans).checked_sub(1) {
                 None => tried.outcome = self.days.outcome(&tried.plan),
                 Some(slice) => {
-                    let first = slice * NIGHTS_AT_ONCE;
-                    let nights = first..first + NIGHTS_AT_ONCE;
+                    let first = slice * at_once;
+                    let nights = first..(first + at_once).min(most);
                     tried.tally.draw(&self.night, &tried.draws, nights);
                 }
             }

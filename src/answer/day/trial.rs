@@ -66,6 +66,19 @@ impl Ground {
     }
 }
 
+/// Drawn nights behind odds that are said in tens of per cent.
+const NIGHTS: u32 = 60;
+/// The same of long nights, at the least.
+const LEAST_NIGHTS: u32 = 20;
+
+/// How many nights are drawn up to a wanted hour: sixty, and of nights longer than
+/// a day as many as make sixty days, but twenty at least.
+pub(super) fn nights_of(wanted_h: f64) -> u32 {
+    // The cast saturates.
+    let as_long = (f64::from(NIGHTS) * 24.0 / wanted_h.max(24.0)) as u32;
+    as_long.clamp(LEAST_NIGHTS, NIGHTS)
+}
+
 /// Odds counted over drawn nights. Raw shares, as in [`super::Odds`].
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
