@@ -17,6 +17,7 @@ mod refill;
 mod sane_plan;
 mod stops;
 mod text;
+mod walk;
 
 use till_morning::{
     answer::{RunAnswer, night as answer},
