@@ -165,14 +165,15 @@ impl Draft {
         });
     }
 
-    /// Takes a row out of a list; texts of the rows below move up with them.
+    /// Takes a row out of a list with all that refers to it, its texts among them
+    /// (see [`Plan::remove_row`]).
     pub fn remove(&mut self, list: Path, row: usize) {
-        let moved = std::mem::take(&mut self.typed);
-        remove_row(&mut self.plan, list, row);
-        self.typed = moved
-            .into_iter()
-            .filter_map(|(path, text)| Some((moved_up(path, list, row)?, text)))
-            .collect();
+        for gone in self.plan.remove_row(list, row) {
+            self.typed = std::mem::take(&mut self.typed)
+                .into_iter()
+                .filter_map(|(path, text)| Some((path.without_row(gone)?, text)))
+                .collect();
+        }
     }
 
     fn typed_at(&self, path: Path) -> Option<&str> {
@@ -225,58 +226,6 @@ impl Draft {
             _ => entry.value,
         }
     }
-}
-
-fn remove_row(plan: &mut Plan, list: Path, row: usize) {
-    fn take<T>(rows: &mut Vec<T>, row: usize) {
-        if row < rows.len() {
-            rows.remove(row);
-        }
-    }
-    match list {
-        Path::Banks => take(&mut plan.banks, row),
-        Path::Units => take(&mut plan.units, row),
-        Path::Loads => take(&mut plan.loads, row),
-        Path::Arrays => take(&mut plan.supply.arrays, row),
-        Path::Chargers => take(&mut plan.supply.chargers, row),
-        Path::ModePlan => take(&mut plan.mode_plan, row),
-        Path::CheckIns => take(&mut plan.check_ins, row),
-        Path::Claims => take(&mut plan.claims, row),
-        Path::Modes(unit) => {
-            if let Some(unit) = plan.units.get_mut(unit) {
-                take(&mut unit.modes, row);
-            }
-        }
-        _ => {}
-    }
-    let night = &mut plan.night;
-    night.asked_unit = night.asked_unit.min(plan.units.len().saturating_sub(1));
-    let modes = plan
-        .units
-        .get(night.asked_unit)
-        .map_or(0, |unit| unit.modes.len());
-    night.asked_mode = night.asked_mode.min(modes.saturating_sub(1));
-}
-
-/// An address after a row was taken out of a list; none for the row itself.
-fn moved_up(path: Path, list: Path, row: usize) -> Option<Path> {
-    let up = |at: usize| (at != row).then(|| at - usize::from(at > row));
-    Some(match (list, path) {
-        (Path::Banks, Path::Bank(at, field)) => Path::Bank(up(at)?, field),
-        (Path::Units, Path::Unit(at, field)) => Path::Unit(up(at)?, field),
-        (Path::Units, Path::Mode(at, mode, field)) => Path::Mode(up(at)?, mode, field),
-        (Path::Loads, Path::Load(at)) => Path::Load(up(at)?),
-        (Path::Units, Path::Cooling(at, field)) => Path::Cooling(up(at)?, field),
-        (Path::Arrays, Path::Array(at, field)) => Path::Array(up(at)?, field),
-        (Path::Chargers, Path::Charger(at, field)) => Path::Charger(up(at)?, field),
-        (Path::ModePlan, Path::ModeRow(at, field)) => Path::ModeRow(up(at)?, field),
-        (Path::CheckIns, Path::CheckIn(at, field)) => Path::CheckIn(up(at)?, field),
-        (Path::Claims, Path::Claim(at, field)) => Path::Claim(up(at)?, field),
-        (Path::Modes(unit), Path::Mode(at, mode, field)) if at == unit => {
-            Path::Mode(at, up(mode)?, field)
-        }
-        (_, path) => path,
-    })
 }
 
 #[cfg(test)]

@@ -20,6 +20,7 @@ pub mod part;
 pub mod path;
 pub mod read;
 pub mod reader;
+pub mod rows;
 mod slot;
 pub mod supply;
 mod units;
