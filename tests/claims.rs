@@ -11,6 +11,7 @@ use till_morning::{
         claims::{AirBasis, Claimed, MeterClass},
         open::{plan_from_json, plan_to_json},
     },
+    wording,
 };
 
 fn judged(claim: Claim) -> ClaimAnswer {
@@ -55,8 +56,60 @@ fn measured_energy_against_its_claim() {
     });
     assert_eq!(
         (none.verdict, none.missing),
-        (V::TooCloseToCall, Some(Missing::Meter))
+        (V::NotJudged, Some(Missing::Meter))
     );
+}
+
+/// What stands on the page and in the table of a plan's claims.
+fn said(plan: &Plan) -> (String, String) {
+    let night = night(plan);
+    let answer = claims(plan, &night.runs);
+    let headline = wording::claims::headline(plan, &answer);
+    let verdict = answer.claims.first().map(wording::claims::verdict_text);
+    (headline, verdict.unwrap_or_default())
+}
+
+// JCGM 106:2012, 3.3: a decision wants a measured value and its uncertainty. With no
+// meter there is none, so there is no decision, and not a close one either.
+#[test]
+fn without_a_meter_it_is_not_judged_and_says_so() {
+    let mut plan = Plan::demo();
+    plan.claims = vec![Claim {
+        meter: None,
+        ..energy(1.0)
+    }];
+    let (headline, verdict) = said(&plan);
+    assert_eq!(verdict, "not judged: no meter named");
+    assert!(
+        headline.ends_with("not judged: no meter named."),
+        "{headline}"
+    );
+    assert!(claims(&plan, &[]).claims[0].decisive.is_none());
+    // Two of them are not called either.
+    plan.claims.push(plan.claims[0].clone());
+    let (headline, _) = said(&plan);
+    assert!(headline.contains("None of the 2 claims"), "{headline}");
+    // What a close call has to say stays.
+    plan.claims = vec![energy(8.0)];
+    assert_eq!(said(&plan).1, "too close to call");
+}
+
+#[test]
+fn the_headline_asks_for_what_the_first_claim_lacks() {
+    let mut plan = Plan::demo();
+    assert!(said(&plan).0.starts_with("Nothing is claimed yet"));
+    plan.claims = vec![Claim::of(Claimed::Energy)];
+    assert_eq!(
+        said(&plan).0,
+        "Claim 1: type what is claimed, and what you measured."
+    );
+    plan.claims[0].claimed_wh = Some(4096.0);
+    assert_eq!(said(&plan).0, "Claim 1: type what you measured.");
+    plan.claims[0].measured_wh = Some(Figure::measured(-1.0));
+    assert_eq!(said(&plan).0, "Claim 1: type numbers within their ranges.");
+    plan.claims[0].claimed_wh = None;
+    plan.claims[0].measured_wh = Some(Figure::measured(4319.0));
+    assert_eq!(said(&plan).0, "Claim 1: type what is claimed.");
 }
 
 // Common practice, no source: 699 paid for it is 16 cents per measured Wh.
@@ -148,7 +201,7 @@ fn lead_acid_is_corrected_first() {
         ..Claim::of(Claimed::Charge)
     }];
     let blind = claims(&plan, &[]).claims.remove(0);
-    assert!(blind.missing.is_some() && blind.verdict == V::TooCloseToCall);
+    assert!(blind.missing.is_some() && blind.verdict == V::NotJudged);
     plan.claims[0].rate_a = Some(10.0);
     plan.claims[0].test_c = Some(25.0);
     let judged = claims(&plan, &[]).claims.remove(0);

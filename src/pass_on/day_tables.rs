@@ -71,7 +71,7 @@ pub fn claims(plan: &Plan, answer: &Answer) -> Table {
             measured,
             judged.expanded.into(),
             judged.share_percent.into(),
-            words::verdict_name(judged.verdict).into(),
+            words::verdict_text(judged).into(),
             judged
                 .missing
                 .map_or(Cell::Empty, |missing| say::missing_sentence(missing).into()),

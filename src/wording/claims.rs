@@ -93,8 +93,9 @@ pub use log::{
 };
 pub use report::{Row, air_detail, air_rows, money_rows, report_notes, report_row};
 pub use rows::rows_text;
+pub(super) use said::not_judged;
 pub use said::{
     about_name, air_refusal, air_sentence, budget_name, claim_number, claim_title, class_name,
     end_by_name, full_by_name, headline, missing_sentence, money_sentence, next_sentence, plainly,
-    pocket_sentence, watts_text, whole_percent,
+    pocket_sentence, verdict_text, watts_text, whole_percent,
 };

@@ -6,7 +6,10 @@ use super::{
     run_detail, run_sentence, unit_name, unit_sign, words,
 };
 use crate::{
-    answer::{RunAnswer, claims::ClaimVerdict},
+    answer::{
+        RunAnswer,
+        claims::{ClaimAnswer, ClaimVerdict},
+    },
     drawing::Text,
     plan::{
         Feed, Figure, Path, Plan,
@@ -140,18 +143,20 @@ pub const fn claimed_name(about: Claimed) -> &'static str {
     }
 }
 
-/// A verdict, word for word.
+/// A verdict, word for word, or why there is none.
 #[must_use]
-pub const fn verdict_name(verdict: ClaimVerdict) -> &'static str {
-    match verdict {
+pub fn verdict_text(judged: &ClaimAnswer) -> String {
+    match judged.verdict {
         ClaimVerdict::BeatsIt => "beats it",
         ClaimVerdict::FallsShort => "falls short",
         ClaimVerdict::BearsItOut => "bears it out",
         ClaimVerdict::TooCloseToCall => "too close to call",
+        ClaimVerdict::NotJudged => return super::claims::not_judged(judged.missing),
         ClaimVerdict::Inside => "inside",
         ClaimVerdict::OutsideBelow => "outside, below",
         ClaimVerdict::OutsideAbove => "outside, above",
     }
+    .into()
 }
 
 /// Heads of the table of what was asked.

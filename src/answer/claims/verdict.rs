@@ -67,6 +67,8 @@ pub enum ClaimVerdict {
     FallsShort,
     BearsItOut,
     TooCloseToCall,
+    /// No accuracy can be given; [`ClaimAnswer::missing`] says what is missing.
+    NotJudged,
     /// Of a claimed range.
     Inside,
     OutsideBelow,
@@ -171,7 +173,10 @@ pub fn judged(plan: &Plan, at: usize, air: Option<&AirAnswer>) -> Option<ClaimAn
         }
     }
     figure.resolved = missing.is_none();
-    let (verdict, decisive) = verdict(about, &figure, claimed, claimed_most, claim);
+    let (verdict, decisive) = match missing {
+        None => verdict(about, &figure, claimed, claimed_most, claim),
+        Some(_) => (ClaimVerdict::NotJudged, None),
+    };
     Some(ClaimAnswer {
         claim: at,
         about,

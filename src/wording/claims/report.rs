@@ -5,7 +5,7 @@ use super::{
     figures::{claimed_text, figure_text, measured_text, uncertainty_text},
     said::{
         claim_title, conditions, decisive_sentence, limited_sentence, missing_sentence,
-        verdict_name,
+        verdict_text,
     },
 };
 use crate::{
@@ -22,7 +22,7 @@ pub fn report_row(plan: &Plan, answer: &ClaimAnswer) -> [String; 5] {
         claimed_text(answer),
         measured_text(plan, answer),
         answer.share_percent.map_or_else(|| "—".into(), share_text),
-        verdict_name(answer.verdict).to_owned(),
+        verdict_text(answer),
     ]
 }
 

@@ -5,12 +5,12 @@ use crate::{
         NoPocket, Pocket, PocketOutcome,
         claims::{
             AirAnswer, AirRefusal, ClaimAnswer, ClaimVerdict, ClaimsAnswer, How, Missing,
-            MoneyAnswer, ToMeasure, air::AirInputRead,
+            MoneyAnswer, ToMeasure, air::AirInputRead, verdict::measured_value,
         },
     },
     bench::measured::Source,
     plan::{
-        Claim, Plan,
+        Claim, Path, Plan,
         claims::{Claimed, EndBy, FullBy, MeterClass},
     },
     wording::{
@@ -35,18 +35,35 @@ pub const fn about_name(about: Claimed) -> &'static str {
     }
 }
 
-/// A verdict in our words.
+/// A verdict in our words, or why there is none.
 #[must_use]
-pub const fn verdict_name(verdict: ClaimVerdict) -> &'static str {
-    match verdict {
+pub fn verdict_text(answer: &ClaimAnswer) -> String {
+    match answer.verdict {
         ClaimVerdict::BeatsIt => "beats it",
         ClaimVerdict::FallsShort => "falls short",
         ClaimVerdict::BearsItOut => "bears it out",
         ClaimVerdict::TooCloseToCall => "too close to call",
+        ClaimVerdict::NotJudged => return not_judged(answer.missing),
         ClaimVerdict::Inside => "inside the claimed range",
         ClaimVerdict::OutsideBelow => "below the claimed range",
         ClaimVerdict::OutsideAbove => "above the claimed range",
     }
+    .into()
+}
+
+/// That there is no verdict, and why in a few words.
+pub(in crate::wording) fn not_judged(missing: Option<Missing>) -> String {
+    let why = match missing {
+        None => return "not judged".into(),
+        Some(Missing::Meter) => "no meter named",
+        Some(Missing::Limits) => "no limits of the meter given",
+        Some(Missing::RateOrMinutes) => "neither current nor time of the run given",
+        Some(Missing::FreeArea) => "free area of the grille not given",
+        Some(Missing::MeterOfThatKind) => "that meter does not read this",
+        Some(Missing::Bank) => "its bank is not in the plan",
+        Some(Missing::LeadAcidConditions) => "current and temperature of the run not given",
+    };
+    format!("not judged: {why}")
 }
 
 /// A kind of meter.
@@ -89,10 +106,14 @@ pub const fn end_by_name(end: EndBy) -> &'static str {
 #[must_use]
 pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
     let Some(first) = answer.claims.first() else {
-        return "Nothing is claimed yet: drop a log here, or type a claim and what you measured."
-            .into();
+        return not_yet(plan);
     };
-    let decided = |c: &&ClaimAnswer| c.verdict != ClaimVerdict::TooCloseToCall;
+    let decided = |c: &&ClaimAnswer| {
+        !matches!(
+            c.verdict,
+            ClaimVerdict::TooCloseToCall | ClaimVerdict::NotJudged
+        )
+    };
     let share = first.share_percent.map_or_else(String::new, |share| {
         format!(", {}\u{202f}% of the claim", fixed(share, 1))
     });
@@ -100,7 +121,7 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
         "{}: {} measured{share}: {}.",
         claim_title(plan, first),
         measured_alone(plan, first),
-        verdict_name(first.verdict),
+        verdict_text(first),
     );
     match answer.claims.len() {
         1 => one,
@@ -109,6 +130,24 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
             called => format!("{one} Of {all} claims, {called} can be called."),
         },
     }
+}
+
+/// What to do next where no claim can be held against a figure yet.
+fn not_yet(plan: &Plan) -> String {
+    let Some(claim) = plan.claims.first() else {
+        return "Nothing is claimed yet: drop a log here, or type a claim and what you measured."
+            .into();
+    };
+    let [low, high, _] = claim.about_taken().fields();
+    let claimed = [low, high].map(|field| plan.stated(Path::Claim(0, field)));
+    let claimed = claimed.iter().any(Option::is_some);
+    let missing = match (claimed, measured_value(claim).is_some()) {
+        (false, false) => "what is claimed, and what you measured",
+        (false, true) => "what is claimed",
+        (true, false) => "what you measured",
+        (true, true) => "numbers within their ranges",
+    };
+    format!("{}: type {missing}.", claim_number(0))
 }
 
 /// A claim's own name, and what it is about.
