@@ -223,6 +223,18 @@ unit!(
     "watts a square metre"
 );
 
+unit!(
+    Velocity,
+    uom::si::velocity::mile_per_hour,
+    miles_per_hour,
+    in_miles_per_hour,
+    "miles an hour"
+);
+
+/// One pound (avoirdupois) in kilograms, exact by definition. `uom` rounds it.
+const POUND_KG: f64 = 0.453_592_37;
+/// One US gallon in litres, exact by definition: 231 cubic inches.
+pub const GALLON_L: f64 = 3.785_411_784;
 /// One Btu (International Table) in joules, exact by definition.
 const BTU_J: f64 = 1_055.055_852_62;
 /// One cubic foot a minute in cubic metres a second, exact: 0.3048^3 / 60.
@@ -230,6 +242,12 @@ const BTU_J: f64 = 1_055.055_852_62;
 const CFM_M3_S: f64 = 0.028_316_846_592 / 60.0;
 /// One ton of refrigeration, by definition 12 000 Btu/h (3 516.85 W).
 const TON_BTU_H: f64 = 12_000.0;
+
+/// A mass of so many pounds.
+#[must_use]
+pub fn pounds(number: f64) -> Mass {
+    kilograms(number * POUND_KG)
+}
 
 /// A power of so many Btu (International Table) an hour.
 #[must_use]

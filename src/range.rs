@@ -35,7 +35,10 @@ pub enum Unit {
     SquareMeter,
     CubicMeter,
     CubicMeterPerHour,
+    /// Of wind.
     MeterPerSecond,
+    /// Of the air at a grille or coil, in metres a second.
+    FaceVelocity,
     PerHour,
     PercentPerKelvin,
     WattPerSquareMeter,
@@ -204,7 +207,7 @@ ranges! {
     METER_NUMBER = 0.0..=1_000_000.0, Number;
     MEASURED_MIN = 0.1..=100_000.0, Minute;
     GRILLE_M2 = 0.0001..=10.0, SquareMeter;
-    VANE_M_S = 0.0..=50.0, MeterPerSecond;
+    VANE_M_S = 0.0..=50.0, FaceVelocity;
     OFFSET_A = -50.0..=50.0, Amp;
     PRICE_NUMBER = 0.0..=10_000_000.0, Number;
     CYCLES_NUMBER = 1.0..=100_000.0, Number;

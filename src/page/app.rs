@@ -17,11 +17,11 @@ use super::{
     units::units,
 };
 use super::{
-    browser::{document, listen, window},
+    browser::{document, language, listen, window},
     reactive::*,
 };
 use crate::{
-    plan::{Plan, draft::Draft},
+    plan::{Plan, Show, draft::Draft},
     wording::{Notice, words},
 };
 
@@ -30,9 +30,14 @@ const COLUMN_PX: f64 = 720.0;
 /// What the page keeps free at both sides together.
 const SIDES_PX: f64 = 32.0;
 
+/// What a first visit opens with, in the units that the browser's language asks for.
+pub fn example() -> Plan {
+    Plan::demo().shown_as(Show::of_tag(&language()))
+}
+
 /// Builds the whole page.
 pub fn app() -> Vec<El> {
-    let state = State::new(Draft::of(Plan::demo()));
+    let state = State::new(Draft::of(example()));
     part::once_there(move |there| keep::open(there, state));
     if part::there().is_none() && keep::has_something() {
         state.notice.set(Some(Notice::PartNotThere));

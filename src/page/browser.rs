@@ -13,6 +13,11 @@ pub fn document() -> web_sys::Document {
     window().document().expect("a document")
 }
 
+/// The tag of the language that the browser is set to.
+pub fn language() -> String {
+    window().navigator().language().unwrap_or_default()
+}
+
 /// Calls `heard` at each of the window's events, for as long as the owner lives.
 pub fn listen(event: &'static str, heard: impl Fn() + 'static) {
     let heard: Box<dyn FnMut()> = Box::new(heard);

@@ -6,10 +6,7 @@ use super::{
     state::State,
 };
 use crate::{
-    plan::{
-        Figure, Origin, Path, Plan,
-        draft::{Draft, Echo},
-    },
+    plan::{Figure, Origin, Path, Plan, draft::Draft},
     range::Unit,
     wording::{self, words},
 };
@@ -98,6 +95,8 @@ pub(super) fn keyboard(input: El, path: Path) -> El {
     match path.range() {
         // Negative numbers need a keyboard with a minus, which `decimal` may lack.
         Some(range) if range.min < 0.0 || range.unit == Unit::ClockMinute => input,
+        // `45 A`, `2x100` and `240 cfm` are invited: they need letters.
+        _ if path.invites_letters() => input,
         Some(range) if range.unit == Unit::Count => input.attr("inputmode", "numeric"),
         _ => input.attr("inputmode", "decimal"),
     }
@@ -121,18 +120,13 @@ impl Parts {
         if self.input.value() != text {
             self.input.set_value(&text);
         }
-        let default = draft.plan.assumed(path).map_or_else(String::new, |f| {
-            draft.written(path, wording::rounded(f.value))
-        });
+        let default = draft.default_text(path);
         if self.input.placeholder() != default {
             self.input.set_placeholder(&default);
         }
-        let us_units = draft.plan.show.us_units;
-        let sign = path
-            .range()
-            .map_or("", |range| wording::unit_sign(range.unit, us_units));
-        // A gauge is its own unit.
-        let sign = if text.ends_with("AWG") { "" } else { sign };
+        let units = draft.plan.show;
+        let unit = draft.unit_beside(path);
+        let sign = unit.map_or("", |unit| wording::unit_sign(unit, units));
         set_text(&self.unit, sign);
         set_text(&self.unit_in_label, &wording::unit_in_label(sign));
         let troubled = draft.trouble(path).is_some();
@@ -140,15 +134,16 @@ impl Parts {
         set_attr(&self.input, "aria-invalid", troubled.then_some("true"));
         set_text(
             &self.error,
-            &if troubled {
-                wording::entry_trouble(path)
-            } else {
-                String::new()
+            &match draft.wanted(path) {
+                Some(wanted) if troubled => wording::entry_trouble(path, wanted, units),
+                _ => String::new(),
             },
         );
         set_text(
             &self.echo,
-            &draft.echo(path).map_or_else(String::new, echo_text),
+            &draft
+                .echo(path)
+                .map_or_else(String::new, |echo| wording::echo_sentence(echo, units)),
         );
         let described = match (troubled, self.hint_id.is_empty()) {
             (true, true) => self.error_id.clone(),
@@ -163,21 +158,12 @@ impl Parts {
     }
 }
 
-fn echo_text(echo: Echo) -> String {
-    match echo {
-        Echo::Value { value, unit } => wording::reading_echo(&wording::stated_text(value, unit)),
-        Echo::Strings { count, each, unit } => {
-            wording::strings_echo(count, &wording::stated_text(each, unit))
-        }
-    }
-}
-
 const ORIGINS: [Origin; 3] = [Origin::Label, Origin::Measured, Origin::Guess];
 
 /// Where a number comes from: a choice of three. A number left to its default
 /// has no origin to choose, only one to show. Choices and counts have none.
 fn origin_mark(state: State, path: Path) -> Option<El> {
-    if !state.plan.with_untracked(|plan| plan.has_origin(path)) {
+    if !state.plan_now(|plan| plan.has_origin(plan.kept_at(path))) {
         return None;
     }
     let select = h("select", "origin").attr("aria-label", &wording::origin_question(path));
@@ -192,6 +178,7 @@ fn origin_mark(state: State, path: Path) -> Option<El> {
             .into_iter()
             .find(|&origin| wording::origin_name(origin) == name);
         state.edit(|plan| {
+            let path = plan.kept_at(path);
             if let (Some(from), Some(figure)) = (chosen, plan.figure(path)) {
                 plan.set_figure(
                     path,
@@ -208,6 +195,7 @@ fn origin_mark(state: State, path: Path) -> Option<El> {
     let (choice, mark) = (select.0.clone(), assumed.0.clone());
     always(move || {
         state.with_draft(|draft| {
+            let path = draft.plan.kept_at(path);
             let stated = draft.plan.stated(path).is_some();
             set_attr(&choice, "hidden", stated.then_some("").xor(Some("")));
             set_attr(&mark, "hidden", stated.then_some(""));
@@ -215,7 +203,7 @@ fn origin_mark(state: State, path: Path) -> Option<El> {
                 set_attr(&mark, "hidden", Some(""));
                 return;
             };
-            let words = wording::origin_mark(path, figure);
+            let words = wording::origin_mark(path, figure, draft.plan.show);
             set_attr(&choice, "title", Some(&words));
             set_attr(&mark, "title", Some(&words));
             let choice: &web_sys::HtmlSelectElement = choice.unchecked_ref();

@@ -4,6 +4,7 @@
 //! works as it is and says so.
 
 use super::{
+    app::example,
     browser::{forget, later, listen, window},
     dom::always,
     reactive::*,
@@ -52,7 +53,7 @@ pub fn open(there: There, state: State) {
         return;
     }
     let opened = opened();
-    let example = Draft::of(Plan::demo());
+    let example = Draft::of(example());
     let untouched = state.draft.with_untracked(|draft| *draft == example);
     if let Some(own) = opened.own {
         state.remember_other(own);

@@ -47,8 +47,12 @@ pub fn keeping(state: State) -> El {
     let picker: web_sys::HtmlElement = file.0.clone().unchecked_into();
     let undo = button("", words::UNDO, move || state.undo())
         .live_flag("disabled", move || !state.can_undo());
-    let replace =
-        move |plan: fn() -> Plan, notice| move || state.replace(Draft::of(plan()), notice);
+    let replace = move |plan: fn() -> Plan, notice| {
+        move || {
+            let units = state.plan_now(|plan| plan.show);
+            state.replace(Draft::of(plan().shown_as(units)), notice);
+        }
+    };
     let buttons = h("div", "buttons")
         .child(undo)
         .child(button("", words::COPY_LINK, copy))

@@ -34,16 +34,7 @@ fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
 fn unit_modes(state: State, unit: usize, units: usize) -> El {
     let count =
         move || state.with_plan(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()));
-    // The kind of draw decides which field a row has.
-    let key = move || {
-        let paths: Vec<String> = state.with_plan(|plan| {
-            (0..count())
-                .filter_map(|mode| plan.draw_path(unit, mode))
-                .map(|path| path.to_string())
-                .collect()
-        });
-        paths.join(" ")
-    };
+    let key = move || count().to_string();
     let rows = move || {
         let rows = (0..count()).map(|mode| mode_row(state, unit, mode, count()));
         let add = (count() < MOST_MODES).then(|| {
@@ -77,13 +68,11 @@ fn mode_row(state: State, unit: usize, mode: usize, count: usize) -> El {
         words::MODE_NAME,
         move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name),
     );
-    let path = state.with_plan(|plan| plan.draw_path(unit, mode));
+    // One field for watts and amps: it stays while one becomes the other in it.
+    let draw = row_field(state, Path::Mode(unit, mode, M::PowerW));
     let remove =
         (count > 1).then(|| remove_button(state, words::REMOVE_MODE, Path::Modes(unit), mode));
-    h("div", "row")
-        .child(name)
-        .children(path.map(|path| row_field(state, path)))
-        .children(remove)
+    h("div", "row").child(name).child(draw).children(remove)
 }
 
 fn remove_button(state: State, words: &str, list: Path, row: usize) -> El {

@@ -83,7 +83,10 @@ fn findings(state: State, notes: bool) -> El {
                 .findings
                 .iter()
                 .filter(|f| (f.severity == Severity::Note) == notes);
-            wanted.map(wording::finding_sentence).collect::<Vec<_>>()
+            let units = state.with_plan(|plan| plan.show);
+            wanted
+                .map(|one| wording::finding_sentence(one, units))
+                .collect::<Vec<_>>()
         })
     };
     let class = if notes {

@@ -3,12 +3,17 @@
 use super::table::{Cell, Table};
 use crate::{
     answer::{Answer, DayAnswer},
-    plan::{Path, Plan},
+    plan::{
+        Path, Plan,
+        entry::{shown, width_shown},
+    },
+    range::Unit,
     wording::{self, claims as say, hand_on as words},
 };
 
 /// The day moment by moment, then summed up by days.
 pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
+    let warm = |value_c| shown(value_c, Unit::Celsius, plan.show);
     let moments = day.trace.iter().map(|point| {
         let mode = point.mode.map_or(Cell::Empty, |at| {
             wording::full_mode_name(plan, at.unit, at.mode).into()
@@ -19,8 +24,8 @@ pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
             point.charge_percent,
             point.terminal_v,
             point.bank_a,
-            point.cabin_c,
-            point.outdoor_c,
+            warm(point.cabin_c),
+            warm(point.outdoor_c),
             point.humidity_percent,
             point.solar_w,
             point.charger_w,
@@ -41,7 +46,7 @@ pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
             sum.unit_wh,
             sum.least_charge_percent,
             sum.end_charge_percent,
-            sum.warmest_c,
+            warm(sum.warmest_c),
             sum.dark_h,
             sum.unit_off_h,
             sum.lost_h,
@@ -49,27 +54,40 @@ pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
         values.map(Cell::from).into()
     });
     [
-        table(words::TABLE_MOMENTS, &words::MOMENT_HEADS, moments),
-        table(words::TABLE_DAYS, &words::DAY_HEADS, days),
+        table(
+            words::TABLE_MOMENTS,
+            words::heads_in(words::MOMENT_HEADS, plan.show),
+            moments,
+        ),
+        table(
+            words::TABLE_DAYS,
+            words::heads_in(words::DAY_HEADS, plan.show),
+            days,
+        ),
     ]
 }
 
 /// What was measured against what is claimed.
 pub fn claims(plan: &Plan, answer: &Answer) -> Table {
     let rows = answer.claims.claims.iter().map(|judged| {
+        let unit = judged.about.range().unit;
+        let figure = |value| shown(value, unit, plan.show);
+        let width = |width| width_shown(width, unit, plan.show);
+        let measured = figure(judged.measured);
         let measured = if say::is_typed(plan, judged) {
-            Cell::Stated(judged.measured)
+            Cell::Stated(measured)
         } else {
-            judged.measured.into()
+            measured.into()
         };
         let [low, ..] = judged.about.fields();
+        let most = judged.claimed_most.map(figure);
         vec![
             words::part_of(plan, Path::Claim(judged.claim, low)).into(),
-            words::claimed_name(judged.about).into(),
-            Cell::Stated(judged.claimed),
-            judged.claimed_most.map_or(Cell::Empty, Cell::Stated),
+            words::claimed_name(judged.about, plan.show).into(),
+            Cell::Stated(figure(judged.claimed)),
+            most.map_or(Cell::Empty, Cell::Stated),
             measured,
-            judged.expanded.into(),
+            judged.expanded.map(width).into(),
             judged.share_percent.into(),
             words::verdict_text(judged).into(),
             judged
@@ -77,12 +95,17 @@ pub fn claims(plan: &Plan, answer: &Answer) -> Table {
                 .map_or(Cell::Empty, |missing| say::missing_sentence(missing).into()),
         ]
     });
-    table(words::TABLE_CLAIMS, &words::CLAIM_HEADS, rows)
+    table(
+        words::TABLE_CLAIMS,
+        words::CLAIM_HEADS.map(String::from),
+        rows,
+    )
 }
 
 /// Cooling from the air side, and what the measured energy cost.
-pub fn beside_claims(answer: &Answer) -> [Table; 2] {
-    let air = answer.claims.air.as_ref().map(say::air_rows);
+pub fn beside_claims(plan: &Plan, answer: &Answer) -> [Table; 2] {
+    let air = answer.claims.air.as_ref();
+    let air = air.map(|air| say::air_rows(air, plan.show));
     let money = answer.claims.money.as_ref().map(say::money_rows);
     let row = |(what, value, unit, expanded): say::Row| {
         vec![what.into(), value.into(), unit.into(), expanded.into()]
@@ -90,17 +113,21 @@ pub fn beside_claims(answer: &Answer) -> [Table; 2] {
     let of = |title, rows: Option<Vec<say::Row>>| {
         table(
             title,
-            &words::ROW_HEADS,
+            words::ROW_HEADS.map(String::from),
             rows.into_iter().flatten().map(row),
         )
     };
     [of(words::TABLE_AIR, air), of(words::TABLE_PRICE, money)]
 }
 
-fn table(title: &str, heads: &[&str], rows: impl Iterator<Item = Vec<Cell>>) -> Table {
+fn table<const N: usize>(
+    title: &str,
+    heads: [String; N],
+    rows: impl Iterator<Item = Vec<Cell>>,
+) -> Table {
     Table {
         title: title.into(),
-        heads: heads.iter().map(|head| (*head).into()).collect(),
+        heads: heads.into(),
         rows: rows.collect(),
     }
 }

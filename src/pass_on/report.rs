@@ -38,7 +38,7 @@ pub fn article(plan: &Plan, answer: &Answer, address: Option<&str>) -> String {
     numbers(&mut out, plan, true);
     out.element("h2", words::ASSUMED);
     numbers(&mut out, plan, false);
-    findings(&mut out, answer);
+    findings(&mut out, plan, answer);
     cautions(&mut out);
     if let Some(address) = address {
         link(&mut out, address);
@@ -148,8 +148,8 @@ fn claims(out: &mut Html, plan: &Plan, answer: &ClaimsAnswer) {
         out.element("p", say::words::REPORT_NOTE);
     }
     if let Some(air) = &answer.air {
-        out.element("p", &say::air_sentence(air));
-        out.element("p", &say::air_detail(air));
+        out.element("p", &say::air_sentence(air, plan.show));
+        out.element("p", &say::air_detail(air, plan.show));
     }
     if let Some(money) = &answer.money {
         out.element("p", &say::money_sentence(money));
@@ -190,7 +190,7 @@ fn numbers(out: &mut Html, plan: &Plan, stated: bool) {
     out.raw("</dl>");
 }
 
-fn findings(out: &mut Html, answer: &Answer) {
+fn findings(out: &mut Html, plan: &Plan, answer: &Answer) {
     if answer.findings.is_empty() {
         return;
     }
@@ -201,7 +201,7 @@ fn findings(out: &mut Html, answer: &Answer) {
             Severity::Note => "note",
             Severity::Caution | Severity::Error => "caution",
         };
-        out.classed("li", class, &wording::finding_sentence(finding));
+        out.classed("li", class, &wording::finding_sentence(finding, plan.show));
     }
     out.raw("</ul>");
 }

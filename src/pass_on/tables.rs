@@ -8,7 +8,7 @@ use super::{
 use crate::{
     answer::{Answer, RunAnswer},
     plan::{
-        Figure as Number, Plan,
+        Figure as Number, Plan, Show,
         path::{BankField as B, Path, UnitField as U},
     },
     range::Unit,
@@ -28,7 +28,7 @@ pub fn tables(plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
         .into_iter()
         .chain(days)
         .chain([day_tables::claims(plan, answer)])
-        .chain(day_tables::beside_claims(answer))
+        .chain(day_tables::beside_claims(plan, answer))
         .filter(|table| !table.rows.is_empty())
         .chain([plan_table(plan)])
         .chain(curves)
@@ -79,7 +79,11 @@ fn size_rows(plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
     let found: Vec<(&str, f64, &str)> = match &sizing.found {
         Found::Hours { hours_h } => vec![(hand_on::SIZE_HOURS, *hours_h, "h")],
         Found::Draw { draw, unit } => {
-            vec![(hand_on::SIZE_DRAW, *draw, wording::unit_sign(*unit, false))]
+            vec![(
+                hand_on::SIZE_DRAW,
+                *draw,
+                wording::unit_sign(*unit, Show::METRIC),
+            )]
         }
         Found::Depth { depth_percent } => vec![(hand_on::SIZE_DEPTH, *depth_percent, "%")],
         Found::Bank(needed) => {
@@ -180,7 +184,7 @@ fn number_row(plan: &Plan, path: Path, figure: Number) -> Vec<Cell> {
     };
     // A clock time is a text, so that no spreadsheet makes a date of its minutes.
     let value = match unit {
-        Unit::ClockMinute => wording::value_text(figure.value, unit).into(),
+        Unit::ClockMinute => wording::value_text(figure.value, unit, Show::METRIC).into(),
         _ if is_stated => Cell::Stated(figure.value),
         _ => figure.value.into(),
     };
@@ -191,7 +195,7 @@ fn number_row(plan: &Plan, path: Path, figure: Number) -> Vec<Cell> {
         hand_on::part_of(plan, path).into(),
         wording::field_label(path).into(),
         value,
-        wording::unit_sign(unit, false).into(),
+        wording::unit_sign(unit, Show::METRIC).into(),
         origin.map_or(Cell::Empty, Cell::from),
         spread.into(),
         stated.into(),

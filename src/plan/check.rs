@@ -192,6 +192,10 @@ impl Plan {
         self.units.get(unit)?.modes.get(mode)
     }
 
+    pub(super) fn mode_mut(&mut self, (unit, mode): (usize, usize)) -> Option<&mut super::Mode> {
+        self.units.get_mut(unit)?.modes.get_mut(mode)
+    }
+
     /// The address of the number that says what a mode draws.
     #[must_use]
     pub fn draw_path(&self, unit: usize, mode: usize) -> Option<Path> {
@@ -200,6 +204,19 @@ impl Plan {
             Draw::Current { .. } => ModeField::CurrentA,
         };
         Some(Path::Mode(unit, mode, field))
+    }
+
+    /// Where the number of a field stands now: a mode's draw has one field, and its
+    /// watts or amps have an address each.
+    #[must_use]
+    pub fn kept_at(&self, path: Path) -> Path {
+        let draw = match path {
+            Path::Mode(unit, mode, ModeField::PowerW | ModeField::CurrentA) => {
+                self.draw_path(unit, mode)
+            }
+            _ => None,
+        };
+        draw.unwrap_or(path)
     }
 
     /// Whether a unit hangs on the bank itself.

@@ -3,12 +3,12 @@
 //! A log itself is too big for a plan; its totals are what stands here.
 
 use super::{
-    Figure, Plan,
+    Figure, Plan, Show,
     part::{choice, part},
 };
 use crate::finding::{Finding, Matter};
 use crate::plan::Path;
-use crate::range::{self, Range};
+use crate::range::{self, Range, Unit};
 
 choice! {
     /// What a claim is about.
@@ -156,16 +156,23 @@ pub const MOST_RUNS: usize = 20;
 pub const MOST_POINTS: usize = 48;
 
 /// Numbers with spaces or semicolons between, each within a range; `None` where
-/// one is not, or where there are more than `most`.
+/// one is not, or where there are more than `most`. A unit may stand apart from
+/// its number: `240 cfm 250 cfm`.
 #[must_use]
-pub fn read_list(text: &str, range: Range, most: usize) -> Option<Vec<f64>> {
-    let words = text.split([' ', ';', '\n', '\t']).filter(|w| !w.is_empty());
-    let read = |word: &str| {
-        let entry = super::entry::read(word, range.unit, super::entry::Shown::AsIs);
+pub fn read_list(text: &str, range: Range, most: usize, units: Show) -> Option<Vec<f64>> {
+    let mut numbers: Vec<String> = Vec::new();
+    for word in text.split([' ', ';', '\n', '\t']).filter(|w| !w.is_empty()) {
+        match numbers.last_mut() {
+            Some(number) if !word.contains(|c: char| c.is_ascii_digit()) => number.push_str(word),
+            _ => numbers.push(word.to_owned()),
+        }
+    }
+    let read = |word: &String| {
+        let entry = super::entry::read(word, range.unit, units);
         let value = entry.ok()?.value;
         range.accepts(value).then_some(value)
     };
-    let numbers: Option<Vec<f64>> = words.map(read).collect();
+    let numbers: Option<Vec<f64>> = numbers.iter().map(read).collect();
     numbers.filter(|numbers| numbers.len() <= most)
 }
 
@@ -200,6 +207,23 @@ impl Claimed {
     }
 }
 
+impl ClaimField {
+    /// Whether it is the figure that was measured.
+    #[must_use]
+    pub const fn is_measured(self) -> bool {
+        matches!(
+            self,
+            Self::MeasuredAh
+                | Self::MeasuredWh
+                | Self::MeasuredW
+                | Self::MeasuredM3H
+                | Self::MeasuredC
+                | Self::MeasuredCoolingW
+                | Self::MeasuredBtuPerWh
+        )
+    }
+}
+
 impl Claim {
     /// A claim about a quantity, with nothing said yet.
     #[must_use]
@@ -229,6 +253,29 @@ impl Price {
 }
 
 impl Plan {
+    /// The values that a number may take, in the unit that it has in this plan: a
+    /// meter's full scale and its last digit are in the unit of what was read.
+    #[must_use]
+    pub fn range(&self, path: Path) -> Option<Range> {
+        let range = path.range()?;
+        let (at, field) = match path {
+            Path::Claim(at, field) => (at, field),
+            _ => return Some(range),
+        };
+        let (Some(claim), ClaimField::FullScaleNumber | ClaimField::OneCountNumber) =
+            (self.claims.get(at), field)
+        else {
+            return Some(range);
+        };
+        let unit = match (claim.meter, claim.about_taken().range().unit) {
+            (Some(MeterClass::Shunt | MeterClass::Clamp), _) => Unit::Amp,
+            // So many degrees, wherever they begin.
+            (_, Unit::Celsius) => Unit::Kelvin,
+            (_, unit) => unit,
+        };
+        Some(Range { unit, ..range })
+    }
+
     /// The addresses of the fifth question's numbers.
     pub(super) fn claim_paths(&self, all: &mut Vec<Path>) {
         for at in 0..self.claims.len() {

@@ -111,6 +111,16 @@ impl Plan {
         Self::of(bank, Mode::of_power("Cool", Figure::guess(300.0)))
     }
 
+    /// The same plan in the units that another is shown in: whoever starts afresh
+    /// has chosen their units already.
+    #[must_use]
+    pub fn shown_as(self, units: super::Show) -> Self {
+        Self {
+            show: units,
+            ..self
+        }
+    }
+
     /// The least that can be answered: one block, one mode.
     #[must_use]
     pub fn of(bank: Bank, mode: Mode) -> Self {

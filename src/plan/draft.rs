@@ -3,13 +3,20 @@
 //! Nothing typed is ever lost. A text that reads as an accepted number goes into
 //! the plan at once; any other stays as it is, beside the last good number, and
 //! the answer is then marked stale.
+//!
+//! From the first key in a field until it is left, what stood there before is
+//! remembered: a text may change more than its own number (`2x100` a count, `45 A`
+//! what kind of draw it is), and the next text in the same field undoes it.
+
+mod effect;
 
 use super::{
-    Plan,
-    entry::{Entry, EntryError, Reading, Shown, read, show},
-    path::{BankField as B, Path},
+    Draw, Figure, Plan,
+    entry::{EntryError, show, show_taken},
+    path::{BankField as B, ModeField as M, Path},
 };
 use crate::range::{self, Range, Unit};
+use effect::Effect;
 use serde::{Deserialize, Serialize};
 
 /// A plan and the texts that are not settled into it.
@@ -19,6 +26,21 @@ pub struct Draft {
     /// A handful: a list weighs less in the page than a map does.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     typed: Vec<(Path, String)>,
+    /// Of the fields being typed in; of those left with a bad text no more.
+    #[serde(skip)]
+    before: Vec<(Path, Before)>,
+    /// On a page with a few fields: these. Empty: every number has its field.
+    #[serde(skip)]
+    fields: Vec<Path>,
+}
+
+/// What a text may change, as it was before the first key.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Before {
+    figure: Option<Figure>,
+    /// Strings in parallel of the bank that the field is of.
+    strings: Option<u32>,
+    draw: Option<Draw>,
 }
 
 /// Why a typed text is not in the plan.
@@ -37,14 +59,13 @@ pub enum Echo {
     Value { value: f64, unit: Unit },
     /// Read as so many strings of so much.
     Strings { count: u32, each: f64, unit: Unit },
-}
-
-/// What a text does to the plan.
-enum Effect {
-    Clear,
-    Set(f64),
-    /// `2x100` in a block's charge: so many strings in parallel.
-    Strings(u32, f64),
+    /// A middle and half the way to both ends, which is its spread.
+    Between { value: f64, half: f64, unit: Unit },
+    /// Amps, with the voltage that they were taken at. It is told of a draw as long
+    /// as it is one in amps: at another voltage they would be others.
+    Amps { amps: f64, half: f64, at_v: f64 },
+    /// Amps where watts are kept.
+    Watts { watts: f64, amps: f64, at_v: f64 },
 }
 
 impl Draft {
@@ -53,6 +74,18 @@ impl Draft {
         Self {
             plan,
             typed: Vec::new(),
+            before: Vec::new(),
+            fields: Vec::new(),
+        }
+    }
+
+    /// The draft of a page that shows the plan's open fields alone: no text may
+    /// then change what has no field there.
+    #[must_use]
+    pub fn of_open_fields(plan: Plan) -> Self {
+        Self {
+            fields: plan.open_fields(),
+            ..Self::of(plan)
         }
     }
 
@@ -61,6 +94,7 @@ impl Draft {
     #[must_use]
     pub fn text(&self, path: Path) -> String {
         self.typed_at(path).map(str::to_owned).unwrap_or_else(|| {
+            let path = self.plan.kept_at(path);
             self.plan
                 .stated(path)
                 .map_or_else(String::new, |figure| self.written(path, figure.value))
@@ -70,38 +104,66 @@ impl Draft {
     /// A number as this field writes it.
     #[must_use]
     pub fn written(&self, path: Path, value: f64) -> String {
-        path.range().map_or_else(String::new, |range| {
-            show(value, range.unit, self.shown(range.unit))
+        self.plan
+            .range(path)
+            .map_or_else(String::new, |range| show(value, range.unit, self.plan.show))
+    }
+
+    /// The default of a field as it shows it: rounded, since nobody typed it.
+    #[must_use]
+    pub fn default_text(&self, path: Path) -> String {
+        let default = self.plan.assumed(path).zip(self.plan.range(path));
+        default.map_or_else(String::new, |(figure, range)| {
+            show_taken(figure.value, range.unit, self.plan.show)
         })
+    }
+
+    /// The values that the field takes now, in the unit of a bare number in it. A
+    /// mode's draw is in watts or in amps, as it stood before the first key.
+    #[must_use]
+    pub fn range(&self, path: Path) -> Option<Range> {
+        match self.draw_at(path) {
+            Some(Draw::Power { .. }) => Some(range::DRAW_W),
+            Some(Draw::Current { .. }) => Some(range::DRAW_A),
+            None => self.plan.range(path),
+        }
+    }
+
+    /// The values to name where a text is not taken.
+    #[must_use]
+    pub fn wanted(&self, path: Path) -> Option<Range> {
+        match self.trouble(path) {
+            Some(Trouble::OutOfRange { range, .. }) => Some(range),
+            _ => self.range(path),
+        }
+    }
+
+    /// The unit that stands beside the field: none where the text has its own.
+    #[must_use]
+    pub fn unit_beside(&self, path: Path) -> Option<Unit> {
+        let has_own = self
+            .text(path)
+            .contains(|c: char| c.is_ascii_alphabetic() || "°%\"'\u{3a9}\u{2126}".contains(c));
+        self.range(path)
+            .map(|range| range.unit)
+            .filter(|_| !has_own)
     }
 
     /// Takes what stands in a field now.
     pub fn type_text(&mut self, path: Path, text: &str) {
+        let before = self.begin(path);
         match self.typed.iter_mut().find(|(at, _)| *at == path) {
             Some((_, typed)) => text.clone_into(typed),
             None => self.typed.push((path, text.to_owned())),
         }
-        match self.effect(path, text) {
-            Ok(Effect::Clear) => {
-                self.plan.clear(path);
-            }
-            Ok(Effect::Set(value)) => {
-                self.plan.set_number(path, value);
-            }
-            Ok(Effect::Strings(count, each)) => {
-                self.plan.set_number(path, each);
-                if let Path::Bank(bank, _) = path {
-                    self.plan
-                        .set_number(Path::Bank(bank, B::ParallelCount), f64::from(count));
-                    self.untype(Path::Bank(bank, B::ParallelCount));
-                }
-            }
-            Err(_) => {}
+        if let Ok(effect) = self.effect(path, text) {
+            self.put_back(path, &before);
+            self.apply(path, effect, &before);
         }
     }
 
     /// Leaves a field: a text that was taken is from now on written out plainly,
-    /// one that was not stays for mending.
+    /// one that was not stays to be corrected.
     pub fn settle(&mut self, path: Path) {
         let taken = self
             .typed_at(path)
@@ -109,6 +171,7 @@ impl Draft {
         if taken {
             self.untype(path);
         }
+        self.before.retain(|(at, _)| *at != path);
     }
 
     /// Whether the field shows a text that is not settled.
@@ -136,15 +199,19 @@ impl Draft {
     /// How the field's text was understood, where that is not plain to see.
     #[must_use]
     pub fn echo(&self, path: Path) -> Option<Echo> {
-        let (text, unit) = (self.typed_at(path)?, path.range()?.unit);
-        let entry = read(text, unit, self.shown(unit)).ok()?;
-        match self.effect(path, text).ok()? {
-            Effect::Clear => None,
-            Effect::Strings(count, each) => Some(Echo::Strings { count, each, unit }),
-            Effect::Set(value) => {
-                let plain = entry.reading == Reading::Plain && entry.given == unit;
-                (!plain).then_some(Echo::Value { value, unit })
-            }
+        match self.typed_at(path) {
+            Some(text) => self.echo_of(path, text),
+            None => match self.draw_at(path)? {
+                Draw::Current {
+                    current_a,
+                    measured_at_v,
+                } => Some(Echo::Amps {
+                    amps: current_a.value,
+                    half: 0.0,
+                    at_v: measured_at_v,
+                }),
+                Draw::Power { .. } => None,
+            },
         }
     }
 
@@ -160,19 +227,35 @@ impl Draft {
     fn drop_outdated(&mut self, before: &Plan) {
         let plan = &self.plan;
         self.typed.retain(|&(path, _)| {
-            let place = |plan: &Plan| plan.stated(path).map(|figure| figure.value);
+            let place = |plan: &Plan| {
+                let figure = plan.stated(plan.kept_at(path));
+                figure.map(|figure| figure.value)
+            };
             place(before) == place(plan) && (place(plan).is_some() || plan.is_optional(path))
         });
+        let typed = &self.typed;
+        self.before
+            .retain(|(path, _)| typed.iter().any(|(at, _)| at == path));
     }
 
     /// Takes a row out of a list with all that refers to it, its texts among them
     /// (see [`Plan::remove_row`]).
     pub fn remove(&mut self, list: Path, row: usize) {
+        self.before.clear();
         for gone in self.plan.remove_row(list, row) {
             self.typed = std::mem::take(&mut self.typed)
                 .into_iter()
                 .filter_map(|(path, text)| Some((path.without_row(gone)?, text)))
                 .collect();
+        }
+    }
+
+    /// A mode's draw as a bare number is meant: before the first key, or now.
+    fn draw_at(&self, path: Path) -> Option<Draw> {
+        let (unit, mode) = draw_of(path)?;
+        match self.before.iter().find(|(at, _)| *at == path) {
+            Some((_, before)) => before.draw,
+            None => Some(self.plan.mode(unit, mode)?.draw),
         }
     }
 
@@ -185,125 +268,98 @@ impl Draft {
         self.typed.retain(|(at, _)| *at != path);
     }
 
-    fn shown(&self, unit: Unit) -> Shown {
-        Shown::of(unit, self.plan.show.us_units)
+    /// What stood there before the first key in a field; this may be it.
+    fn begin(&mut self, path: Path) -> Before {
+        if let Some((_, before)) = self.before.iter().find(|(at, _)| *at == path) {
+            return *before;
+        }
+        let before = Before {
+            figure: self.plan.stated(self.plan.kept_at(path)),
+            strings: match path {
+                Path::Bank(bank, B::BlockRatedAh) => {
+                    self.plan.banks.get(bank).map(|bank| bank.parallel_count)
+                }
+                _ => None,
+            },
+            draw: draw_of(path)
+                .and_then(|(unit, mode)| self.plan.mode(unit, mode))
+                .map(|mode| mode.draw),
+        };
+        self.before.push((path, before));
+        before
     }
 
-    fn effect(&self, path: Path, text: &str) -> Result<Effect, Trouble> {
-        let Some(range) = path.range() else {
-            return Err(Trouble::Unreadable(EntryError::Empty));
-        };
-        let entry = match read(text, range.unit, self.shown(range.unit)) {
-            Err(EntryError::Empty) if self.plan.is_optional(path) => return Ok(Effect::Clear),
-            other => other.map_err(Trouble::Unreadable)?,
-        };
-        let value = self.in_unit(path, &entry, range.unit);
-        let is_block = matches!(path, Path::Bank(_, B::BlockRatedAh));
-        if let (true, Some(count), Some(each)) = (is_block, entry.times, entry.each)
-            && range::PARALLEL_COUNT.accepts(f64::from(count))
-            && range.accepts(each)
+    /// Undoes what earlier texts of the field did beside its own number.
+    fn put_back(&mut self, path: Path, before: &Before) {
+        if let (Path::Bank(bank, _), Some(strings)) = (path, before.strings)
+            && let Some(bank) = self.plan.banks.get_mut(bank)
         {
-            return Ok(Effect::Strings(count, each));
+            bank.parallel_count = strings;
         }
-        if range.accepts(value) {
-            Ok(Effect::Set(value))
-        } else {
-            Err(Trouble::OutOfRange { value, range })
+        if let (Some(at), Some(draw)) = (draw_of(path), before.draw)
+            && let Some(mode) = self.plan.mode_mut(at)
+        {
+            mode.draw = draw;
         }
     }
 
-    /// Watt-hours typed where ampere-hours stand, by the nominal voltage taken.
-    fn in_unit(&self, path: Path, entry: &Entry, unit: Unit) -> f64 {
-        match (path, entry.given, unit) {
-            (Path::Bank(bank, _), Unit::WattHour, Unit::AmpHour) => {
-                let volts = self
-                    .plan
-                    .banks
-                    .get(bank)
-                    .map_or(0.0, |bank| bank.reading().volts);
-                entry.value / volts
+    fn apply(&mut self, path: Path, effect: Effect, before: &Before) {
+        match effect {
+            Effect::Clear => {
+                self.plan.clear(path);
             }
-            _ => entry.value,
+            Effect::Set { value, half } => {
+                let figure = as_typed(path, value, half, before.figure);
+                self.plan.set_figure(path, figure);
+            }
+            Effect::Strings(count, each) => {
+                let figure = as_typed(path, each, None, before.figure);
+                self.plan.set_figure(path, figure);
+                if let Path::Bank(bank, _) = path {
+                    let count_at = Path::Bank(bank, B::ParallelCount);
+                    self.plan.set_number(count_at, f64::from(count));
+                    self.untype(count_at);
+                }
+            }
+            Effect::Draw { value, half, at_v } => {
+                let figure = as_typed(path, value, half, before.figure);
+                let mode = draw_of(path).and_then(|at| self.plan.mode_mut(at));
+                if let Some(mode) = mode {
+                    mode.draw = match at_v {
+                        None => Draw::Power { power_w: figure },
+                        Some(measured_at_v) => Draw::Current {
+                            current_a: figure,
+                            measured_at_v,
+                        },
+                    };
+                }
+            }
         }
+    }
+}
+
+/// The mode that a draw's field is of, in watts or in amps.
+const fn draw_of(path: Path) -> Option<(usize, usize)> {
+    match path {
+        Path::Mode(unit, mode, M::PowerW | M::CurrentA) => Some((unit, mode)),
+        _ => None,
+    }
+}
+
+/// A number as somebody typed it: no guess any more, and with the spread of another
+/// number no more.
+fn as_typed(path: Path, value: f64, half: Option<f64>, before: Option<Figure>) -> Figure {
+    let figure = before.unwrap_or(Figure::label(value));
+    let spread_percent = match half {
+        Some(half) => Some((100.0 * half / value).abs()),
+        None => figure.spread_percent.filter(|_| figure.value == value),
+    };
+    Figure {
+        value,
+        from: path.origin_typed(figure.from),
+        spread_percent,
     }
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::plan::path::ModeField;
-
-    const AH: Path = Path::Bank(0, B::BlockRatedAh);
-    const DEPTH: Path = Path::Bank(0, B::DepthPercent);
-
-    fn typed(path: Path, text: &str) -> Draft {
-        let mut draft = Draft::of(Plan::demo());
-        draft.type_text(path, text);
-        draft
-    }
-
-    #[test]
-    fn a_good_text_goes_into_the_plan_and_stays_as_typed() {
-        let mut draft = typed(AH, "99,5");
-        assert_eq!(draft.plan.banks[0].block_rated_ah.value, 99.5);
-        assert_eq!(draft.text(AH), "99,5");
-        draft.settle(AH);
-        assert_eq!(draft.text(AH), "99.5");
-    }
-
-    #[test]
-    fn a_bad_text_stays_and_the_number_before_it_too() {
-        for bad in ["", "plenty", "0", "99999999", "12 V"] {
-            let mut draft = typed(AH, bad);
-            assert!(draft.trouble(AH).is_some(), "{bad}");
-            draft.settle(AH);
-            assert_eq!(draft.text(AH), bad);
-            assert_eq!(draft.plan, Plan::demo());
-            assert_eq!(draft.troubled(), [AH]);
-        }
-    }
-
-    #[test]
-    fn an_emptied_optional_number_takes_its_default() {
-        let mut draft = typed(DEPTH, "");
-        assert_eq!(draft.trouble(DEPTH), None);
-        assert_eq!(draft.plan.banks[0].depth_percent, None);
-        draft.settle(DEPTH);
-        assert_eq!(draft.text(DEPTH), "");
-    }
-
-    #[test]
-    fn strings_and_watt_hours_are_understood_and_echoed() {
-        let draft = typed(AH, "3x100");
-        assert_eq!(draft.plan.banks[0].parallel_count, 3);
-        assert_eq!(draft.plan.banks[0].block_rated_ah.value, 100.0);
-        assert_eq!(
-            draft.echo(AH),
-            Some(Echo::Strings {
-                count: 3,
-                each: 100.0,
-                unit: Unit::AmpHour
-            })
-        );
-        let draft = typed(AH, "2560 Wh");
-        assert_eq!(draft.plan.banks[0].block_rated_ah.value, 100.0);
-        assert_eq!(
-            draft.echo(AH),
-            Some(Echo::Value {
-                value: 100.0,
-                unit: Unit::AmpHour
-            })
-        );
-    }
-
-    #[test]
-    fn texts_follow_their_rows() {
-        let power = |mode| Path::Mode(0, mode, ModeField::PowerW);
-        let mut draft = typed(power(2), "hush");
-        draft.type_text(power(0), "loud");
-        draft.remove(Path::Modes(0), 0);
-        assert_eq!(draft.text(power(1)), "hush");
-        assert_eq!(draft.troubled(), [power(1)]);
-        assert_eq!(draft.plan.units[0].modes.len(), 2);
-    }
-}
+mod tests;

@@ -1,5 +1,6 @@
 //! A number with where it came from and how far it may be off.
 
+use super::path::{BankField as B, Path};
 use serde::{Serialize, Serializer};
 
 /// Where a number came from. Spreads follow from it (see [`crate::spread`]).
@@ -81,6 +82,27 @@ impl Figure {
     #[must_use]
     pub const fn with(self, value: f64) -> Self {
         Self { value, ..self }
+    }
+}
+
+impl Path {
+    /// Where a number typed at this address comes from: a reading is measured, and
+    /// anything else at least from a label, since somebody read or knew it.
+    #[must_use]
+    pub const fn origin_typed(self, before: Origin) -> Origin {
+        let is_reading = match self {
+            Self::Bank(_, field) => {
+                matches!(field, B::MeasuredAh | B::MeasuredWh | B::MeasuredLoadW)
+            }
+            Self::Claim(_, field) => field.is_measured(),
+            Self::Air(_) | Self::CheckIn(..) => true,
+            _ => false,
+        };
+        match before {
+            _ if is_reading => Origin::Measured,
+            Origin::Guess => Origin::Label,
+            Origin::Label | Origin::Measured => before,
+        }
     }
 }
 

@@ -335,8 +335,29 @@ pub enum Unknown {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields, default)]
 pub struct Show {
-    /// Feet, degrees Fahrenheit.
+    /// Feet, degrees Fahrenheit, cubic feet a minute and the like.
     pub us_units: bool,
+}
+
+impl Show {
+    pub const METRIC: Self = Self { us_units: false };
+    pub const US: Self = Self { us_units: true };
+
+    /// What a browser's own tag asks for: US units for `en-US`, `es-US` and the
+    /// like, whatever the language. It only decides until somebody chooses.
+    ///
+    /// ```
+    /// use till_morning::plan::Show;
+    /// assert_eq!(Show::of_tag("en-US"), Show::US);
+    /// assert_eq!(Show::of_tag("en-GB"), Show::METRIC);
+    /// ```
+    #[must_use]
+    pub fn of_tag(tag: &str) -> Self {
+        let mut parts = tag.split(['-', '_']).skip(1);
+        Self {
+            us_units: parts.any(|part| part.eq_ignore_ascii_case("us")),
+        }
+    }
 }
 
 impl Unknown {

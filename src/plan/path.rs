@@ -91,6 +91,8 @@ fields! {
 pub enum Path {
     Banks,
     Bank(usize, BankField),
+    /// What a bank's cells are made of: no number, and a reader may be left it.
+    Chemistry(usize),
     /// The own open-circuit table of a bank.
     OpenCircuit(usize),
     Units,
@@ -150,6 +152,7 @@ impl Path {
             Self::Wiring(field) => Some(field.range()),
             Self::Laid(_, field) => Some(field.range()),
             Self::Banks
+            | Self::Chemistry(_)
             | Self::OpenCircuit(_)
             | Self::Units
             | Self::Modes(_)
@@ -164,11 +167,32 @@ impl Path {
     }
 }
 
+impl Path {
+    /// Whether a unit or a count is often typed with the number: a field with a
+    /// keyboard of digits alone would shut it out.
+    #[must_use]
+    pub const fn invites_letters(self) -> bool {
+        match self {
+            Self::Bank(_, BankField::BlockRatedAh)
+            | Self::Mode(_, _, ModeField::PowerW | ModeField::CurrentA)
+            | Self::Load(_) => true,
+            _ => match self.range() {
+                Some(range) => matches!(
+                    range.unit,
+                    range::Unit::CubicMeterPerHour | range::Unit::SquareMillimeter
+                ),
+                None => false,
+            },
+        }
+    }
+}
+
 impl fmt::Display for Path {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {
             Self::Banks => to.write_str("banks"),
             Self::Bank(bank, field) => write!(to, "banks[{bank}].{}", field.key()),
+            Self::Chemistry(bank) => write!(to, "banks[{bank}].chemistry"),
             Self::OpenCircuit(bank) => write!(to, "banks[{bank}].block_open_circuit"),
             Self::Units => to.write_str("units"),
             Self::Unit(unit, field) => write!(to, "units[{unit}].{}", field.key()),
@@ -280,6 +304,7 @@ fn parse(text: &str) -> Option<Path> {
     if let Some(rest) = text.strip_prefix("banks[") {
         let (bank, key) = index(rest)?;
         return match key {
+            "chemistry" => Some(Path::Chemistry(bank)),
             "block_open_circuit" => Some(Path::OpenCircuit(bank)),
             _ => BankField::of_key(key).map(|field| Path::Bank(bank, field)),
         };
@@ -365,6 +390,7 @@ mod tests {
             Path::Mode(2, 13, ModeField::PowerW),
         );
         check("units[0].modes", Path::Modes(0));
+        check("banks[1].chemistry", Path::Chemistry(1));
         check("day.high_c", Path::Day(DayField::HighC));
         check("units[1].cooling.cop", Path::Cooling(1, CoolingField::Cop));
         check(

@@ -53,6 +53,7 @@ impl Path {
         let up = |at| behind(at, row);
         Some(match (list, self) {
             (Self::Banks, Self::Bank(at, field)) => Self::Bank(up(at)?, field),
+            (Self::Banks, Self::Chemistry(at)) => Self::Chemistry(up(at)?),
             (Self::Banks, Self::OpenCircuit(at)) => Self::OpenCircuit(up(at)?),
             (Self::Units, Self::Unit(at, field)) => Self::Unit(up(at)?, field),
             (Self::Units, Self::Cooling(at, field)) => Self::Cooling(up(at)?, field),

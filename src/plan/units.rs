@@ -1,11 +1,11 @@
 //! Signs of units as people type them, and what makes of them the plan's units.
 
-use super::entry::Shown;
+use super::Show;
 use crate::{
     quantity::{
-        btu_per_hour, celsius, cubic_feet_per_minute, fahrenheit, feet, in_celsius,
-        in_cubic_meters_per_hour, in_fahrenheit, in_feet, in_hours, in_meters, in_watts, inches,
-        meters, minutes,
+        GALLON_L, btu_per_hour, celsius, cubic_feet_per_minute, fahrenheit, feet, feet_per_minute,
+        in_celsius, in_cubic_meters_per_hour, in_fahrenheit, in_hours, in_kilograms, in_meters,
+        in_meters_per_second, in_watts, inches, miles_per_hour, minutes, pounds,
     },
     range::Unit,
 };
@@ -32,15 +32,43 @@ impl Scale {
     pub fn undo(self, value: f64) -> f64 {
         (value - self.offset) / self.factor
     }
+    /// The same for a difference.
+    pub fn undo_width(self, width: f64) -> f64 {
+        width / self.factor
+    }
 }
 
-/// The scale of a bare number in a field.
-pub fn bare(shown: Shown) -> Scale {
-    match shown {
-        Shown::AsIs => Scale::SAME,
-        Shown::Feet => Scale::of(1.0 / in_feet(meters(1.0))),
-        Shown::Fahrenheit => from_fahrenheit(),
+/// What makes the plan's unit of a number as it is shown.
+pub fn shown(unit: Unit, units: Show) -> Scale {
+    if units.us_units {
+        us_customary(unit)
+    } else {
+        Scale::SAME
     }
+}
+
+/// The same for what people with US units use. Volts, amps and watts are theirs
+/// too, and so are per cent a kelvin on a panel's sheet and W/m² of sun.
+fn us_customary(unit: Unit) -> Scale {
+    let foot = in_meters(feet(1.0));
+    let step = in_celsius(fahrenheit(1.0)) - in_celsius(fahrenheit(0.0));
+    let btu_h = in_watts(btu_per_hour(1.0));
+    Scale::of(match unit {
+        Unit::Celsius => return from_fahrenheit(),
+        Unit::Kelvin => step,
+        Unit::Meter => foot,
+        Unit::SquareMeter => foot.powi(2),
+        Unit::CubicMeter => foot.powi(3),
+        Unit::CubicMeterPerHour => in_cubic_meters_per_hour(cubic_feet_per_minute(1.0)),
+        Unit::MeterPerSecond => in_meters_per_second(miles_per_hour(1.0)),
+        Unit::FaceVelocity => in_meters_per_second(feet_per_minute(1.0)),
+        Unit::Kilogram => in_kilograms(pounds(1.0)),
+        Unit::Liter | Unit::LiterPerKilowattHour => GALLON_L,
+        Unit::WattPerSquareMeterKelvin => btu_h / (foot.powi(2) * step),
+        // A Btu/h for an hour is a Btu: 3.6 kJ a watt-hour.
+        Unit::KilojoulePerKelvin => btu_h * 3.6 / step,
+        _ => return Scale::SAME,
+    })
 }
 
 fn from_fahrenheit() -> Scale {
@@ -96,10 +124,16 @@ pub fn gauge_name(area_mm2: f64) -> Option<&'static str> {
 pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
     let same = |unit| Some((unit, Scale::SAME));
     let times = |unit, factor| Some((unit, Scale::of(factor)));
+    let us = |unit| Some((unit, us_customary(unit)));
+    let speed = if wanted == Unit::FaceVelocity {
+        wanted
+    } else {
+        Unit::MeterPerSecond
+    };
     match sign.trim_end_matches('.') {
         "v" | "volt" | "volts" => same(Unit::Volt),
         "mv" => times(Unit::Volt, 1e-3),
-        "a" | "amp" | "amps" => same(Unit::Amp),
+        "a" | "amp" | "amps" | "ampere" | "amperes" => same(Unit::Amp),
         "ma" => times(Unit::Amp, 1e-3),
         "ah" => same(Unit::AmpHour),
         "mah" => times(Unit::AmpHour, 1e-3),
@@ -124,26 +158,39 @@ pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
         "ft" | "foot" | "feet" | "'" => times(Unit::Meter, in_meters(feet(1.0))),
         "in" | "inch" | "inches" | "\"" => times(Unit::Meter, in_meters(inches(1.0))),
         "mm2" | "mm²" | "mm^2" | "sqmm" => same(Unit::SquareMillimeter),
+        // A difference is said in degrees too.
+        "c" | "°c" | "k" if wanted == Unit::Kelvin => same(wanted),
+        "f" | "°f" if wanted == Unit::Kelvin => Some((wanted, us_customary(wanted))),
         "c" | "°c" => same(Unit::Celsius),
-        "f" | "°f" => Some((Unit::Celsius, from_fahrenheit())),
+        "f" | "°f" => Some((Unit::Celsius, us_customary(Unit::Celsius))),
         "k" => same(Unit::Kelvin),
         "kg" => same(Unit::Kilogram),
+        "g" => times(Unit::Kilogram, 1e-3),
+        "lb" | "lbs" | "pound" | "pounds" => us(Unit::Kilogram),
         "°" | "deg" => same(Unit::Degree),
         "m2" | "m²" => same(Unit::SquareMeter),
         "m3" | "m³" => same(Unit::CubicMeter),
+        "ft3" | "ft³" | "cuft" | "cu ft" => us(Unit::CubicMeter),
         "l" => same(Unit::Liter),
+        "gal" | "gallon" | "gallons" => us(Unit::Liter),
+        "l/kwh" => same(Unit::LiterPerKilowattHour),
+        "gal/kwh" => us(Unit::LiterPerKilowattHour),
         "cm2" | "cm²" => times(Unit::SquareMeter, 1e-4),
         "in2" | "in²" | "sqin" => times(Unit::SquareMeter, in_meters(inches(1.0)).powi(2)),
         "ft2" | "ft²" | "sqft" => times(Unit::SquareMeter, in_meters(feet(1.0)).powi(2)),
         "m3/h" | "m³/h" => same(Unit::CubicMeterPerHour),
-        "cfm" => times(
-            Unit::CubicMeterPerHour,
-            in_cubic_meters_per_hour(cubic_feet_per_minute(1.0)),
-        ),
+        "cfm" | "ft3/min" | "ft³/min" | "cu ft/min" => us(Unit::CubicMeterPerHour),
         "btu/h" | "btuh" => times(Unit::Watt, in_watts(btu_per_hour(1.0))),
-        "m/s" => same(Unit::MeterPerSecond),
-        "km/h" => times(Unit::MeterPerSecond, 1.0 / 3.6),
-        "fpm" | "ft/min" => times(Unit::MeterPerSecond, in_meters(feet(1.0)) / 60.0),
+        "m/s" => same(speed),
+        "km/h" => times(speed, 1.0 / 3.6),
+        "mph" => Some((speed, us_customary(Unit::MeterPerSecond))),
+        "fpm" | "ft/min" => Some((speed, us_customary(Unit::FaceVelocity))),
+        "w/m2k" | "w/m²k" | "w/(m²k)" | "w/(m² k)" => same(Unit::WattPerSquareMeterKelvin),
+        "btu/(h·ft²·°f)" | "btu/h·ft²·°f" | "btu/hft2f" => {
+            us(Unit::WattPerSquareMeterKelvin)
+        }
+        "kj/k" => same(Unit::KilojoulePerKelvin),
+        "btu/°f" | "btu/f" => us(Unit::KilojoulePerKelvin),
         "blocks" | "block" | "strings" | "string" => same(Unit::Count),
         _ => None,
     }

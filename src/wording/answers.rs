@@ -148,7 +148,7 @@ pub fn sizing_sentence(plan: &Plan, sizing: &Sizing) -> String {
         ),
         Found::Draw { draw, unit } => format!(
             "For {wanted} on this bank {name} may draw {} at the most.",
-            with_unit(*draw, super::unit_sign(*unit, false))
+            super::value_text(*draw, *unit, plan.show)
         ),
         Found::Depth { depth_percent } => format!(
             "For {wanted} of {name} this bank goes {} down.",

@@ -23,7 +23,7 @@ pub const CAUTIONS: [Caution; 8] = [
         source: "33 CFR 183.455 for boats",
     },
     Caution {
-        text: "Lithium is not charged below 0 °C.",
+        text: "Lithium is not charged below 0 °C (32 °F).",
         source: "cell makers’ usual limit",
     },
     Caution {

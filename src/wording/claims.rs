@@ -43,7 +43,7 @@ const fn claim(field: C) -> &'static str {
         C::TolerancePercent => "Tolerance that the claim states",
         C::OfReadingPercent => "Limit, of the reading",
         C::OfFullScalePercent => "Limit, of full scale",
-        C::FullScaleNumber => "Full scale (of a shunt, in A)",
+        C::FullScaleNumber => "Full scale of the meter",
         C::CountsNumber => "Limit, counts of the last digit",
         C::OneCountNumber => "One count is",
         C::MeasuredMin => "Measured for",
@@ -96,6 +96,6 @@ pub use rows::rows_text;
 pub(super) use said::not_judged;
 pub use said::{
     about_name, air_refusal, air_sentence, budget_name, claim_number, claim_title, class_name,
-    end_by_name, full_by_name, headline, missing_sentence, money_sentence, next_sentence, plainly,
-    pocket_sentence, verdict_text, watts_text, whole_percent,
+    end_by_name, full_by_name, headline, list_bad, missing_sentence, money_sentence, next_sentence,
+    plainly, pocket_sentence, verdict_text, watts_text, whole_percent,
 };

@@ -2,26 +2,35 @@
 
 use super::{
     labels::{field_label, unit_sign},
-    number::{clock, duration, duration_fine, plain, stated, with_sign, with_unit},
+    number::{
+        ENGLISH, Format, clock, duration, duration_fine, plain, stated, with_sign, with_unit,
+    },
 };
 use crate::{
     finding::{Finding, Matter},
-    plan::{Path, day::SunParts},
-    range::Unit,
+    plan::{
+        Show,
+        day::SunParts,
+        entry::{is_converted, show, shown},
+    },
+    range::{self, Range, Unit},
 };
 
 /// A finding as one sentence that names the field and says what to do.
 #[must_use]
-pub fn finding_sentence(finding: &Finding) -> String {
+pub fn finding_sentence(finding: &Finding, units: Show) -> String {
     let name = finding.field.map_or("The plan", field_label);
     match &finding.matter {
         Matter::OutOfRange { value, min, max, unit } => format!(
             "{name}: {} is outside what can be answered. Give {}.",
-            value_text(*value, *unit),
-            interval(*min, *max, *unit)
+            value_text(*value, *unit, units),
+            accepted(Range { min: *min, max: *max, unit: *unit }, units)
         ),
         Matter::NotANumber { min, max, unit } => {
-            format!("{name}: give a number, {}.", interval(*min, *max, *unit))
+            format!(
+                "{name}: give a number, {}.",
+                accepted(Range { min: *min, max: *max, unit: *unit }, units)
+            )
         }
         Matter::TooMany { count, most } => {
             format!("{name}: {count} are listed, and up to {most} are answered.")
@@ -76,13 +85,15 @@ pub fn finding_sentence(finding: &Finding) -> String {
         ),
         Matter::LowAboveHigh { high_c, low_c } => format!(
             "The low, {}, is above the high, {}: they are taken the other way round.",
-            with_unit(*low_c, "°C"),
-            with_unit(*high_c, "°C")
+            value_text(*low_c, Unit::Celsius, units),
+            value_text(*high_c, Unit::Celsius, units)
         ),
         Matter::NoSuchMode => format!("{name}: this row of the mode plan names a mode that is not listed."),
         Matter::BadImport { row } => format!(
-            "{name}: hour {} is out of range, or the lists are of unlike length. Each hour needs a temperature from −50 to 60\u{202f}°C and an irradiance from 0 to 1500\u{202f}W/m².",
-            row + 1
+            "{name}: hour {} is out of range, or the lists are of unlike length. Each hour needs a temperature {} and an irradiance {}.",
+            row + 1,
+            accepted(range::OUTDOOR_C, units),
+            accepted(range::GLOBAL_W_M2, units)
         ),
         Matter::ImportedSun { parts } => sun_parts_sentence(*parts).into(),
         Matter::StandbyAboveDraw { standby_w, draw_w } => format!(
@@ -92,7 +103,7 @@ pub fn finding_sentence(finding: &Finding) -> String {
         ),
         Matter::NoSuchCoil { airflow_m3_h, sensible_percent } => format!(
             "{name}: no coil gives this unit’s cooling on {} with {} of it sensible. Check the three; that share is kept in all air.",
-            with_unit(*airflow_m3_h, "m³/h"),
+            value_text(*airflow_m3_h, Unit::CubicMeterPerHour, units),
             with_unit(*sensible_percent, "%")
         ),
         Matter::OpenBelowBest { open_v, best_v } => format!(
@@ -110,7 +121,10 @@ pub fn finding_sentence(finding: &Finding) -> String {
             duration(*span_h)
         ),
         Matter::Unreachable { min, max, unit } => {
-            format!("{name}: nothing {} gives those hours.", interval(*min, *max, *unit))
+            format!(
+                "{name}: nothing {} gives those hours.",
+                accepted(Range { min: *min, max: *max, unit: *unit }, units)
+            )
         }
     }
 }
@@ -129,38 +143,65 @@ pub const fn sun_parts_sentence(parts: SunParts) -> &'static str {
     }
 }
 
-/// An accepted range in words.
-fn interval(min: f64, max: f64, unit: Unit) -> String {
+/// An accepted range in words, in the units shown.
+#[must_use]
+pub fn accepted(range: Range, units: Show) -> String {
+    let Range { min, max, unit } = range;
     match unit {
         Unit::Count => format!("a whole number from {} to {}", plain(min), plain(max)),
         Unit::ClockMinute => "a clock time from 00:00 to 23:59".into(),
-        _ => format!("from {} to {}", plain(min), value_text(max, unit)),
+        _ => {
+            let [min, max] = ends(range, units, ENGLISH);
+            let sign = unit_sign(unit, units);
+            let space = if sign.is_empty() { "" } else { "\u{202f}" };
+            format!("from {min} to {max}{space}{sign}")
+        }
     }
 }
 
-/// A value with its unit.
+/// Both ends of a range as a language writes them. In other units than the plan's
+/// they are rounded inwards: what is said to be accepted is.
+pub(super) fn ends(range: Range, units: Show, format: Format) -> [String; 2] {
+    let Range { min, max, unit } = range;
+    if !is_converted(unit, units) {
+        return [min, max].map(|end| format.grouped(&show(end, unit, Show::METRIC)));
+    }
+    let in_parts = |value: f64, whole: fn(f64, f64) -> f64| {
+        let value = shown(value, unit, units);
+        let size = value.abs().max(1e-9).log10().floor() as i32 + 1;
+        let decimals = (3 - size).clamp(0, 9);
+        let parts = 10f64.powi(decimals);
+        // A hair's room, so that 140 is not taken for 139.999 999.
+        let hair = 1e-9 * (value * parts).abs();
+        format.fixed(whole(value * parts, hair) / parts, decimals as usize)
+    };
+    [
+        in_parts(min, |value, hair| (value - hair).ceil()),
+        in_parts(max, |value, hair| (value + hair).floor()),
+    ]
+}
+
+/// A value with its unit, in the units shown.
 #[must_use]
-pub fn value_text(value: f64, unit: Unit) -> String {
+pub fn value_text(value: f64, unit: Unit, units: Show) -> String {
     match unit {
         Unit::ClockMinute => clock(value),
         Unit::Hour if value < 100.0 => duration(value),
-        _ => with_unit(value, unit_sign(unit, false)),
+        _ => with_unit(shown(value, unit, units), unit_sign(unit, units)),
     }
 }
 
 /// A value that somebody stated, with its unit: nothing of it is rounded off.
 #[must_use]
-pub fn stated_text(value: f64, unit: Unit) -> String {
+pub fn stated_text(value: f64, unit: Unit, units: Show) -> String {
     match unit {
+        // In other units as the field would have it: four digits.
+        _ if is_converted(unit, units) => with_sign(
+            ENGLISH.grouped(&show(value, unit, units)),
+            unit_sign(unit, units),
+        ),
         Unit::ClockMinute => clock(value),
         Unit::Hour if (1.0 / 60.0..100.0).contains(&value) => duration_fine(value),
-        _ => with_sign(stated(value), unit_sign(unit, false)),
+        _ => with_sign(stated(value), unit_sign(unit, units)),
     }
-}
-
-/// The accepted range of a field in words, if it holds a number.
-pub(super) fn accepted(path: Path) -> String {
-    path.range().map_or_else(String::new, |range| {
-        interval(range.min, range.max, range.unit)
-    })
 }

@@ -11,11 +11,7 @@ use crate::{
         claims::{ClaimAnswer, ClaimVerdict},
     },
     drawing::Text,
-    plan::{
-        Feed, Figure, Path, Plan,
-        claims::Claimed,
-        entry::{self, Shown},
-    },
+    plan::{Feed, Figure, Path, Plan, Show, claims::Claimed},
     range::Unit,
 };
 
@@ -77,6 +73,9 @@ pub const TABLE_MOMENTS: &str = "The hot day, moment by moment";
 pub const TABLE_DAYS: &str = "The hot day, summed up";
 pub const TABLE_CLAIMS: &str = "Claims and what was measured";
 
+/// What stands in a head for the unit of temperatures.
+const CELSIUS: &str = "°C";
+
 /// Heads of the day's table.
 pub const MOMENT_HEADS: [&str; 14] = [
     "Hours after the start (h)",
@@ -131,16 +130,24 @@ pub const CLAIM_HEADS: [&str; 9] = [
 
 /// What a claim is about, with its unit.
 #[must_use]
-pub const fn claimed_name(about: Claimed) -> &'static str {
-    match about {
-        Claimed::Charge => "charge (Ah)",
-        Claimed::Energy => "energy (Wh)",
-        Claimed::Draw => "draw (W)",
-        Claimed::Airflow => "airflow (m³/h)",
-        Claimed::Temperature => "temperature (°C)",
-        Claimed::Cooling => "cooling (W)",
-        Claimed::Eer => "energy efficiency ratio (BTU/Wh)",
-    }
+pub fn claimed_name(about: Claimed, units: Show) -> String {
+    let unit = about.range().unit;
+    let what = match about {
+        Claimed::Charge => "charge",
+        Claimed::Energy => "energy",
+        Claimed::Draw => "draw",
+        Claimed::Airflow => "airflow",
+        Claimed::Temperature => "temperature",
+        Claimed::Cooling => "cooling",
+        Claimed::Eer => return "energy efficiency ratio (BTU/Wh)".into(),
+    };
+    format!("{what} ({})", unit_sign(unit, units))
+}
+
+/// Heads of a table whose temperatures are in the units shown.
+#[must_use]
+pub fn heads_in<const N: usize>(heads: [&str; N], units: Show) -> [String; N] {
+    heads.map(|head| head.replace(CELSIUS, unit_sign(Unit::Celsius, units)))
 }
 
 /// A verdict, word for word, or why there is none.
@@ -303,15 +310,7 @@ pub fn part_of(plan: &Plan, path: Path) -> String {
 /// A number of the plan with its unit, in the units that the plan is shown in.
 #[must_use]
 pub fn plan_value(plan: &Plan, unit: Unit, value: f64) -> String {
-    let shown = Shown::of(unit, plan.show.us_units);
-    if shown == Shown::AsIs {
-        return super::stated_text(value, unit);
-    }
-    format!(
-        "{}\u{202f}{}",
-        entry::show(value, unit, shown),
-        unit_sign(unit, true)
-    )
+    super::stated_text(value, unit, plan.show)
 }
 
 /// A field with its number and where that came from: `Health 95 % (measured ±3 %)`.
@@ -321,7 +320,10 @@ pub fn plan_line(plan: &Plan, path: Path, figure: Figure) -> String {
     let label = labels::field_label(path);
     let value = plan_value(plan, unit, figure.value);
     if plan.has_origin(path) {
-        format!("{label} {value} ({})", labels::origin_mark(path, figure))
+        format!(
+            "{label} {value} ({})",
+            labels::origin_mark(path, figure, plan.show)
+        )
     } else {
         format!("{label} {value}")
     }

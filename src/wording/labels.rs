@@ -3,17 +3,30 @@
 use crate::{
     bank::Chemistry,
     plan::{
-        Figure, Origin,
+        Figure, Origin, Show,
+        entry::width_shown,
         path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
     },
     range::Unit,
     spread,
 };
 
-/// The sign after a number, in the units the plan is kept in.
+/// The sign after a number, in the units shown.
 #[must_use]
-pub const fn unit_sign(unit: Unit, us_units: bool) -> &'static str {
+pub const fn unit_sign(unit: Unit, units: Show) -> &'static str {
     match unit {
+        Unit::Meter if units.us_units => "ft",
+        Unit::Celsius | Unit::Kelvin if units.us_units => "°F",
+        Unit::Kilogram if units.us_units => "lb",
+        Unit::SquareMeter if units.us_units => "ft²",
+        Unit::CubicMeter if units.us_units => "ft³",
+        Unit::CubicMeterPerHour if units.us_units => "cfm",
+        Unit::MeterPerSecond if units.us_units => "mph",
+        Unit::FaceVelocity if units.us_units => "ft/min",
+        Unit::WattPerSquareMeterKelvin if units.us_units => "Btu/(h·ft²·°F)",
+        Unit::KilojoulePerKelvin if units.us_units => "Btu/°F",
+        Unit::Liter if units.us_units => "gal",
+        Unit::LiterPerKilowattHour if units.us_units => "gal/kWh",
         Unit::Volt => "V",
         Unit::Amp => "A",
         Unit::AmpHour => "Ah",
@@ -24,10 +37,8 @@ pub const fn unit_sign(unit: Unit, us_units: bool) -> &'static str {
         Unit::PercentPerKilowatt => "% per kW",
         Unit::Hour => "h",
         Unit::ClockMinute | Unit::Count | Unit::Number => "",
-        Unit::Meter if us_units => "ft",
         Unit::Meter => "m",
         Unit::SquareMillimeter => "mm²",
-        Unit::Celsius if us_units => "°F",
         Unit::Celsius => "°C",
         Unit::Kelvin => "K",
         Unit::Kilogram => "kg",
@@ -37,7 +48,7 @@ pub const fn unit_sign(unit: Unit, us_units: bool) -> &'static str {
         Unit::SquareMeter => "m²",
         Unit::CubicMeter => "m³",
         Unit::CubicMeterPerHour => "m³/h",
-        Unit::MeterPerSecond => "m/s",
+        Unit::MeterPerSecond | Unit::FaceVelocity => "m/s",
         Unit::PerHour => "per h",
         Unit::PercentPerKelvin => "% per K",
         Unit::WattPerSquareMeter => "W/m²",
@@ -70,6 +81,7 @@ pub const fn field_label(path: Path) -> &'static str {
         },
         Path::Load(_) => "Draw",
         Path::Banks => "Banks",
+        Path::Chemistry(_) => super::words::CHEMISTRY,
         Path::OpenCircuit(_) => "Open-circuit table",
         Path::Units => "Cooling units",
         Path::Modes(_) => "Modes",
@@ -173,20 +185,16 @@ pub const fn origin_name(from: Origin) -> &'static str {
 
 /// An origin with its spread, as the mark beside a number: `guess ±20 %`.
 #[must_use]
-pub fn origin_mark(path: Path, figure: Figure) -> String {
+pub fn origin_mark(path: Path, figure: Figure, units: Show) -> String {
     let percent = spread::percent_of(path, figure);
     let half = spread::half_width(path, figure);
     // Temperatures and shares of nothing: in the number's own unit.
     if figure.spread_percent.is_none() && percent == 0.0 && half > 0.0 {
-        let sign = match path.range().map(|range| range.unit) {
-            Some(Unit::Celsius | Unit::Kelvin) => "K",
-            Some(unit) => unit_sign(unit, false),
-            None => "",
-        };
+        let unit = path.range().map_or(Unit::Number, |range| range.unit);
         format!(
-            "{} ±{}\u{202f}{sign}",
+            "{} ±{}",
             origin_name(figure.from),
-            super::number::plain(half)
+            width_text(half, unit, units)
         )
     } else if percent > 0.0 {
         format!(
@@ -197,6 +205,16 @@ pub fn origin_mark(path: Path, figure: Figure) -> String {
     } else {
         origin_name(figure.from).into()
     }
+}
+
+/// A difference of two numbers with its unit.
+#[must_use]
+pub fn width_text(width: f64, unit: Unit, units: Show) -> String {
+    let of = match unit {
+        Unit::Celsius => Unit::Kelvin,
+        unit => unit,
+    };
+    super::number::with_unit(width_shown(width, unit, units), unit_sign(of, units))
 }
 
 /// The question that the origin's choice answers.

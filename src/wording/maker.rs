@@ -10,7 +10,7 @@ pub const OPEN: &str = "What readers may change, one to four";
 pub const OPEN_AS_ONE: &str =
     "Where charge or voltage is open, readers see your blocks as one bank.";
 pub const UNITS: &str = "Units";
-pub const UNIT_NAMES: [&str; 3] = ["as in this plan", "metres and °C", "feet and °F"];
+pub const UNIT_NAMES: [&str; 3] = ["as in this plan", "metric", "US (ft, °F, cfm)"];
 pub const THEME: &str = "Looks";
 pub const THEME_NAMES: [&str; 3] = ["as the reader’s device has it", "by day", "by night"];
 pub const LANGUAGE: &str = "Language";

@@ -19,6 +19,8 @@ pub mod maker;
 mod notices;
 pub mod number;
 pub mod reader;
+#[cfg(test)]
+mod tests;
 pub mod words;
 mod working;
 
@@ -30,12 +32,12 @@ pub use answers::{
 };
 pub use cautions::{CAUTIONS, Caution};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
-pub use findings::{finding_sentence, stated_text, value_text};
+pub use findings::{accepted, finding_sentence, stated_text, value_text};
 pub use labels::{
     chemistry_name, field_hint, field_label, origin_mark, origin_name, origin_question,
-    unit_in_label, unit_sign,
+    unit_in_label, unit_sign, width_text,
 };
-pub use notices::{Notice, entry_trouble, notice_sentence, reading_echo, strings_echo};
+pub use notices::{Notice, echo_sentence, entry_trouble, notice_sentence};
 pub use number::rounded;
 pub use working::{formula_text, source_text, term_label, working_value};
 

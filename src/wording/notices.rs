@@ -1,7 +1,14 @@
 //! What the page says of itself: storage, links, files, entries.
 
-use super::{findings::accepted, labels::field_label};
-use crate::plan::Path;
+use super::{
+    findings::{accepted, stated_text},
+    labels::{field_label, width_text},
+    number::with_unit,
+};
+use crate::{
+    plan::{Path, Show, draft::Echo},
+    range::Range,
+};
 
 /// Something that happened to the document, not to the night.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -68,18 +75,44 @@ pub const fn notice_sentence(notice: Notice) -> &'static str {
 
 /// Why a typed text is not taken, and what would be.
 #[must_use]
-pub fn entry_trouble(path: Path) -> String {
-    format!("{}: give {}.", field_label(path), accepted(path))
+pub fn entry_trouble(path: Path, wanted: Range, units: Show) -> String {
+    format!("{}: give {}.", field_label(path), accepted(wanted, units))
 }
 
 /// How a typed text was understood, where that is not plain.
 #[must_use]
-pub fn reading_echo(text: &str) -> String {
-    format!("read as {text}")
-}
-
-/// `2x100` in a block's charge.
-#[must_use]
-pub fn strings_echo(count: u32, each: &str) -> String {
-    format!("read as {count} strings of {each}")
+pub fn echo_sentence(echo: Echo, units: Show) -> String {
+    let value_of = |value, unit| stated_text(value, unit, units);
+    let read = match echo {
+        Echo::Value { value, unit } => value_of(value, unit),
+        Echo::Strings { count, each, unit } => {
+            format!("{count} strings of {}", value_of(each, unit))
+        }
+        Echo::Between { value, half, unit } => {
+            format!(
+                "{} ±{}",
+                value_of(value, unit),
+                width_text(half, unit, units)
+            )
+        }
+        Echo::Amps { amps, half, at_v } => {
+            let spread = if half > 0.0 {
+                format!(" ±{}", with_unit(half, "A"))
+            } else {
+                String::new()
+            };
+            format!(
+                "{}{spread} at {}",
+                with_unit(amps, "A"),
+                with_unit(at_v, "V")
+            )
+        }
+        Echo::Watts { watts, amps, at_v } => format!(
+            "{}: {} at {}",
+            with_unit(watts, "W"),
+            with_unit(amps, "A"),
+            with_unit(at_v, "V")
+        ),
+    };
+    format!("read as {read}")
 }

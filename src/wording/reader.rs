@@ -6,15 +6,16 @@
 //! language's own.
 
 use super::{
-    findings::{accepted, stated_text},
+    findings::accepted,
     number::{self, Format},
 };
 use crate::{
     answer::{Pocket, RunAnswer},
+    bank::Chemistry,
     drawing::RibbonWords,
     finding::Finding,
-    plan::{Path, Plan, path::BankField as B, reader::Language},
-    range::Unit,
+    plan::{Path, Plan, Show, draft::Echo, path::BankField as B, reader::Language},
+    range::Range,
 };
 
 /// Everything that the reader's page says, in one language.
@@ -26,17 +27,17 @@ pub struct Table {
     pub run_sentence: fn(&Plan, &RunAnswer) -> String,
     /// How sure that is, and what ends it.
     pub run_detail: fn(&RunAnswer) -> String,
-    pub finding: fn(&Finding) -> String,
+    pub finding: fn(&Finding, Show) -> String,
     /// The pocket formula of a mode, or why it has none.
     pub pocket: fn(&Plan, &Pocket) -> String,
     /// A field's name, with the reader's eyes: a bank of one block is a bank.
     pub label: fn(&Plan, Path) -> String,
     pub hint: fn(Path) -> &'static str,
-    /// Why a text is not taken, from the field's name and address.
-    pub trouble: fn(&str, Path) -> String,
+    pub chemistry: fn(Chemistry) -> &'static str,
+    /// Why a text is not taken, from the field's name and the values it takes.
+    pub trouble: fn(&str, Range, Show) -> String,
     /// How a text was understood.
-    pub echo: fn(f64, Unit) -> String,
-    pub strings_echo: fn(u32, f64, Unit) -> String,
+    pub echo: fn(Echo, Show) -> String,
 }
 
 macro_rules! texts {
@@ -65,6 +66,8 @@ texts! {
     on_paper,
     on_paper_hint,
     other_voltage,
+    /// Where another bank lets the author's measurement go.
+    not_the_measured,
     back,
     in_full,
     in_full_hint,
@@ -94,6 +97,7 @@ static ENGLISH: Table = Table {
         on_paper: "On paper",
         on_paper_hint: "One line for each mode. Usable Wh: nominal volts times the Ah held, times how far down.",
         other_voltage: "Your bank has another voltage than the one this was published with: cut-offs, and the supply the unit wants, are taken in proportion.",
+        not_the_measured: "Your bank is not the one that was measured: the measured charge and energy are left out, and its label counts.",
         back: "Back to the numbers as published",
         in_full: "Open in full",
         in_full_hint: "All of the plan, with your numbers in it: what was assumed, curves, how big a bank.",
@@ -117,9 +121,9 @@ static ENGLISH: Table = Table {
         Own::Bank(_) | Own::None => super::field_label(path).into(),
     },
     hint: super::field_hint,
-    trouble: |label, path| format!("{label}: give {}.", accepted(path)),
-    echo: |value, unit| super::reading_echo(&stated_text(value, unit)),
-    strings_echo: |count, each, unit| super::strings_echo(count, &stated_text(each, unit)),
+    chemistry: super::chemistry_name,
+    trouble: |label, wanted, units| format!("{label}: give {}.", accepted(wanted, units)),
+    echo: super::echo_sentence,
 };
 
 /// Where the reader's page has a label of its own.

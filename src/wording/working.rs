@@ -6,6 +6,7 @@ use super::{
 };
 use crate::{
     answer::{Formula, Term, TermName},
+    plan::Show,
     range::Unit,
 };
 
@@ -66,6 +67,7 @@ pub const fn term_label(name: TermName) -> &'static str {
 pub fn working_value(term: &Term) -> String {
     match term.unit {
         Unit::Hour => duration_fine(term.value),
-        unit => with_unit(term.value, unit_sign(unit, false)),
+        // Volts, amps and hours: the same in all units shown.
+        unit => with_unit(term.value, unit_sign(unit, Show::METRIC)),
     }
 }

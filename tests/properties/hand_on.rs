@@ -7,7 +7,7 @@
 use proptest::{collection::vec, prelude::*, sample::select};
 use till_morning::{
     pass_on::table::{Cell, Table},
-    plan::entry::{self, Shown},
+    plan::{Show, entry},
     range::Unit,
     wording::number,
 };
@@ -121,7 +121,7 @@ proptest! {
             table(vec![value.into()]).markdown(),
         ];
         prop_assert!(texts.iter().all(|text| !text.is_empty()));
-        for shown in [Shown::AsIs, Shown::Feet, Shown::Fahrenheit] {
+        for shown in [Show::METRIC, Show::US] {
             for unit in [Unit::Watt, Unit::Celsius, Unit::Meter, Unit::ClockMinute] {
                 prop_assert!(!entry::show(value, unit, shown).is_empty());
             }

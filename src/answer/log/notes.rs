@@ -7,7 +7,10 @@ use crate::{
         measured::Measured,
         notebook::{Entry, Meters, Noted, figures},
     },
-    plan::entry::{EntryError, Shown, read},
+    plan::{
+        Show,
+        entry::{EntryError, read},
+    },
     quantity::{amps, minutes, volts, watts},
     range::{self, Range},
 };
@@ -80,7 +83,7 @@ impl NoteField {
     /// [`NoNumber`].
     pub fn read(self, text: &str) -> Result<Option<f64>, NoNumber> {
         let range = self.range();
-        match read(text, range.unit, Shown::AsIs) {
+        match read(text, range.unit, Show::METRIC) {
             Err(EntryError::Empty) => Ok(None),
             Ok(entry) if range.accepts(entry.value) => Ok(Some(entry.value)),
             _ => Err(NoNumber),

@@ -37,6 +37,7 @@ pub fn air(state: State, answer: Answered) -> El {
             move |at| state.edit(|plan| plan.air.basis = BASES.get(at).copied()),
         );
         let vane = list_field(
+            state,
             "air-vane",
             (words::VANE, words::VANE_HINT),
             (range::VANE_M_S, MOST_POINTS),
@@ -45,7 +46,7 @@ pub fn air(state: State, answer: Answered) -> El {
         );
         let said = move || {
             answer.with(|answer| match (&answer.air, answer.air_refused) {
-                (Some(air), _) => say::air_sentence(air),
+                (Some(air), _) => say::air_sentence(air, state.with_plan(|plan| plan.show)),
                 (None, Some(refusal)) => say::air_refusal(refusal).into(),
                 (None, None) => String::new(),
             })

@@ -9,12 +9,16 @@ use crate::{
         state::State,
     },
     plan::{
-        Claim, Path, Plan,
+        Claim, Path, Plan, Show,
         claims::{ClaimField as C, Claimed, EndBy, FullBy, MOST_CLAIMS, MOST_RUNS, read_list},
+        entry::show,
         part::Choice,
     },
     range::Range,
-    wording::claims::{self as say, words},
+    wording::{
+        self,
+        claims::{self as say, words},
+    },
 };
 
 /// All claims, each in a card.
@@ -164,6 +168,7 @@ fn more(state: State, at: usize) -> Vec<El> {
     let end = ("claim-end", words::END_BY, words::NOT_SAID);
     let range = of(state, at, |claim| Some(claim.about_taken().range()));
     let runs = list_field(
+        state,
         &format!("claim-runs-{at}"),
         (words::RUNS, words::RUNS_HINT),
         (range.unwrap_or(crate::range::CLAIM_WH), MOST_RUNS),
@@ -191,14 +196,45 @@ fn more(state: State, at: usize) -> Vec<El> {
 
 /// Several numbers in one text; what cannot be read stays, and says so.
 pub fn list_field(
+    state: State,
+    id: &str,
+    (label, hint): (&'static str, &'static str),
+    (range, most): (Range, usize),
+    now: impl Fn() -> Vec<f64> + Clone + 'static,
+    set: impl Fn(Vec<f64>) + Clone + 'static,
+) -> El {
+    let id = id.to_owned();
+    // In other units it is another text.
+    let units = move || state.with_plan(|plan| plan.show);
+    h("div", "").live_children(
+        move || units().us_units.to_string(),
+        move || {
+            let asked = (range, most, untrack(units));
+            vec![list_field_in(
+                &id,
+                (label, hint),
+                asked,
+                now.clone(),
+                set.clone(),
+            )]
+        },
+    )
+}
+
+fn list_field_in(
     id: &str,
     (label, hint): (&str, &str),
-    (range, most): (Range, usize),
+    (range, most, units): (Range, usize, Show),
     now: impl Fn() -> Vec<f64>,
     set: impl Fn(Vec<f64>) + 'static,
 ) -> El {
     let wrong = RwSignal::new(false);
-    let text: Vec<String> = untrack(now).iter().map(|&x| say::plainly(x)).collect();
+    let numbers = untrack(now);
+    let text: Vec<String> = numbers
+        .iter()
+        .map(|&number| show(number, range.unit, units))
+        .collect();
+    let sign = wording::unit_sign(range.unit, units);
     let (error_id, hint_id) = (format!("{id}-error"), format!("{id}-hint"));
     let input = h("input", "")
         .attr("id", id)
@@ -207,7 +243,7 @@ pub fn list_field(
         .attr("value", &text.join(" "))
         .attr("aria-describedby", &format!("{error_id} {hint_id}"))
         .on("change", move |event| {
-            let read = read_list(&text_of(&event), range, most);
+            let read = read_list(&text_of(&event), range, most, units);
             wrong.set(read.is_none());
             if let Some(numbers) = read {
                 set(numbers);
@@ -215,11 +251,20 @@ pub fn list_field(
         });
     h("div", "field")
         .live_class("wrong", move || wrong.get())
-        .child(h("label", "").attr("for", id).text(label))
-        .child(h("span", "entry").child(input))
+        .child(
+            h("label", "")
+                .attr("for", id)
+                .text(label)
+                .child(h("span", "unit-in-label").text(&wording::unit_in_label(sign))),
+        )
+        .child(
+            h("span", "entry")
+                .child(input)
+                .child(h("span", "unit").attr("aria-hidden", "true").text(sign)),
+        )
         .child(h("p", "error").attr("id", &error_id).live_text(move || {
             if wrong.get() {
-                words::LIST_BAD.into()
+                say::list_bad(range, units)
             } else {
                 String::new()
             }

@@ -38,7 +38,10 @@ pub fn claims(state: State) -> Vec<El> {
         |_, _| true,
     );
     let headline = move || state.with_plan(|plan| answer.with(|a| say::headline(plan, a)));
-    let said = h("p", "answer").attr("role", "status").live_text(headline);
+    let said = h("p", "answer")
+        .attr("id", "claims-answer")
+        .attr("role", "status")
+        .live_text(headline);
     vec![
         said,
         report::report(state, answer),

@@ -39,7 +39,7 @@ pub fn day(state: State) -> Vec<El> {
         named_fold("fold", words::ENOUGH, move || enough::enough(state, told)),
         working::events(state, told),
         working::by_day(state, told),
-        working::books(told),
+        working::books(state, told),
         h("h3", "").text(words::RESTS_ON),
     ];
     answered.into_iter().chain(forms::forms(state)).collect()

@@ -110,18 +110,32 @@ pub fn told(state: State, told: Told) -> El {
 fn findings(state: State, told: Told) -> El {
     let all = move || {
         let mut all: Vec<String> = state.with_draft(|draft| {
+            let units = draft.plan.show;
             let troubled = draft.troubled().into_iter();
-            troubled.map(wording::entry_trouble).collect()
+            troubled
+                .filter_map(|path| {
+                    let wanted = draft.wanted(path)?;
+                    Some(wording::entry_trouble(path, wanted, units))
+                })
+                .collect()
         });
         match told.day.get() {
             Some(day) => {
-                all.extend(day.findings.iter().map(wording::finding_sentence));
-                all.extend(state.with_plan(|plan| say::first_things(plan, &day)));
+                all.extend(state.with_plan(|plan| {
+                    let findings = day.findings.iter();
+                    let mut all: Vec<String> = findings
+                        .map(|one| wording::finding_sentence(one, plan.show))
+                        .collect();
+                    all.extend(say::first_things(plan, &day));
+                    all
+                }));
             }
             None => all.extend(state.with_plan(|plan| {
                 let errors = plan.errors();
                 let errors = errors.iter().filter(|one| one.severity == Severity::Error);
-                errors.map(wording::finding_sentence).collect::<Vec<_>>()
+                errors
+                    .map(|one| wording::finding_sentence(one, plan.show))
+                    .collect::<Vec<_>>()
             })),
         }
         all

@@ -2,7 +2,8 @@
 
 use super::{El, State, h, told::Told};
 use crate::{
-    page::{dom::named_fold, reactive::*},
+    page::dom::named_fold,
+    plan::Show,
     wording::{day as say, day_words as words},
 };
 
@@ -67,10 +68,10 @@ pub fn by_day(state: State, told: Told) -> El {
 }
 
 /// The energy book and the heat book, and what they were reckoned by.
-pub fn books(told: Told) -> El {
+pub fn books(state: State, told: Told) -> El {
     named_fold("fold", words::BOOKS, move || {
-        let book = |of: fn(&crate::answer::DayAnswer) -> Vec<say::BookRow>| {
-            let rows = move || told.day.get().map_or_else(Vec::new, |day| of(&day));
+        let book = |of: fn(&crate::answer::DayAnswer, Show) -> Vec<say::BookRow>| {
+            let rows = move || told.of(state, |plan, day| of(day, plan.show));
             h("table", "terms").live_children(
                 move || format!("{:?}", rows()),
                 move || {

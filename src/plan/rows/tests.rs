@@ -191,7 +191,7 @@ fn claims_follow_their_bank() {
 #[test]
 fn open_fields_follow_their_rows() {
     let whose = |plan: &Plan, path: Path| match path {
-        Path::Bank(at, _) => plan.banks[at].name.clone(),
+        Path::Bank(at, _) | Path::Chemistry(at) => plan.banks[at].name.clone(),
         Path::Mode(unit, mode, _) => plan.units[unit].modes[mode].name.clone(),
         Path::Load(at) => plan.loads[at].name.clone(),
         _ => String::new(),

@@ -7,9 +7,12 @@ use super::{
 use crate::{
     answer::wiring::CarryNote,
     plan::Plan,
+    quantity::{in_square_inches, in_square_meters, square_millimeters},
+    range::Unit,
     wording::{
         Caution,
         number::{fixed, with_unit},
+        value_text,
     },
 };
 
@@ -172,10 +175,20 @@ pub fn note(plan: &Plan, note: &CarryNote) -> (String, &'static str) {
         CarryNote::Ventilate { air_m3_h, opening_mm2 } => (
             format!(
                 "Lead-acid gives off hydrogen while it charges. Its compartment needs {} of air an hour, to the outside: an opening of {} low and another high.",
-                with_unit(air_m3_h, "m³"),
-                format_args!("{}\u{202f}cm²", fixed(opening_mm2 / 100.0, 0))
+                value_text(air_m3_h, Unit::CubicMeter, plan.show),
+                opening(plan, opening_mm2)
             ),
             "EN 50272-3 / IEC 62485-3",
         ),
+    }
+}
+
+/// The size of an opening in square centimetres, or in square inches.
+fn opening(plan: &Plan, mm2: f64) -> String {
+    let area = square_millimeters(mm2);
+    if plan.show.us_units {
+        format!("{}\u{202f}in²", fixed(in_square_inches(area).ceil(), 0))
+    } else {
+        format!("{}\u{202f}cm²", fixed(in_square_meters(area) * 1e4, 0))
     }
 }

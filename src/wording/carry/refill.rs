@@ -9,6 +9,7 @@ use crate::{
         },
     },
     plan::{Plan, supply::ChargerKind},
+    range::Unit,
     simulate::charge::{FillEnd, MOST_H},
     spread::{Band, Share},
     wording::{
@@ -16,6 +17,7 @@ use crate::{
         day::energy,
         field_label, full_mode_name,
         number::{clock_after, duration, fixed, percent, plain, volts, with_unit},
+        value_text,
     },
 };
 
@@ -243,7 +245,7 @@ pub fn charger_lines(plan: &Plan, charger: &ChargerRefill) -> Vec<String> {
         lines.push(energy_line(charger, fill));
         lines.push(formula(charger, fill));
     }
-    lines.extend(fuel_line(fill));
+    lines.extend(fuel_line(plan, fill));
     lines.extend(spread_line(&charger.spread_from));
     lines.push(SOURCE.into());
     lines
@@ -336,8 +338,12 @@ fn formula(charger: &ChargerRefill, fill: &Fill) -> String {
     )
 }
 
-fn fuel_line(fill: &Fill) -> Option<String> {
-    let fuel = fill.fuel_l.map(|l| with_unit(l, "L"));
+fn fuel(plan: &Plan, liters: f64) -> String {
+    value_text(liters, Unit::Liter, plan.show)
+}
+
+fn fuel_line(plan: &Plan, fill: &Fill) -> Option<String> {
+    let fuel = fill.fuel_l.map(|l| fuel(plan, l));
     let price = fill
         .price_number
         .map(|price| format!("{} in your currency", plain(price)));
@@ -464,7 +470,7 @@ pub fn note(plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<Str
         ),
         R::FuelRunsOut { charger, needed_l, at_hand_l } => format!(
             "{}: it takes {} of fuel and {} are at hand.",
-            name(charger), with_unit(needed_l, "L"), with_unit(at_hand_l, "L")
+            name(charger), fuel(plan, needed_l), fuel(plan, at_hand_l)
         ),
         R::WindowTooShort { charger, daily_h, needed_h } => format!(
             "{}: on for {} a day by the clock, so {} days of it.",

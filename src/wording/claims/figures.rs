@@ -4,56 +4,63 @@
 use super::words;
 use crate::{
     answer::claims::ClaimAnswer,
-    plan::{Plan, claims::Claimed, entry::decimals_of},
-    quantity::{cubic_meters_per_hour, in_btu_per_hour, in_cubic_feet_per_minute, watts},
-    wording::number::{fixed, plain, stated, with_sign, with_unit},
+    plan::{
+        Plan, Show,
+        claims::Claimed,
+        entry::{decimals_of, shown, width_shown},
+    },
+    quantity::{in_btu_per_hour, watts},
+    range::Unit,
+    wording::{
+        number::{fixed, plain, stated, with_sign, with_unit},
+        unit_sign,
+    },
 };
 
 /// A figure that was worked out, with its unit; with the other unit people use.
 #[must_use]
-pub fn figure_text(about: Claimed, value: f64) -> String {
-    with_sign_of(about, value, plain(value))
+pub fn figure_text(about: Claimed, value: f64, units: Show) -> String {
+    in_units(about, units, |unit, units| shown(value, unit, units), plain)
 }
 
 /// A figure that somebody stated: nothing of it is rounded off.
 #[must_use]
-pub fn stated_text(about: Claimed, value: f64) -> String {
-    with_sign_of(about, value, stated(value))
+pub fn stated_text(about: Claimed, value: f64, units: Show) -> String {
+    in_units(
+        about,
+        units,
+        |unit, units| shown(value, unit, units),
+        stated,
+    )
 }
 
-fn with_sign_of(about: Claimed, value: f64, number: String) -> String {
+/// A number of a claim in the units shown, written as it is to be, and what it is in
+/// the other unit that people use.
+fn in_units(
+    about: Claimed,
+    units: Show,
+    number: impl Fn(Unit, Show) -> f64,
+    write: impl Fn(f64) -> String,
+) -> String {
+    let unit = about.range().unit;
+    let text = with_sign(write(number(unit, units)), unit_sign(unit, units));
     let other = match about {
-        Claimed::Airflow => with_unit(
-            in_cubic_feet_per_minute(cubic_meters_per_hour(value)),
-            "cfm",
-        ),
-        Claimed::Cooling => with_unit(in_btu_per_hour(watts(value)), "Btu/h"),
-        _ => String::new(),
+        Claimed::Airflow => {
+            let other = Show {
+                us_units: !units.us_units,
+            };
+            with_unit(number(unit, other), unit_sign(unit, other))
+        }
+        Claimed::Cooling => with_unit(in_btu_per_hour(watts(number(unit, units))), "Btu/h"),
+        _ => return text,
     };
-    let text = with_sign(number, sign_of(about));
-    if other.is_empty() {
-        text
-    } else {
-        format!("{text} ({other})")
-    }
-}
-
-const fn sign_of(about: Claimed) -> &'static str {
-    match about {
-        Claimed::Charge => "Ah",
-        Claimed::Energy => "Wh",
-        Claimed::Draw => "W",
-        Claimed::Airflow => "m³/h",
-        Claimed::Temperature => "°C",
-        Claimed::Cooling => "W",
-        Claimed::Eer => "",
-    }
+    format!("{text} ({other})")
 }
 
 /// What is claimed: a figure, or a range.
 #[must_use]
-pub fn claimed_text(answer: &ClaimAnswer) -> String {
-    let text = |value| stated_text(answer.about, value);
+pub fn claimed_text(answer: &ClaimAnswer, units: Show) -> String {
+    let text = |value| stated_text(answer.about, value, units);
     match answer.claimed_most {
         Some(most) => format!("{} to {}", text(answer.claimed), text(most)),
         None => text(answer.claimed),
@@ -65,17 +72,19 @@ pub fn claimed_text(answer: &ClaimAnswer) -> String {
 #[must_use]
 pub fn measured_alone(plan: &Plan, answer: &ClaimAnswer) -> String {
     if is_typed(plan, answer) {
-        return stated_text(answer.about, answer.measured);
+        return stated_text(answer.about, answer.measured, plan.show);
     }
+    let unit = answer.about.range().unit;
     let decimals = match answer.expanded {
-        Some(expanded) if expanded > 0.0 => decimals_of(expanded, UNCERTAINTY_DIGITS),
-        _ => decimals_of(answer.measured, 4),
+        Some(expanded) if expanded > 0.0 => {
+            decimals_of(width_shown(expanded, unit, plan.show), UNCERTAINTY_DIGITS)
+        }
+        _ => decimals_of(shown(answer.measured, unit, plan.show), 4),
     };
-    with_sign_of(
-        answer.about,
-        answer.measured,
-        fixed(answer.measured, decimals),
-    )
+    let number = |unit, units| shown(answer.measured, unit, units);
+    in_units(answer.about, plan.show, number, |value| {
+        fixed(value, decimals)
+    })
 }
 
 /// Whether the figure that was judged is one that somebody wrote down.
@@ -91,7 +100,10 @@ pub fn is_typed(plan: &Plan, answer: &ClaimAnswer) -> bool {
 pub fn measured_text(plan: &Plan, answer: &ClaimAnswer) -> String {
     let measured = measured_alone(plan, answer);
     match answer.expanded {
-        Some(expanded) => format!("{measured} ±{}", uncertainty_text(answer.about, expanded)),
+        Some(expanded) => format!(
+            "{measured} ±{}",
+            uncertainty_text(answer.about, expanded, plan.show)
+        ),
         None => format!("{measured}, {}", words::NO_ACCURACY),
     }
 }
@@ -99,9 +111,35 @@ pub fn measured_text(plan: &Plan, answer: &ClaimAnswer) -> String {
 /// Digits of an uncertainty: two at most usually suffice (JCGM 100:2008, 7.2.6).
 const UNCERTAINTY_DIGITS: i32 = 2;
 
-/// An expanded uncertainty with its unit.
+/// An expanded uncertainty with its unit: a difference, with no zero of its own.
 #[must_use]
-pub fn uncertainty_text(about: Claimed, expanded: f64) -> String {
-    let number = fixed(expanded, decimals_of(expanded, UNCERTAINTY_DIGITS));
-    with_sign_of(about, expanded, number)
+pub fn uncertainty_text(about: Claimed, expanded: f64, units: Show) -> String {
+    let number = |unit, units| width_shown(expanded, unit, units);
+    in_units(about, units, number, |value| {
+        fixed(value, decimals_of(value, UNCERTAINTY_DIGITS))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    // A step of 1 K is one of 1.8 °F; 400 m3/h are 235.4 cfm (NIST SP 811, appendix
+    // B.8, from memory).
+    #[test]
+    fn figures_and_what_they_may_be_off_are_in_the_units_shown() {
+        let warm = |units| stated_text(Claimed::Temperature, 10.0, units);
+        assert_eq!(
+            [Show::METRIC, Show::US].map(warm),
+            ["10\u{202f}°C", "50\u{202f}°F"]
+        );
+        let off = |units| uncertainty_text(Claimed::Temperature, 1.0, units);
+        assert_eq!(
+            [Show::METRIC, Show::US].map(off),
+            ["1\u{202f}°C", "1.8\u{202f}°F"]
+        );
+        let flow = |units| figure_text(Claimed::Airflow, 400.0, units);
+        assert_eq!(flow(Show::METRIC), "400\u{202f}m³/h (235\u{202f}cfm)");
+        assert_eq!(flow(Show::US), "235\u{202f}cfm (400\u{202f}m³/h)");
+    }
 }

@@ -7,6 +7,7 @@ use crate::{
         run_end::Cause,
         totals::Sampling,
     },
+    plan::Show,
     wording::number::{clock, duration_fine, fixed, percent, plain, with_unit},
 };
 
@@ -338,7 +339,7 @@ pub fn offset_of(text: &str, range: crate::range::Range) -> Option<f64> {
     if text.trim().is_empty() {
         return Some(0.0);
     }
-    let entry = crate::plan::entry::read(text, range.unit, crate::plan::entry::Shown::AsIs);
+    let entry = crate::plan::entry::read(text, range.unit, Show::METRIC);
     entry.ok().map(|e| e.value).filter(|a| range.accepts(*a))
 }
 
@@ -358,7 +359,7 @@ pub const fn note_label(field: NoteField) -> &'static str {
 /// Its unit.
 #[must_use]
 pub const fn note_unit(field: NoteField) -> &'static str {
-    crate::wording::unit_sign(field.range().unit, false)
+    crate::wording::unit_sign(field.range().unit, Show::METRIC)
 }
 
 /// What is wrong with it.

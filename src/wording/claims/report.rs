@@ -10,8 +10,16 @@ use super::{
 };
 use crate::{
     answer::claims::{AirAnswer, ClaimAnswer, MoneyAnswer},
-    plan::{Plan, claims::Claimed},
-    wording::number::{fixed, with_unit},
+    plan::{
+        Plan, Show,
+        claims::Claimed,
+        entry::{shown, width_shown},
+    },
+    range::Unit,
+    wording::{
+        number::{fixed, with_unit},
+        unit_sign,
+    },
 };
 
 /// A row of the bench report, under [`super::words::REPORT_HEADS`].
@@ -19,7 +27,7 @@ use crate::{
 pub fn report_row(plan: &Plan, answer: &ClaimAnswer) -> [String; 5] {
     [
         claim_title(plan, answer),
-        claimed_text(answer),
+        claimed_text(answer, plan.show),
         measured_text(plan, answer),
         answer.share_percent.map_or_else(|| "—".into(), share_text),
         verdict_text(answer),
@@ -33,10 +41,10 @@ pub fn report_notes(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
         return Vec::new();
     };
     let mut notes = vec![
-        conditions(claim, answer),
+        conditions(claim, answer, plan.show),
         answer.missing.map_or("", missing_sentence).to_owned(),
         limited_sentence(claim, answer),
-        decisive_sentence(answer),
+        decisive_sentence(answer, plan.show),
     ];
     notes.retain(|note| !note.is_empty());
     notes
@@ -54,7 +62,7 @@ pub type Row = (&'static str, f64, &'static str, Option<f64>);
 
 /// All that the air side gives.
 #[must_use]
-pub fn air_rows(air: &AirAnswer) -> Vec<Row> {
+pub fn air_rows(air: &AirAnswer, units: Show) -> Vec<Row> {
     let whole = if air.sensible_only {
         "Sensible cooling only"
     } else {
@@ -70,34 +78,51 @@ pub fn air_rows(air: &AirAnswer) -> Vec<Row> {
     rows.extend(parts.into_iter().flatten());
     rows.extend(
         air.condensate_kg_per_h
-            .map(|rate| ("Condensate", rate, "kg/h", None)),
+            .map(|rate| ("Condensate", of_water(rate, units), water_sign(units), None)),
     );
-    let flow = Some(air.airflow_expanded_m3_h);
-    rows.push(("Airflow", air.airflow_m3_h, "m³/h", flow));
+    let unit = Unit::CubicMeterPerHour;
+    let flow = width_shown(air.airflow_expanded_m3_h, unit, units);
+    rows.push((
+        "Airflow",
+        shown(air.airflow_m3_h, unit, units),
+        unit_sign(unit, units),
+        Some(flow),
+    ));
     rows.extend(air.cop.map(|cop| ("COP", cop, "", air.cop_expanded)));
     rows.extend(air.btu_per_wh.map(|eer| ("EER", eer, "Btu/Wh", None)));
     rows
 }
 
+/// Water a coil sheds in an hour.
+fn of_water(kg_per_h: f64, units: Show) -> f64 {
+    shown(kg_per_h, Unit::Kilogram, units)
+}
+
+const fn water_sign(units: Show) -> &'static str {
+    if units.us_units { "lb/h" } else { "kg/h" }
+}
+
 /// The parts of the cooling and the airflow, beside [`super::air_sentence`].
 #[must_use]
-pub fn air_detail(air: &AirAnswer) -> String {
+pub fn air_detail(air: &AirAnswer, units: Show) -> String {
     let mut parts = Vec::new();
     if let Some(latent) = air.latent_w {
         parts.push(format!(
             "sensible {}, latent {}",
-            figure_text(Claimed::Cooling, air.sensible_w),
-            figure_text(Claimed::Cooling, latent),
+            figure_text(Claimed::Cooling, air.sensible_w, units),
+            figure_text(Claimed::Cooling, latent, units),
         ));
     }
-    parts.extend(
-        air.condensate_kg_per_h
-            .map(|rate| format!("condensate {}", with_unit(rate, "kg/h"))),
-    );
+    parts.extend(air.condensate_kg_per_h.map(|rate| {
+        format!(
+            "condensate {}",
+            with_unit(of_water(rate, units), water_sign(units))
+        )
+    }));
     parts.push(format!(
         "airflow {} ±{}",
-        figure_text(Claimed::Airflow, air.airflow_m3_h),
-        uncertainty_text(Claimed::Airflow, air.airflow_expanded_m3_h),
+        figure_text(Claimed::Airflow, air.airflow_m3_h, units),
+        uncertainty_text(Claimed::Airflow, air.airflow_expanded_m3_h, units),
     ));
     parts.extend(
         air.cop

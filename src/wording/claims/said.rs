@@ -10,14 +10,16 @@ use crate::{
     },
     bench::measured::Source,
     plan::{
-        Claim, Path, Plan,
+        Claim, Path, Plan, Show,
         claims::{Claimed, EndBy, FullBy, MeterClass},
     },
+    range::{Range, Unit},
     wording::{
-        chemistry_name,
+        accepted, chemistry_name,
         claims::figures::{figure_text, measured_alone, stated_text, uncertainty_text},
         field_label, full_mode_name,
         number::{duration, fixed, percent, plain, with_unit},
+        value_text,
     },
 };
 
@@ -163,7 +165,7 @@ pub fn claim_title(plan: &Plan, answer: &ClaimAnswer) -> String {
 
 /// The conditions of the test, as a lab report has them.
 #[must_use]
-pub fn conditions(claim: &Claim, answer: &ClaimAnswer) -> String {
+pub fn conditions(claim: &Claim, answer: &ClaimAnswer, units: Show) -> String {
     let mut all = Vec::new();
     if answer.from_air {
         all.push("worked out from the air side below".into());
@@ -177,14 +179,18 @@ pub fn conditions(claim: &Claim, answer: &ClaimAnswer) -> String {
             .map(|min| format!("over {}", duration(min / 60.0))),
     );
     all.extend(claim.rate_a.map(|a| format!("at {}", with_unit(a, "A"))));
-    all.extend(claim.test_c.map(|c| format!("at {}", with_unit(c, "°C"))));
+    all.extend(
+        claim
+            .test_c
+            .map(|c| format!("at {}", value_text(c, Unit::Celsius, units))),
+    );
     all.extend(claim.full_by.map(|full| full_by_name(full).to_owned()));
     all.extend(claim.end_by.map(|end| end_by_name(end).to_owned()));
     all.extend(claim.meter.map(|m| format!("read by {}", class_name(m))));
     if let Some(by) = answer.corrected {
         all.push(format!(
             "measured {}, corrected for temperature by {} and for rate by {}",
-            stated_text(answer.about, by.as_measured),
+            stated_text(answer.about, by.as_measured, units),
             fixed(by.by_temperature, 3),
             fixed(by.by_rate, 3)
         ));
@@ -248,7 +254,7 @@ pub fn limited_sentence(claim: &Claim, answer: &ClaimAnswer) -> String {
 
 /// What would decide it.
 #[must_use]
-pub fn decisive_sentence(answer: &ClaimAnswer) -> String {
+pub fn decisive_sentence(answer: &ClaimAnswer, units: Show) -> String {
     let Some(remedy) = &answer.decisive else {
         return String::new();
     };
@@ -262,11 +268,11 @@ pub fn decisive_sentence(answer: &ClaimAnswer) -> String {
         (Some(_), Some(class)) => ways.push(format!("a {} read well", class_name(*class))),
         (Some(limit), None) => ways.push(format!(
             "a meter good to ±{}",
-            figure_text(answer.about, limit)
+            uncertainty_text(answer.about, limit, units)
         )),
         (None, _) => {}
     }
-    let below = figure_text(answer.about, remedy.expanded);
+    let below = uncertainty_text(answer.about, remedy.expanded, units);
     if ways.is_empty() {
         format!(
             "It would be decided below ±{below}; neither time nor a better meter alone does it."
@@ -281,7 +287,7 @@ pub fn decisive_sentence(answer: &ClaimAnswer) -> String {
 
 /// Cooling from the air side.
 #[must_use]
-pub fn air_sentence(air: &AirAnswer) -> String {
+pub fn air_sentence(air: &AirAnswer, units: Show) -> String {
     let what = if air.sensible_only {
         "Sensible cooling only (humidity was not read at both faces; on a wet coil this can miss more than half):"
     } else {
@@ -302,8 +308,8 @@ pub fn air_sentence(air: &AirAnswer) -> String {
     });
     format!(
         "{what} {} ±{}.{efficiency}{limit}",
-        figure_text(Claimed::Cooling, air.cooling_w),
-        uncertainty_text(Claimed::Cooling, air.expanded_w),
+        figure_text(Claimed::Cooling, air.cooling_w, units),
+        uncertainty_text(Claimed::Cooling, air.expanded_w, units),
     )
 }
 
@@ -437,6 +443,15 @@ pub fn watts_text(value: f64) -> String {
 #[must_use]
 pub fn claim_number(at: usize) -> String {
     format!("Claim {}", at + 1)
+}
+
+/// Why several numbers in one text are not taken.
+#[must_use]
+pub fn list_bad(range: Range, units: Show) -> String {
+    format!(
+        "Give numbers with spaces between, each {}.",
+        accepted(range, units)
+    )
 }
 
 /// A number as it may be typed back.

@@ -54,20 +54,18 @@ pub const CLAIM_NAME: &str = "Name, as it should stand in the report";
 pub const ABOUT: &str = "About";
 pub const CLAIM_BANK: &str = "Of the bank";
 pub const METER: &str = "Read by";
-pub const NO_METER: &str = "not said (its spread counts)";
+pub const NO_METER: &str = "not said";
 pub const MORE: &str = "Limits, conditions and repeated runs";
 pub const FULL_BY: &str = "Called full by";
 pub const END_BY: &str = "Ended by";
 pub const NOT_SAID: &str = "not said";
 pub const RUNS: &str = "Figures of repeated runs";
 pub const RUNS_HINT: &str = "With spaces between, as 4310 4325 4319. Two or more outrank the figure above; their scatter counts.";
-pub const LIST_BAD: &str =
-    "Numbers with spaces between, please, each within the range of its field.";
 pub const AIR: &str = "Cooling, from the air side";
 pub const AIR_HINT: &str = "Both faces at once, after ten steady minutes. Without both humidities only the sensible part can be known.";
 pub const BASIS: &str = "The airflow counts air";
 pub const BASES: [&str; 3] = ["as it comes out", "as it goes in", "at standard density"];
-pub const VANE: &str = "Vane readings, m/s";
+pub const VANE: &str = "Vane readings";
 pub const VANE_HINT: &str =
     "One for each point of an even traverse, with spaces between. Used where no airflow is given.";
 pub const BUDGET_HEADS: [&str; 3] = ["Reading", "Makes ± (one sigma)", "Share"];

@@ -3,7 +3,12 @@
 use super::energy;
 use crate::{
     answer::day::DayAnswer,
-    wording::number::{percent, plain, with_unit},
+    plan::Show,
+    range::Unit,
+    wording::{
+        number::{percent, plain},
+        value_text,
+    },
 };
 
 /// One row of the energy book: what, and how much of it in or out.
@@ -40,7 +45,7 @@ pub fn day_rows(day: &DayAnswer) -> Vec<Vec<String>> {
 
 /// Where the energy came from and went.
 #[must_use]
-pub fn energy_rows(day: &DayAnswer) -> Vec<BookRow> {
+pub fn energy_rows(day: &DayAnswer, units: Show) -> Vec<BookRow> {
     let book = &day.energy;
     let mut rows = vec![
         (
@@ -61,14 +66,14 @@ pub fn energy_rows(day: &DayAnswer) -> Vec<BookRow> {
         ),
     ];
     if book.fuel_l > 0.0 {
-        rows.push(("Fuel used", with_unit(book.fuel_l, "l")));
+        rows.push(("Fuel used", value_text(book.fuel_l, Unit::Liter, units)));
     }
     rows
 }
 
 /// Where the cabin’s heat came from and went; into the cabin is positive.
 #[must_use]
-pub fn heat_rows(day: &DayAnswer) -> Vec<BookRow> {
+pub fn heat_rows(day: &DayAnswer, units: Show) -> Vec<BookRow> {
     let heat = &day.heat;
     vec![
         ("Sun through glass", energy(heat.sun_glass_wh)),
@@ -82,7 +87,7 @@ pub fn heat_rows(day: &DayAnswer) -> Vec<BookRow> {
         ("Stayed in air, contents and shell", energy(heat.stored_wh)),
         (
             "Water that the unit shed",
-            with_unit(heat.condensed_kg, "kg"),
+            value_text(heat.condensed_kg, Unit::Kilogram, units),
         ),
         ("Latent heat of that water", energy(heat.latent_wh)),
     ]

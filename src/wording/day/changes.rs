@@ -3,11 +3,13 @@
 use super::{chance, day_number, energy, temperature, until_wanted};
 use crate::{
     answer::day::{BedtimeLine, Change, DayAnswer, Latest, ModeAt, MoreHours, RankedChange},
-    plan::{Path, Plan, supply::ArrayField},
+    plan::{Path, Plan, entry::shown, supply::ArrayField},
+    range::Unit,
     wording::{
         day_words::{colour_name, covers_name, insulation_name},
         full_mode_name,
         number::{clock, duration, percent, with_unit},
+        unit_sign,
     },
 };
 
@@ -88,15 +90,18 @@ pub fn change_gain(plan: &Plan, all: &MoreHours, one: &RankedChange) -> String {
         ));
     }
     if let Some(kg) = one.mass_kg.filter(|&kg| kg >= 0.5) {
-        said.push(format!(
-            "about {} more to carry",
-            with_unit(kg.round(), "kg")
-        ));
+        said.push(format!("about {} more to carry", mass(plan, kg)));
     }
     if let Some(cost) = one.cost_number {
         said.push(format!("for {} by your price", with_unit(cost, "")));
     }
     said.join("; ")
+}
+
+/// Whole kilograms or pounds.
+fn mass(plan: &Plan, kg: f64) -> String {
+    let mass = shown(kg, Unit::Kilogram, plan.show);
+    with_unit(mass.round(), unit_sign(Unit::Kilogram, plan.show))
 }
 
 fn gain(all: &MoreHours, one: &RankedChange) -> String {

@@ -22,12 +22,12 @@ pub use weather::{weather_fault, weather_taken};
 use super::{
     full_mode_name,
     number::{clock, clock_after, duration, fixed, percent, with_unit},
-    stop_phrase,
+    stop_phrase, unit_sign,
 };
 use crate::{
     answer::day::{DayAnswer, Happening, ModeAt, Odds},
-    plan::Plan,
-    quantity::{celsius, in_fahrenheit},
+    plan::{Plan, Show, entry::shown},
+    range::Unit,
 };
 
 /// Beyond this a clock time needs its day beside it.
@@ -36,12 +36,18 @@ const ONE_DAY_H: f64 = 24.0;
 /// A temperature in the units shown.
 #[must_use]
 pub fn temperature(plan: &Plan, value_c: f64) -> String {
-    let (value, sign) = if plan.show.us_units {
-        (in_fahrenheit(celsius(value_c)), "°F")
-    } else {
-        (value_c, "°C")
-    };
-    format!("{}\u{202f}{sign}", fixed(value, 1))
+    temperature_in(value_c, plan.show)
+}
+
+/// The same to a tenth of a degree.
+#[must_use]
+pub fn temperature_in(value_c: f64, units: Show) -> String {
+    let value = shown(value_c, Unit::Celsius, units);
+    format!(
+        "{}\u{202f}{}",
+        fixed(value, 1),
+        unit_sign(Unit::Celsius, units)
+    )
 }
 
 /// Watt-hours, from ten thousand on in kilowatt-hours.

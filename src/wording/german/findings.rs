@@ -3,21 +3,22 @@
 use super::{CELLS, FORMAT, counted, labels::name, value_text, with_unit};
 use crate::{
     finding::{Finding, Matter},
+    plan::Show,
     range::{Range, Unit},
     wording,
 };
 
 /// A finding as one sentence that names the field and says what to do.
-pub(super) fn finding_sentence(finding: &Finding) -> String {
+pub(super) fn finding_sentence(finding: &Finding, units: Show) -> String {
     let at = finding.field.map_or("Der Plan", name);
     match finding.matter {
         Matter::OutOfRange { value, min, max, unit } => format!(
             "{at}: {} liegt außerhalb dessen, was beantwortet werden kann. Bitte {} angeben.",
-            value_text(value, unit),
-            interval(Range { min, max, unit })
+            value_text(value, unit, units),
+            accepted(Range { min, max, unit }, units)
         ),
         Matter::NotANumber { min, max, unit } => {
-            format!("{at}: bitte {} angeben.", interval(Range { min, max, unit }))
+            format!("{at}: bitte {} angeben.", accepted(Range { min, max, unit }, units))
         }
         Matter::TooMany { count, most } => {
             format!("{at}: {count} sind aufgeführt, bis zu {most} werden beantwortet.")
@@ -73,14 +74,14 @@ pub(super) fn finding_sentence(finding: &Finding) -> String {
         ),
         Matter::Unreachable { min, max, unit } => format!(
             "{at}: nichts {} ergibt diese Stunden.",
-            interval(Range { min, max, unit })
+            accepted(Range { min, max, unit }, units)
         ),
-        _ => wording::finding_sentence(finding),
+        _ => wording::finding_sentence(finding, units),
     }
 }
 
 /// An accepted range in words.
-pub(super) fn interval(range: Range) -> String {
+pub(super) fn accepted(range: Range, units: Show) -> String {
     let Range { min, max, unit } = range;
     match unit {
         Unit::Count => format!(
@@ -89,6 +90,11 @@ pub(super) fn interval(range: Range) -> String {
             FORMAT.plain(max)
         ),
         Unit::ClockMinute => "eine Uhrzeit von 00:00 bis 23:59".into(),
-        _ => format!("von {} bis {}", FORMAT.plain(min), value_text(max, unit)),
+        _ => {
+            let [min, max] = wording::findings::ends(range, units, FORMAT);
+            let sign = wording::unit_sign(unit, units);
+            let space = if sign.is_empty() { "" } else { "\u{202f}" };
+            format!("von {min} bis {max}{space}{sign}")
+        }
     }
 }

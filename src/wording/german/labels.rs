@@ -45,6 +45,7 @@ pub(super) fn name(path: Path) -> &'static str {
         },
         Path::Load(_) => "Leistung",
         Path::Banks => "Batteriebänke",
+        Path::Chemistry(_) => "Zellchemie",
         Path::OpenCircuit(_) => "Tabelle der Ruhespannung",
         Path::Units => "Kühlgeräte",
         Path::Modes(_) => "Betriebsarten",

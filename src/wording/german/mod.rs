@@ -18,7 +18,11 @@ use super::{
 use crate::{
     answer::{Answer, NoPocket, Pocket, PocketOutcome, RunAnswer},
     drawing::RibbonWords,
-    plan::Plan,
+    plan::{
+        Plan, Show,
+        draft::Echo,
+        entry::{is_converted, show, shown, width_shown},
+    },
     range::Unit,
     simulate::Stop,
 };
@@ -42,6 +46,7 @@ pub(super) static TABLE: Table = Table {
         on_paper: "Auf Papier",
         on_paper_hint: "Eine Zeile je Betriebsart. Nutzbare Wh: Nennspannung mal vorhandene Ah, mal Entladetiefe.",
         other_voltage: "Ihre Batteriebank hat eine andere Spannung als die veröffentlichte: Abschaltspannungen und die Spannung, die das Gerät braucht, sind im gleichen Verhältnis angenommen.",
+        not_the_measured: "Ihre Bank ist nicht die gemessene: gemessene Ladung und Energie bleiben außer Betracht, es gilt die Angabe auf der Batterie.",
         back: "Zurück zu den veröffentlichten Zahlen",
         in_full: "Ganz öffnen",
         in_full_hint: "Der ganze Plan mit Ihren Zahlen (auf Englisch): was angenommen wurde, Kurven, wie groß die Bank sein müsste.",
@@ -60,15 +65,14 @@ pub(super) static TABLE: Table = Table {
     pocket,
     label: labels::label,
     hint: labels::hint,
-    trouble: |label, path| {
-        let wanted = path.range().map_or_else(String::new, findings::interval);
-        format!("{label}: bitte {wanted} angeben.")
+    chemistry: labels::chemistry_name,
+    trouble: |label, wanted, units| {
+        format!(
+            "{label}: bitte {} angeben.",
+            findings::accepted(wanted, units)
+        )
     },
-    echo: |value, unit| format!("gelesen als {}", stated_text(value, unit)),
-    strings_echo: |count, each, unit| {
-        let strings = counted(f64::from(count), 0, STRINGS);
-        format!("gelesen als {strings} zu je {}", stated_text(each, unit))
-    },
+    echo,
 };
 
 /// The forms of a word.
@@ -139,21 +143,65 @@ fn duration(hours: f64) -> String {
     }
 }
 
-fn value_text(value: f64, unit: Unit) -> String {
+fn value_text(value: f64, unit: Unit, units: Show) -> String {
     match unit {
         Unit::ClockMinute => super::number::clock(value),
         Unit::Hour if value < 100.0 => duration(value),
-        _ => with_unit(value, super::unit_sign(unit, false)),
+        _ => with_unit(shown(value, unit, units), super::unit_sign(unit, units)),
     }
 }
 
 /// A value as it was stated: nothing of it is rounded off.
-fn stated_text(value: f64, unit: Unit) -> String {
+fn stated_text(value: f64, unit: Unit, units: Show) -> String {
     match unit {
+        _ if is_converted(unit, units) => super::number::with_sign(
+            FORMAT.grouped(&show(value, unit, units)),
+            super::unit_sign(unit, units),
+        ),
         Unit::ClockMinute => super::number::clock(value),
         Unit::Hour if (1.0 / 60.0..100.0).contains(&value) => join((value * 60.0).round() as u64),
-        _ => super::number::with_sign(FORMAT.stated(value), super::unit_sign(unit, false)),
+        _ => super::number::with_sign(FORMAT.stated(value), super::unit_sign(unit, units)),
     }
+}
+
+/// How a typed text was understood.
+fn echo(echo: Echo, units: Show) -> String {
+    let read = match echo {
+        Echo::Value { value, unit } => stated_text(value, unit, units),
+        Echo::Strings { count, each, unit } => {
+            let strings = counted(f64::from(count), 0, STRINGS);
+            format!("{strings} zu je {}", stated_text(each, unit, units))
+        }
+        Echo::Between { value, half, unit } => {
+            let of = if unit == Unit::Celsius {
+                Unit::Kelvin
+            } else {
+                unit
+            };
+            let half = width_shown(half, unit, units);
+            let half = with_unit(half, super::unit_sign(of, units));
+            format!("{} ±{half}", stated_text(value, unit, units))
+        }
+        Echo::Amps { amps, half, at_v } => {
+            let spread = if half > 0.0 {
+                format!(" ±{}", with_unit(half, "A"))
+            } else {
+                String::new()
+            };
+            format!(
+                "{}{spread} bei {}",
+                with_unit(amps, "A"),
+                with_unit(at_v, "V")
+            )
+        }
+        Echo::Watts { watts, amps, at_v } => format!(
+            "{}: {} bei {}",
+            with_unit(watts, "W"),
+            with_unit(amps, "A"),
+            with_unit(at_v, "V")
+        ),
+    };
+    format!("gelesen als {read}")
 }
 
 fn run_title(plan: &Plan, answer: &Answer, run: &RunAnswer) -> String {
