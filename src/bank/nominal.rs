@@ -5,6 +5,26 @@
 
 use super::Chemistry;
 
+/// Names of systems, in volts as they are said.
+const SYSTEMS: [f64; 4] = [12.0, 24.0, 36.0, 48.0];
+
+/// What a bank of so many cells in series is called: 12, 24, 36 or 48; nothing for
+/// a count that is not usual.
+///
+/// ```
+/// use till_morning::bank::{Chemistry, nominal::system_v};
+/// assert_eq!(system_v(Chemistry::Lfp, 8), Some(24.0));
+/// assert_eq!(system_v(Chemistry::Agm, 12), Some(24.0));
+/// assert_eq!(system_v(Chemistry::Lfp, 12), Some(36.0));
+/// assert_eq!(system_v(Chemistry::Lfp, 5), None);
+/// ```
+#[must_use]
+pub fn system_v(chemistry: Chemistry, cells: u32) -> Option<f64> {
+    let usual = chemistry.data().system_cells;
+    let index = usual.iter().position(|&count| count == cells)?;
+    SYSTEMS.get(index).copied()
+}
+
 /// A block's nominal volts as taken, and the cells in series that make them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reading {
@@ -27,7 +47,7 @@ impl Reading {
     #[must_use]
     pub fn of(chemistry: Chemistry, stated_v: f64) -> Self {
         let kind = chemistry.data();
-        let system = [12.0, 24.0, 36.0, 48.0].iter().position(|&v| v == stated_v);
+        let system = SYSTEMS.iter().position(|&v| v == stated_v);
         if let Some(index) = system {
             let cells = kind.system_cells[index];
             return Self {

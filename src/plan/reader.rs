@@ -10,7 +10,7 @@ use super::{
     part::choice,
     path::{BankField as B, ModeField as M},
 };
-use crate::finding::Finding;
+use crate::{bank::nominal::system_v, finding::Finding};
 use serde::Serialize;
 
 /// Numbers left open at the most: more is no page for one hand.
@@ -93,13 +93,14 @@ impl Language {
 }
 
 impl Plan {
-    /// Every number that an author may leave open in this plan: those that the
-    /// first question is answered from, and that a reader can know.
+    /// Everything that an author may leave open in this plan: what the first question
+    /// is answered from, and a reader can know. All are numbers but the chemistry.
     #[must_use]
     pub fn may_open(&self) -> Vec<Path> {
         let mut all = Vec::new();
         for bank in 0..self.banks.len() {
             all.extend(OF_BANK.map(|field| Path::Bank(bank, field)));
+            all.push(Path::Chemistry(bank));
         }
         for (at, unit) in self.units.iter().enumerate() {
             for mode in 0..unit.modes.len() {
@@ -120,8 +121,9 @@ impl Plan {
         let chosen = self.reader.as_ref().map_or(&[][..], |reader| &reader.open);
         let mut open: Vec<Path> = Vec::with_capacity(MOST_OPEN);
         for path in chosen {
-            if may.contains(path) && !open.contains(path) && open.len() < MOST_OPEN {
-                open.push(*path);
+            let path = self.kept_at(*path);
+            if may.contains(&path) && !open.contains(&path) && open.len() < MOST_OPEN {
+                open.push(path);
             }
         }
         if open.is_empty() {
@@ -165,7 +167,9 @@ impl Plan {
     /// Of another voltage: cut-offs, the supply that a unit wants, and an own
     /// open-circuit table, in proportion. Of another bank: measurements go;
     /// resistance and current limit, where stated, are those of so many more or
-    /// fewer cells side by side. What the reader has open stays as typed.
+    /// fewer cells side by side. Of another chemistry: all that was stated of the
+    /// author's cells goes, and the usual of those cells counts. What the reader has
+    /// open stays as typed.
     pub fn follow(&mut self, author: &Self) {
         let open = author.open_fields();
         for (at, theirs) in author.banks.iter().enumerate() {
@@ -173,9 +177,8 @@ impl Plan {
                 bank.follow(theirs, |field| open.contains(&Path::Bank(at, field)));
             }
         }
-        let volts = |plan: &Self| plan.banks.first().map(Bank::nominal_v);
-        let ratio = match (volts(self), volts(author)) {
-            (Some(now), Some(then)) if then > 0.0 => now / then,
+        let ratio = match (self.banks.first(), author.banks.first()) {
+            (Some(now), Some(then)) => now.volts_over(then),
             _ => 1.0,
         };
         for (unit, theirs) in self.units.iter_mut().zip(&author.units) {
@@ -214,7 +217,15 @@ impl Plan {
     #[must_use]
     pub fn is_other_voltage(&self, author: &Self) -> bool {
         let mut both = self.banks.iter().zip(&author.banks);
-        both.any(|(own, theirs)| own.nominal_v() != theirs.nominal_v())
+        both.any(|(own, theirs)| own.volts_over(theirs) != 1.0)
+    }
+
+    /// Whether the author's measurement went because the reader's bank is another.
+    #[must_use]
+    pub fn lost_measurement(&self, author: &Self) -> bool {
+        let nothing = super::Measured::default();
+        let mut both = self.banks.iter().zip(&author.banks);
+        both.any(|(own, theirs)| own.measured == nothing && theirs.measured != nothing)
     }
 }
 
@@ -246,11 +257,64 @@ impl Bank {
         block
     }
 
+    /// Nominal volts as a share of another's. Of other cells in a system of the same
+    /// name they are the same: a 24 V unit runs on 25.6 V of lithium and on 24 V of
+    /// lead.
+    fn volts_over(&self, other: &Self) -> f64 {
+        let ratio = self.nominal_v() / other.nominal_v();
+        let is_same = self.chemistry != other.chemistry && self.system_v() == other.system_v();
+        if is_same && self.system_v().is_some() || !ratio.is_finite() {
+            1.0
+        } else {
+            ratio
+        }
+    }
+
+    fn system_v(&self) -> Option<f64> {
+        let cells = self.reading().cells.checked_mul(self.series_count)?;
+        system_v(self.chemistry, cells)
+    }
+
+    /// What was stated of the author's cells goes; the usual of these counts. A
+    /// block of a named system keeps the name: 25.6 V of lithium is 24 V of lead.
+    fn follow_other_cells(&mut self, author: &Self, is_open: impl Fn(B) -> bool) {
+        if self.block_nominal_v == author.block_nominal_v
+            && let Some(volts) = system_v(author.chemistry, author.reading().cells)
+        {
+            self.block_nominal_v = volts;
+        }
+        if !is_open(B::CutoffV) {
+            self.cutoff_v = None;
+        }
+        if !is_open(B::DepthPercent) {
+            self.depth_percent = None;
+        }
+        self.measured = super::Measured::default();
+        self.rated_hours_h = None;
+        self.peukert_exponent = None;
+        self.block_current_limit_a = None;
+        self.block_resistance_mohm = None;
+        self.always_on_w = None;
+        self.block_open_circuit.clear();
+    }
+
     /// See [`Plan::follow`].
     fn follow(&mut self, author: &Self, is_open: impl Fn(B) -> bool) {
+        if self.chemistry != author.chemistry {
+            return self.follow_other_cells(author, is_open);
+        }
+        if !is_open(B::BlockNominalV) {
+            self.block_nominal_v = author.block_nominal_v;
+        }
+        if !is_open(B::DepthPercent) {
+            self.depth_percent = author.depth_percent;
+        }
+        self.rated_hours_h = author.rated_hours_h;
+        self.peukert_exponent = author.peukert_exponent;
+        self.always_on_w = author.always_on_w;
         let kind = |bank: &Self| {
             let counts = (bank.series_count, bank.parallel_count);
-            (bank.block_rated_ah.value, bank.block_nominal_v, counts)
+            (bank.block_rated_ah.value, bank.reading().volts, counts)
         };
         let volts = |bank: &Self| bank.reading().volts;
         let block = volts(self) / volts(author);
@@ -280,7 +344,7 @@ impl Bank {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::answer::night;
+    use crate::{answer::night, bank::Chemistry};
 
     const AH: Path = Path::Bank(0, B::BlockRatedAh);
     const V: Path = Path::Bank(0, B::BlockNominalV);
@@ -357,6 +421,8 @@ mod tests {
         own.set_number(AH, 105.0);
         own.follow(&author);
         assert_eq!(own.banks[0].measured, super::super::Measured::default());
+        assert!(own.lost_measurement(&author));
+        assert!(!author.lost_measurement(&author));
         assert!(hours(&own)[1] < hours(&author)[1]);
     }
 
@@ -370,10 +436,57 @@ mod tests {
             ..Reader::default()
         });
         assert_eq!(plan.open_fields(), [depth(0)]);
+        // A draw stays open when it is said in amps.
+        let draw = |field| Path::Mode(0, 1, field);
+        plan.reader.as_mut().unwrap().open = vec![draw(M::PowerW)];
+        plan.units[0].modes[1].draw = plan.units[0].modes[1].draw.switched(25.6);
+        assert_eq!(plan.open_fields(), [draw(M::CurrentA)]);
         let all = plan.may_open();
         plan.reader.as_mut().unwrap().open = all.clone();
         assert_eq!(plan.open_fields(), all[..MOST_OPEN]);
-        assert!(all.iter().all(|path| path.range().is_some()));
+        let is_choice = |path: &&Path| matches!(path, Path::Chemistry(_));
+        assert_eq!(all.iter().filter(is_choice).count(), 1);
+        assert!(
+            all.iter()
+                .all(|path| path.range().is_some() || is_choice(&path))
+        );
+    }
+
+    // 24 V is eight LFP cells or twelve of lead; half is as deep as lead is usually
+    // taken; a 24 V unit's cut-off is the same on both (common practice, no source).
+    #[test]
+    fn another_chemistry_takes_the_usual_of_its_cells() {
+        let mut author = published();
+        author.banks[0].measured.measured_ah = Some(Figure::measured(200.0));
+        author.banks[0].cutoff_v = Some(Figure::label(22.0));
+        author.banks[0].always_on_w = Some(Figure::measured(1.0));
+        author.reader = Some(Reader {
+            open: vec![AH, Path::Chemistry(0)],
+            ..Reader::default()
+        });
+        assert_eq!(author.open_fields(), [AH, Path::Chemistry(0)]);
+        let mut own = author.clone();
+        own.banks[0].chemistry = Chemistry::Agm;
+        own.follow(&author);
+        let bank = &own.banks[0];
+        assert_eq!((bank.nominal_v(), bank.reading().cells), (24.0, 12));
+        assert_eq!(bank.cutoff_v, None);
+        let depth = own.number(Path::Bank(0, B::DepthPercent));
+        assert_eq!(
+            depth,
+            bank.assumed(B::DepthPercent).map(|depth| depth.value)
+        );
+        assert!(own.lost_measurement(&author));
+        // The unit is a 24 V unit on either.
+        assert!(!own.is_other_voltage(&author));
+        assert_eq!(own.units, author.units);
+        assert!(own.errors().is_empty(), "{:?}", own.errors());
+        assert!(hours(&own)[1] < hours(&author)[1]);
+        // The way back is the same choice.
+        own.banks[0].chemistry = Chemistry::Lfp;
+        own.follow(&author);
+        assert_eq!(own, author);
+        assert!(!own.lost_measurement(&author));
     }
 
     #[test]

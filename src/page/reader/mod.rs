@@ -8,7 +8,7 @@ mod field;
 
 use super::{
     app::follow_width,
-    browser::{document, listen, window},
+    browser::{self, document, listen, window},
     dom::{El, always, button, h, named_fold, set_attr},
     keep,
     outcome::sentences,
@@ -45,11 +45,10 @@ pub fn page(there: There) -> Option<Vec<El>> {
     let plan = keep::linked().ok()?;
     let reader = plan.reader.clone()?;
     let author = plan.published();
-    let state = State::new(Draft::of(author.clone()));
-    let language = reader.language.unwrap_or_else(|| {
-        let tag = window().navigator().language();
-        Language::of_tag(&tag.unwrap_or_default())
-    });
+    let state = State::new(Draft::of_open_fields(author.clone()));
+    let language = reader
+        .language
+        .unwrap_or_else(|| Language::of_tag(&browser::language()));
     let say = table(language);
     let title = match reader.title.trim() {
         "" => say.texts.usual_title,
@@ -123,7 +122,8 @@ fn fields(open: Open) -> El {
     };
     let back = button("quiet", open.say.texts.back, move || {
         let author = open.author.get_value();
-        open.state.change(|draft| *draft = Draft::of(author));
+        open.state
+            .change(|draft| *draft = Draft::of_open_fields(author));
     });
     let other = move || {
         let is_other = |plan: &Plan| open.author.with_value(|then| plan.is_other_voltage(then));
@@ -135,16 +135,27 @@ fn fields(open: Open) -> El {
         }
         .into()
     };
+    let not_measured = move || {
+        let is_lost = |plan: &Plan| open.author.with_value(|then| plan.lost_measurement(then));
+        if open.state.with_plan(is_lost) {
+            open.say.texts.not_the_measured
+        } else {
+            ""
+        }
+        .into()
+    };
     h("fieldset", "card")
         .child(h("legend", "").text(open.say.texts.yours))
         .child(
-            h("div", "grid start").children(
-                paths
-                    .into_iter()
-                    .map(|path| field::number_field(open, path)),
-            ),
+            h("div", "grid start").children(paths.into_iter().map(|path| field::field(open, path))),
         )
         .child(h("p", "hint").attr("role", "status").live_text(other))
+        .child(
+            h("p", "hint")
+                .attr("id", "not-measured")
+                .attr("role", "status")
+                .live_text(not_measured),
+        )
         .child(back.live_flag("hidden", of_author))
 }
 
@@ -173,7 +184,10 @@ fn findings(open: Open, notes: bool) -> El {
                 .findings
                 .iter()
                 .filter(|one| of_this_page(one, notes));
-            wanted.map(open.say.finding).collect::<Vec<_>>()
+            let units = open.state.with_plan(|plan| plan.show);
+            wanted
+                .map(|one| (open.say.finding)(one, units))
+                .collect::<Vec<_>>()
         })
     };
     let class = if notes {
