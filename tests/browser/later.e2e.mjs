@@ -162,7 +162,7 @@ test('a link’s visitor waits for two parts, on their way at once', alone, asyn
   await keepSeventeen(page, site.url);
   await page.waitForFunction(() => location.hash.length > 20);
   const link = page.url();
-  const other = await context.browser().newContext({ serviceWorkers: 'block' });
+  const other = await context.browser().newContext({ locale: 'en-GB', serviceWorkers: 'block' });
   try {
     const guest = await other.newPage();
     let first;

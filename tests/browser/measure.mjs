@@ -30,7 +30,7 @@ function watch() {
 }
 
 async function visit(browser, site, line, act = async () => {}) {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true });
+  const context = await browser.newContext({ locale: 'en-GB', viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true });
   const page = await context.newPage();
   await page.addInitScript(watch);
   const tools = await context.newCDPSession(page);

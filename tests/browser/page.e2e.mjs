@@ -131,7 +131,7 @@ test('a link carries the plan to another browser', async (t) => {
   await button(t.page, 'Copy link').click();
   const link = await t.page.inputValue('#link');
   const mine = await answer(t.page);
-  const other = await t.browser.newContext();
+  const other = await t.browser.newContext({ locale: 'en-GB' });
   const page = await other.newPage();
   await page.goto(link);
   await ready(page);

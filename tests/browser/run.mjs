@@ -29,7 +29,8 @@ function withinTime(work) {
 }
 
 async function runOne(browser, site, { name, options, run }) {
-  const context = await browser.newContext(options.context);
+  // Units follow the browser's language until somebody chooses: here they are metric.
+  const context = await browser.newContext({ locale: 'en-GB', ...options.context });
   const errors = listenForErrors(context);
   context.on('page', settleAfterActions);
   const own = belongings();

@@ -1,0 +1,121 @@
+// What is typed and how it is understood, from outside.
+import assert from 'node:assert/strict';
+import { deflateRawSync, deflateSync } from 'node:zlib';
+import { complete, ready, test } from './harness.mjs';
+
+const AH = '#banks-0--block-rated-ah';
+const POWER = '#units-0--modes-0--power-w';
+const visit = async ({ page, url }) => {
+  await page.goto(url);
+  await complete(page);
+};
+/** The page has come to say so. */
+const says = (frame, selector, wanted) => frame.waitForFunction(
+  ([selector, wanted]) => new RegExp(wanted).test(document.querySelector(selector)?.textContent ?? ''),
+  [selector, wanted.source],
+);
+const value = (frame, selector, wanted) => frame.waitForFunction(
+  ([selector, wanted]) => document.querySelector(selector)?.value === wanted, [selector, wanted],
+);
+const echo = (field) => `.field:has(${field}) .echo`;
+const unit = (field) => `.field:has(${field}) .unit`;
+const button = (page, name) => page.getByRole('button', { name, exact: true });
+
+test('amps typed in a draw are amps, and the field keeps the keyboard', async (t) => {
+  await visit(t);
+  await t.page.focus(POWER);
+  await t.page.fill(POWER, '');
+  await t.page.keyboard.type('45 A');
+  await says(t.page, echo(POWER), /45\s?A at 25\.6\s?V/);
+  assert.equal(await t.page.evaluate(() => `#${document.activeElement.id}`), POWER);
+  assert.equal(await t.page.inputValue(POWER), '45 A');
+  await t.page.keyboard.press('Tab');
+  await value(t.page, POWER, '45');
+  await says(t.page, unit(POWER), /^A$/);
+  await says(t.page, echo(POWER), /45\s?A at 25\.6\s?V/);
+  await t.page.fill(POWER, '230-250 W');
+  await says(t.page, echo(POWER), /240\s?W ±10\s?W/);
+  await t.page.fill(POWER, '690 W');
+  await t.page.locator(POWER).blur();
+  await value(t.page, POWER, '690');
+  await says(t.page, unit(POWER), /^W$/);
+});
+
+test('a browser set to en-US begins with US units, and a fresh plan keeps them', { context: { locale: 'en-US' } }, async (t) => {
+  await visit(t);
+  assert(await t.page.isChecked('#us-units'));
+  await t.page.getByText('Split cooler: feed and cable').click();
+  const length = '#units-0--cable-length-m';
+  await value(t.page, length, '8.202');
+  await t.page.fill(length, '9999');
+  await says(t.page, `${length}-error`, /from 0 to 656\s?ft/);
+  await button(t.page, 'Start fresh').click();
+  await says(t.page, '#notice', /fresh plan/);
+  assert(await t.page.isChecked('#us-units'));
+  await t.page.uncheck('#us-units');
+  await button(t.page, 'Start fresh').click();
+  assert(!(await t.page.isChecked('#us-units')));
+});
+
+test('the vane and the airflow follow the units', async (t) => {
+  await visit(t);
+  await t.page.check('#us-units');
+  await t.page.locator('summary:has(#question-5)').click();
+  await t.page.getByText('Cooling, from the air side').click();
+  await says(t.page, unit('#air-airflow-m3-h'), /^cfm$/);
+  await says(t.page, unit('#air-free-area-m2'), /^ft²$/);
+  await says(t.page, unit('#air-vane'), /^ft\/min$/);
+  await t.page.fill('#air-vane', '500 510 fpm 2.5m/s');
+  await t.page.locator('#air-vane').blur();
+  await t.page.uncheck('#us-units');
+  await says(t.page, unit('#air-vane'), /^m\/s$/);
+  await value(t.page, '#air-vane', '2.54 2.5908 2.5');
+});
+
+test('a claim that was added is spoken of, and one without a meter is not judged', async (t) => {
+  await visit(t);
+  await t.page.locator('summary:has(#question-5)').click();
+  await says(t.page, '#claims-answer', /^Nothing is claimed yet/);
+  await button(t.page, 'Add a claim').click();
+  await says(t.page, '#claims-answer', /^Claim 1: type what is claimed/);
+  await t.page.fill('#claims-0--claimed-wh', '4096');
+  await t.page.fill('#claims-0--measured-wh', '4319');
+  await says(t.page, '#claims-answer', /not judged: no meter named/);
+  await t.page.waitForFunction(() => document.querySelector('.field:has(#claims-0--measured-wh) select').value === 'measured');
+});
+
+// Invented, like all gear here.
+const published = {
+  version: 1,
+  banks: [{ chemistry: 'lfp', block_nominal_v: 12.8, block_rated_ah: 100, measured: { measured_ah: { value: 104, from: 'measured' } } }],
+  units: [{ modes: [{ name: 'Hold', power_w: 200 }] }],
+  reader: { language: 'en', open: ['banks[0].block_rated_ah', 'banks[0].chemistry'] },
+};
+function linkOf(what) {
+  const json = Buffer.from(JSON.stringify(what));
+  const sum = deflateSync(json).subarray(-4); // RFC 1950: Adler-32 comes last
+  return `p1.${Buffer.concat([deflateRawSync(json, { level: 9 }), sum]).toString('base64url')}`;
+}
+
+test('a reader types 2x100 and takes it back, and is told what went', async ({ page, url }) => {
+  await page.goto(`${url}#${linkOf(published)}`);
+  await ready(page);
+  const answer = () => page.locator('#answer').textContent();
+  const first = await answer();
+  assert.equal((await page.locator('#not-measured').textContent()), '');
+  await page.fill(AH, '2x100');
+  await says(page, echo(AH), /200\s?Ah/);
+  await says(page, '#not-measured', /not the one that was measured/);
+  const twice = await answer();
+  assert.notEqual(twice, first);
+  await page.locator(AH).blur();
+  await value(page, AH, '200');
+  await page.fill(AH, '100');
+  await page.waitForFunction((text) => document.querySelector('#answer').textContent === text, first);
+  await says(page, '#not-measured', /^$/);
+  await page.selectOption('#banks-0--chemistry', { label: 'AGM lead-acid' });
+  await page.waitForFunction((text) => document.querySelector('#answer').textContent !== text, first);
+  await says(page, '#not-measured', /not the one that was measured/);
+  await page.selectOption('#banks-0--chemistry', { index: 0 });
+  await page.waitForFunction((text) => document.querySelector('#answer').textContent === text, first);
+});
