@@ -10,7 +10,7 @@ use crate::{
     drawing::{Drawing, Titles, lay_out, markup},
     wording::words,
 };
-use std::rc::Rc;
+use std::{cell::RefCell, rc::Rc};
 use wasm_bindgen::JsCast;
 
 /// A chart in the page: its words, and its drawing at present; reads signals.
@@ -59,7 +59,7 @@ pub fn chart_column(state: State, plots: Vec<Plot>, hint: &str) -> Vec<El> {
         let tables = tables.iter().map(|plot| {
             h("div", "")
                 .child(h("h4", "").text(plot.titles.title))
-                .child(table(state, plot.clone()))
+                .child(table(plot.clone()))
         });
         tables.collect()
     });
@@ -85,7 +85,7 @@ fn chart_at(state: State, plot: Plot, stop: RwSignal<Option<usize>>) -> El {
         .child(read_out)
         .child(takeaway)
         .child(named_fold("fold small", words::TABLE, move || {
-            vec![table(state, plot.clone())]
+            vec![table(plot.clone())]
         }))
 }
 
@@ -190,41 +190,61 @@ fn step_of(key: &str) -> Option<Step> {
 }
 
 /// The numbers behind the curves, spread evenly.
-fn table(state: State, plot: Plot) -> El {
+fn table(plot: Plot) -> El {
     let titles = plot.titles;
-    let build = move || {
+    // The heads, then the rows, each with its stop first.
+    let cells = move || {
         let drawing = (plot.draw)();
         let scrubber = Scrubber::new(&drawing.series);
-        let heads = drawing
-            .names
-            .iter()
-            .map(|name| h("th", "").attr("scope", "col").text(name));
+        let first = std::iter::once(titles.x_label.to_owned());
+        let heads = first.chain(drawing.names.iter().cloned()).collect();
         let every = scrubber.len().div_ceil(MOST_ROWS).max(1);
         let rows = (0..scrubber.len())
             .step_by(every)
             .filter_map(|stop| scrubber.read(stop))
             .map(|reading| {
-                let cells = drawing.values(&reading).into_iter().map(|value| {
-                    h("td", "").text(&value.map_or_else(String::new, |y| titles.y_text.of(y)))
-                });
-                h("tr", "")
-                    .child(
-                        h("th", "")
-                            .attr("scope", "row")
-                            .text(&titles.x_text.of(reading.x)),
-                    )
-                    .children(cells)
+                let values = drawing.values(&reading).into_iter();
+                let text = |y| titles.y_text.of(y);
+                let values = values.map(|value| value.map_or_else(String::new, text));
+                std::iter::once(titles.x_text.of(reading.x))
+                    .chain(values)
+                    .collect::<Vec<_>>()
             });
-        let first = h("th", "").attr("scope", "col").text(titles.x_label);
-        vec![
-            h("thead", "").child(h("tr", "").child(first).children(heads)),
-            h("tbody", "").children(rows),
-        ]
+        std::iter::once(heads).chain(rows).collect::<Vec<_>>()
     };
-    let key = move || state.turn();
+    let rows_of = |cells: &[Vec<String>]| {
+        let row = |(at, row): (usize, &Vec<String>)| {
+            let cells = row
+                .iter()
+                .enumerate()
+                .map(|(column, text)| match (at, column) {
+                    (0, _) => h("th", "").attr("scope", "col").text(text),
+                    (_, 0) => h("th", "").attr("scope", "row").text(text),
+                    _ => h("td", "").text(text),
+                });
+            h("tr", "").children(cells)
+        };
+        let mut rows = cells.iter().enumerate().map(row);
+        let heads = h("thead", "").children(rows.next());
+        [heads, h("tbody", "").children(rows)]
+    };
+    let table = h("table", "");
+    let (element, shown) = (table.0.clone(), RefCell::new(Vec::new()));
+    // By what it shows: an answer that comes late comes without a turn of the draft.
+    always(move || {
+        let now = cells();
+        if now == *shown.borrow() {
+            return;
+        }
+        element.set_text_content(None);
+        for part in rows_of(&now) {
+            let _ = element.append_child(&part.0);
+        }
+        shown.replace(now);
+    });
     h("div", "scroll")
         .attr("tabindex", "0")
         .attr("role", "region")
         .attr("aria-label", titles.title)
-        .child(h("table", "").live_children(key, build))
+        .child(table)
 }

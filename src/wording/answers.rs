@@ -140,10 +140,12 @@ pub fn sizing_sentence(plan: &Plan, sizing: &Sizing) -> String {
     let wanted = duration(sizing.wanted_h);
     match &sizing.found {
         Found::Hours { hours_h } => format!("{name} runs {} on this bank.", duration(*hours_h)),
+        // The Ah that the count was rounded up from: one number, one meaning. What
+        // a new bank would need with nothing in reserve stands in the table below.
         Found::Bank(needed) => format!(
-            "{name} for {wanted} needs {}, {}: {}.",
-            with_unit(needed.needed_ah, "Ah"),
-            with_unit(needed.needed_wh, "Wh"),
+            "{name} for {wanted} needs {} ({}) with ageing and margin: {}.",
+            with_unit(needed.with_reserve_ah, "Ah"),
+            with_unit(needed.with_reserve_wh, "Wh"),
             blocks_in_words(needed)
         ),
         Found::Draw { draw, unit } => format!(
@@ -158,13 +160,13 @@ pub fn sizing_sentence(plan: &Plan, sizing: &Sizing) -> String {
     }
 }
 
-/// The whole blocks that carry it, with their reserve.
+/// The whole batteries that carry it, with their reserve.
 #[must_use]
 pub fn blocks_in_words(needed: &NeededBank) -> String {
-    let blocks = if needed.blocks_count == 1 {
-        "block"
+    let batteries = if needed.blocks_count == 1 {
+        "battery like this one"
     } else {
-        "blocks"
+        "batteries like these"
     };
     let layout = match (needed.series_count, needed.parallel_count) {
         (1, 1) => String::new(),
@@ -172,10 +174,7 @@ pub fn blocks_in_words(needed: &NeededBank) -> String {
         (series, 1) => format!(" ({series} in series)"),
         (series, parallel) => format!(" ({series} in series, {parallel} strings)"),
     };
-    format!(
-        "{} {blocks} like these{layout}, with room for ageing and margin",
-        needed.blocks_count
-    )
+    format!("{} {batteries}{layout}", needed.blocks_count)
 }
 
 /// A run's name beside its bar: the mode, and the bank or unit where there are several.

@@ -96,8 +96,8 @@ pub const fn field_label(path: Path) -> &'static str {
 
 const fn bank_label(field: B) -> &'static str {
     match field {
-        B::BlockNominalV => "One block",
-        B::BlockRatedAh => "Charge of one block",
+        B::BlockNominalV => "Nominal voltage of one battery",
+        B::BlockRatedAh => "Capacity of one battery",
         B::RatedHoursH => "Rated over",
         B::SeriesCount => "Blocks in series",
         B::ParallelCount => "Strings in parallel",
@@ -105,8 +105,8 @@ const fn bank_label(field: B) -> &'static str {
         B::StartChargePercent => "State of charge at the start",
         B::DepthPercent => "How far down",
         B::CutoffV => "Battery’s own cut-off",
-        B::BlockCurrentLimitA => "Continuous current of one block",
-        B::BlockResistanceMohm => "Resistance of one block",
+        B::BlockCurrentLimitA => "Continuous current of one battery",
+        B::BlockResistanceMohm => "Resistance of one battery",
         B::PeukertExponent => "Peukert exponent",
         B::AlwaysOnW => "Battery electronics and monitor",
         B::MeasuredAh => "Measured charge, whole bank",
@@ -151,7 +151,9 @@ pub const fn field_hint(path: Path) -> &'static str {
         Path::Bank(_, B::BlockCurrentLimitA) => "Left empty: no limit is watched.",
         Path::Unit(_, U::CutoffV) => "At the unit’s terminals, after the cable. Left empty: none.",
         Path::Unit(_, U::InverterCutoffV) => "At its input, after the cable. Left empty: none.",
-        Path::Unit(_, U::CableAreaMm2) => "“16”, “16 mm2” or “6 AWG”.",
+        Path::Unit(_, U::CableAreaMm2) => {
+            "“16”, “16 mm2” or “6 AWG”. Left empty: not judged, and hours count with 16 mm²."
+        }
         Path::Mode(_, _, M::PowerW) => "Watts into the unit while it runs.",
         Path::Mode(_, _, M::CurrentA) => "Amps into the unit while it runs.",
         Path::Wiring(_) | Path::Laid(..) => super::carry::hint(path),

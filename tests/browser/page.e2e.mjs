@@ -52,7 +52,7 @@ test('a bad text is kept, named, and the last good answer stays, marked', async 
   await t.page.fill(AH, 'plenty');
   await t.page.waitForSelector('.outcome.stale');
   assert.equal(await answer(t.page), before);
-  assert.match(await t.page.locator(`${AH}-error`).innerText(), /Charge of one block: give from 0\.1/);
+  assert.match(await t.page.locator(`${AH}-error`).innerText(), /Capacity of one battery: give from 0\.1/);
   assert.equal(await t.page.getAttribute(AH, 'aria-invalid'), 'true');
   await t.page.locator(AH).blur();
   assert.equal(await t.page.inputValue(AH), 'plenty');

@@ -75,3 +75,18 @@ test('curves of current and charge are drawn', async (t) => {
   await t.page.locator('.refill svg path').first().waitFor();
   assert.ok(await t.page.locator('.refill svg').count() >= 1);
 });
+
+// The answer comes a moment after the plan has changed: the table is of the answer.
+test('the table behind a curve names the charger that the curve is of', async (t) => {
+  await open(t);
+  await fold(t.page, 'What charges it');
+  await t.page.locator(QUESTION).getByRole('button', { name: 'Add a charger' }).click();
+  await fold(t.page, 'Curves of charging');
+  const chart = t.page.locator('.refill figure.chart').first();
+  await chart.locator('summary').click();
+  const head = chart.locator('table th[scope="col"]').nth(1);
+  await head.filter({ hasText: 'Shore charger' }).waitFor();
+  await t.page.locator(`${QUESTION} select[id$="fed-0"]`).selectOption({ index: 1 });
+  await chart.locator('svg', { hasText: 'Engine charger' }).waitFor();
+  await head.filter({ hasText: 'Engine charger' }).waitFor({ timeout: 5000 });
+});
