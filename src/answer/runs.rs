@@ -195,6 +195,10 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
         // What was measured replaces what the label says.
         Path::Bank(_, B::BlockRatedAh | B::HealthPercent) => !is_measured,
         Path::Bank(_, B::PeukertExponent) => the_bank.chemistry.is_lead_acid(),
+        // A conductor that is named is that one; and where no cable is, it is none.
+        Path::Unit(_, U::CableAreaMm2) => {
+            plan.stated(path).is_none() && plan.units[unit].cable.length_m > 0.0
+        }
         _ => true,
     });
     paths
@@ -210,7 +214,8 @@ const BANK_PATHS: [B; 8] = [
     B::MeasuredAh,
     B::MeasuredWh,
 ];
-const UNIT_PATHS: [U; 7] = [
+const UNIT_PATHS: [U; 8] = [
+    U::CableAreaMm2,
     U::CutoffV,
     U::EfficiencyPercent,
     U::IdleW,

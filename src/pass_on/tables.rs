@@ -10,6 +10,7 @@ use crate::{
     plan::{
         Figure as Number, Plan, Show,
         path::{BankField as B, Path, UnitField as U},
+        wiring::WiringField as W,
     },
     range::Unit,
     sizing::{Found, Sizing},
@@ -153,6 +154,8 @@ pub(super) fn counts(plan: &Plan, path: Path) -> bool {
             .banks
             .get(bank)
             .is_some_and(|bank| bank.chemistry.is_lead_acid()),
+        // Assumed where its length says that it is there.
+        Path::Wiring(W::DistributionMm2) => plan.wiring.distribution_m.is_some(),
         // Many, and of no part in hours or banks: those that are typed.
         Path::Wiring(_) | Path::Laid(..) => plan.stated(path).is_some(),
         _ => true,

@@ -7,6 +7,7 @@ use super::{
     Bank, CheckIn, Figure, Plan, Supply,
     cabin::CabinField,
     path::{BankField as B, ModeField as M, Path, UnitField as U},
+    wiring::USUAL_MM2,
 };
 use crate::bank::nominal::Reading;
 
@@ -46,6 +47,10 @@ impl Plan {
             Path::Wiring(field) => self.assumed_wiring(field),
             Path::Laid(leg, field) => self.assumed_laid(leg, field),
             Path::ModeRow(..) => Some(Figure::exact(f64::from(self.night.start_clock_min))),
+            Path::Unit(unit, U::CableAreaMm2) => {
+                self.units.get(unit)?;
+                Some(Figure::guess(USUAL_MM2))
+            }
             Path::Unit(unit, U::SupplyV) => {
                 self.units.get(unit)?;
                 self.banks

@@ -4,7 +4,7 @@ use super::{
     Bank, Cabin, Cable, Day, Draw, Feed, Figure, Load, Measured, Mode, Night, Plan, Show, Supply,
     Unit, UnitCooling, VERSION, Wiring,
     supply::Array,
-    wiring::{Laid, TakeOff},
+    wiring::{FuseKind, Laid, TakeOff},
 };
 use crate::bank::Chemistry;
 
@@ -28,7 +28,7 @@ impl Plan {
                 cutoff_v: Some(Figure::label(21.0)),
                 cable: Cable {
                     length_m: 2.5,
-                    area_mm2: 16.0,
+                    area_mm2: Some(16.0),
                     ..Cable::default()
                 },
                 cooling: UnitCooling::default(),
@@ -70,7 +70,12 @@ impl Plan {
             wiring: Wiring {
                 take_off: Some(TakeOff::Diagonal),
                 block_fault_a: Some(Figure::label(6000.0)),
+                fuse_kind: Some(FuseKind::ClassT),
                 unit: Laid {
+                    insulation_c: Some(105.0),
+                    terminal_c: Some(75.0),
+                    air_c: Some(45.0),
+                    bundled_count: Some(2),
                     fuse_a: Some(50.0),
                     ..Laid::default()
                 },

@@ -224,7 +224,10 @@ pub enum Feed {
 pub struct Cable {
     /// One way; the current goes there and back.
     pub length_m: f64,
-    pub area_mm2: f64,
+    /// Of one conductor. Left out: nobody has said; runs take
+    /// [`wiring::USUAL_MM2`], and the fourth question judges nothing.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub area_mm2: Option<f64>,
     #[serde(default = "warm_copper")]
     pub temperature_c: f64,
     /// Fuses, switches and lugs, both ways together.
@@ -236,7 +239,7 @@ impl Default for Cable {
     fn default() -> Self {
         Self {
             length_m: 0.0,
-            area_mm2: 16.0,
+            area_mm2: None,
             temperature_c: warm_copper(),
             connections_mohm: 0.0,
         }

@@ -405,7 +405,7 @@ mod tests {
         let mut own = author.clone();
         own.set_number(V, 12.8);
         own.set_number(AH, 420.0);
-        own.units[0].cable.area_mm2 *= 4.0;
+        own.units[0].cable.area_mm2 = own.units[0].cable.area_mm2.map(|mm2| 4.0 * mm2);
         own.follow(&author);
         assert!(own.is_other_voltage(&author));
         assert_eq!(own.units[0].supply_v, Some(12.0));

@@ -85,7 +85,7 @@ macro_rules! unit_place {
             (U::SupplyV, _) => $place::MaybeNumber($($at)+ $unit.supply_v),
             (U::CutoffV, _) => $place::MaybeFigure($($at)+ $unit.cutoff_v),
             (U::CableLengthM, _) => $place::Number($($at)+ $unit.cable.length_m),
-            (U::CableAreaMm2, _) => $place::Number($($at)+ $unit.cable.area_mm2),
+            (U::CableAreaMm2, _) => $place::MaybeNumber($($at)+ $unit.cable.area_mm2),
             (U::CableTemperatureC, _) => $place::Number($($at)+ $unit.cable.temperature_c),
             (U::ConnectionsMohm, _) => $place::Number($($at)+ $unit.cable.connections_mohm),
             (U::OutputV, Feed::DcDc { output_v, .. }) => $place::Number(output_v),

@@ -130,6 +130,10 @@ part! {
     }
 }
 
+/// What runs take for a conductor that nobody has named, mm²: common practice, no
+/// source, and no conductor that is judged.
+pub const USUAL_MM2: f64 = 16.0;
+
 impl Wiring {
     /// How a leg lies.
     #[must_use]
@@ -198,6 +202,8 @@ impl Plan {
         use WiringField as W;
         let bank = self.banks.first();
         Some(match field {
+            // The run counts it where a length says that it is there.
+            W::DistributionMm2 if self.wiring.distribution_m.is_some() => Figure::guess(USUAL_MM2),
             W::ChargerM => Figure::guess(2.0),
             W::PanelM => Figure::guess(5.0),
             W::StartA => Figure::guess(self.assumed_start_a()?),

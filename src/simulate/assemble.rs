@@ -14,7 +14,7 @@ use crate::{
         entry::is_gauge,
         path::{BankField as B, ModeField, Path, UnitField},
         supply::ChargerField as G,
-        wiring::Strands,
+        wiring::{Strands, WiringField},
     },
     quantity::{celsius, in_ohms, meters, square_millimeters},
     supply::charger::Charger,
@@ -91,23 +91,21 @@ fn block_curve(bank: &Bank) -> Option<Curve> {
     Curve::new(&rows).ok()
 }
 
-/// Loop resistance of a cable: there and back, warm, with its connections.
-#[must_use]
-pub fn cable_ohm(cable: &Cable) -> f64 {
-    pair_ohm(cable, cable.length_m, cable.area_mm2, None) + cable.connections_mohm / 1000.0
-}
-
 /// Loop resistance from the bank to a unit: its own cable, made as the wiring
-/// says, and the one to the distribution before it, where both its length and
-/// its conductor are said. The fourth question judges the same copper.
+/// says, and the one to the distribution before it, where its length is said. The
+/// fourth question judges the same copper; a conductor that nobody has named is
+/// taken as the usual one here, and judged by nobody.
 #[must_use]
 pub fn path_ohm(plan: &Plan, unit: usize) -> f64 {
     let Some(cable) = plan.units.get(unit).map(|unit| &unit.cable) else {
         return 0.0;
     };
     let wiring = &plan.wiring;
-    let own = pair_ohm(cable, cable.length_m, cable.area_mm2, wiring.unit.strands);
-    let shared = match (wiring.distribution_m, wiring.distribution_mm2) {
+    let area_mm2 = |path| plan.number(path).unwrap_or(0.0);
+    let own_mm2 = area_mm2(Path::Unit(unit, UnitField::CableAreaMm2));
+    let own = pair_ohm(cable, cable.length_m, own_mm2, wiring.unit.strands);
+    let shared_mm2 = plan.number(Path::Wiring(WiringField::DistributionMm2));
+    let shared = match (wiring.distribution_m, shared_mm2) {
         (Some(length_m), Some(area_mm2)) => {
             pair_ohm(cable, length_m, area_mm2, wiring.distribution.strands)
         }

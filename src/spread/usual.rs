@@ -94,6 +94,8 @@ fn bank(field: B) -> Usual {
 
 fn unit(field: U) -> Usual {
     Usual::Share(match field {
+        // Named, it is that one.
+        U::CableAreaMm2 => (0.0, 0.0, 50.0),
         U::EfficiencyPercent => (2.0, 1.0, 4.0),
         U::IdleW | U::NoLoadW => (20.0, 5.0, 50.0),
         U::ProportionalLossPercent | U::SquareLossPercentPerKw => (20.0, 10.0, 50.0),

@@ -238,7 +238,7 @@ fn mode() -> impl Strategy<Value = Mode> {
 }
 
 fn unit() -> impl Strategy<Value = Unit> {
-    let cable = (number(), number(), number(), number()).prop_map(
+    let cable = (number(), prop::option::of(number()), number(), number()).prop_map(
         |(length_m, area_mm2, temperature_c, connections_mohm)| Cable {
             length_m,
             area_mm2,

@@ -13,7 +13,7 @@ use till_morning::{
         path::{BankField, Path},
     },
     range,
-    simulate::{Stop, assemble::cable_ohm},
+    simulate::{Stop, assemble::path_ohm},
 };
 
 /// The mean of a table between two charges (per cent), by trapezoids, reckoned
@@ -115,7 +115,7 @@ proptest! {
         bank.block_resistance_mohm = Some(Figure::label(milliohm));
         let bank_ohm = milliohm / 1000.0 * f64::from(bank.series_count) / f64::from(bank.parallel_count);
         let run = run(&plan);
-        let cable_wh = run.lost_wh * cable_ohm(&plan.units[0].cable) / bank_ohm;
+        let cable_wh = run.lost_wh * path_ohm(&plan, 0) / bank_ohm;
         prop_assert!(close(run.drawn_wh, run.unit_wh + cable_wh, 1e-9), "{run:?}");
     }
 
@@ -126,7 +126,7 @@ proptest! {
         if span(&run).is_none() {
             return Ok(());
         }
-        let (last, cable) = (run.trace.last().unwrap(), cable_ohm(&plan.units[0].cable));
+        let (last, cable) = (run.trace.last().unwrap(), path_ohm(&plan, 0));
         let beside_a = beside_w(&plan) / last.terminal_v;
         let far_v = last.terminal_v - cable * (last.bank_a - beside_a);
         let near = |found: f64, level: f64| (found - level).abs() <= 1e-6 * level.abs().max(1.0);

@@ -28,6 +28,9 @@ fn take<T>(to: &mut T, known: Option<T>) -> bool {
     known.map(|one| *to = one).is_some()
 }
 
+fn maybe_number(to: &mut Option<f64>) -> HeldMut<'_> {
+    HeldMut::Number(P::MaybeNumber(to))
+}
 fn number(to: &mut f64) -> HeldMut<'_> {
     HeldMut::Number(P::Number(to))
 }
@@ -131,9 +134,9 @@ impl Keyed for Cable {
         Self::default()
     }
     fn begin(&mut self, _: &Object) -> Result<&'static [&'static str], [&'static str; 2]> {
-        Ok(&["length_m", "area_mm2"])
+        Ok(&["length_m"])
     }
-    at_own_names! { length_m: number, area_mm2: number, temperature_c: number, connections_mohm: number }
+    at_own_names! { length_m: number, area_mm2: maybe_number, temperature_c: number, connections_mohm: number }
 }
 
 impl Keyed for Feed {
