@@ -2,6 +2,7 @@
 //!
 //! Pure, deterministic, total. Every face of the project is a face on it.
 
+pub mod cautions;
 pub mod claims;
 pub mod day;
 mod facts;
@@ -12,6 +13,7 @@ mod runs;
 pub mod wiring;
 mod working;
 
+pub use cautions::{Caution, cautions};
 pub use claims::ClaimsAnswer;
 pub use day::DayAnswer;
 pub use facts::BankFacts;
@@ -63,6 +65,9 @@ pub struct Answer {
     /// Whether cables, fuses and blocks carry it, if it could be answered.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wiring: Option<WiringAnswer>,
+    /// What can hurt, where it applies, weightiest first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cautions: Vec<Caution>,
 }
 
 /// What [`night`] fills of an [`Answer`], written as the answer is.
@@ -127,6 +132,7 @@ pub fn answer(plan: &Plan) -> Answer {
     answer.pocket = pocket::pocket(plan);
     answer.claims = claims::claims(plan, &answer.runs);
     answer.wiring = wiring::wiring(plan);
+    answer.cautions = cautions(plan);
     answer
 }
 
@@ -188,6 +194,7 @@ pub fn night_with(plan: &Plan, curves: Curves) -> Answer {
         pocket: Vec::new(),
         claims: ClaimsAnswer::default(),
         wiring: None,
+        cautions: Vec::new(),
     }
 }
 

@@ -7,8 +7,8 @@ use super::{
     dom::{El, h},
     keep,
     keeping::keeping,
-    later::{Question, later},
-    margin::{cautions, notices},
+    later::{Question, inside, later},
+    margin::notices,
     modes::modes,
     needed::needed,
     outcome::outcome,
@@ -22,7 +22,7 @@ use super::{
 };
 use crate::{
     plan::{Plan, Show, draft::Draft},
-    wording::{Notice, words},
+    wording::{self, Notice, words},
 };
 
 /// The widest the column gets.
@@ -61,7 +61,13 @@ pub fn app() -> Vec<El> {
         .children(Question::ALL.map(|question| later(state, question)))
         .child(question("assumed", words::ASSUMED).child(assumed(state)))
         .child(question("keeping", words::KEEPING).child(keeping(state)))
-        .child(question("cautions", words::CAUTIONS_TITLE).child(cautions()));
+        .child(
+            question("cautions", words::CAUTIONS_TITLE)
+                .child(h("p", "").text(wording::ESTIMATES))
+                .child(part::extra(move |there| {
+                    inside(there, state, Question::Cautions)
+                })),
+        );
     vec![
         head,
         main,

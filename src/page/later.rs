@@ -22,9 +22,12 @@ pub enum Question {
     Claims,
     /// What is handed on to others.
     HandOn,
+    /// What can hurt: open, at the page's foot.
+    Cautions,
 }
 
 impl Question {
+    /// The folded ones, in their order.
     pub const ALL: [Self; 4] = [Self::Day, Self::Carry, Self::Claims, Self::HandOn];
 
     const fn id(self) -> &'static str {
@@ -33,6 +36,7 @@ impl Question {
             Self::Carry => "question-4",
             Self::Claims => "question-5",
             Self::HandOn => "question-6",
+            Self::Cautions => "cautions",
         }
     }
 
@@ -42,6 +46,7 @@ impl Question {
             Self::Carry => words::QUESTION_CARRY,
             Self::Claims => words::QUESTION_CLAIMS,
             Self::HandOn => words::QUESTION_HAND_ON,
+            Self::Cautions => words::CAUTIONS_TITLE,
         }
     }
 }
@@ -59,11 +64,12 @@ pub fn later(state: State, question: Question) -> El {
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-fn inside(AllThere(there): AllThere, state: State, question: Question) -> Vec<El> {
+pub(super) fn inside(AllThere(there): AllThere, state: State, question: Question) -> Vec<El> {
     match question {
         Question::Claims => super::claims::claims(state),
         Question::Day => super::day::day(state),
         Question::Carry => super::carry::carry(state),
         Question::HandOn => hand_on(there, state),
+        Question::Cautions => super::margin::cautions(state),
     }
 }

@@ -5,7 +5,10 @@ use super::{
     dom::{El, button, h},
     state::State,
 };
-use crate::wording::{self, CAUTIONS, words};
+use crate::{
+    answer::{self, Caution},
+    wording::{self, words},
+};
 
 /// What happened to the document, and the way to a newer version.
 pub fn notices(state: State) -> El {
@@ -50,13 +53,30 @@ pub fn notices(state: State) -> El {
         )
 }
 
-/// Cautions with their sources.
-pub fn cautions() -> El {
-    h("ul", "cautions").children(CAUTIONS.iter().map(|caution| {
-        let item = h("li", "").text(caution.text);
-        if caution.source.is_empty() {
-            return item;
-        }
-        item.child(h("cite", "").text(&wording::in_brackets(caution.source)))
-    }))
+/// Those of this plan, each with its source. What always holds stands beside them
+/// before the later part is there.
+pub fn cautions(state: State) -> Vec<El> {
+    let said = move || {
+        state.with_plan(|plan| {
+            let all = answer::cautions(plan).into_iter();
+            let all = all.filter(|&one| one != Caution::Estimates);
+            all.map(|one| (wording::caution(plan, one), wording::caution_source(one)))
+                .collect::<Vec<_>>()
+        })
+    };
+    let list = h("ul", "cautions").live_children(
+        move || format!("{:?}", said()),
+        move || {
+            let all = said().into_iter();
+            all.map(|(text, source)| {
+                let item = h("li", "").text(&text);
+                if source.is_empty() {
+                    return item;
+                }
+                item.child(h("cite", "").text(&wording::in_brackets(source)))
+            })
+            .collect()
+        },
+    );
+    vec![list]
 }

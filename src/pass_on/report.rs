@@ -15,7 +15,7 @@ use crate::{
     drawing,
     finding::Severity,
     plan::Plan,
-    wording::{self, CAUTIONS, claims as say, hand_on, words},
+    wording::{self, claims as say, hand_on, words},
 };
 
 /// The looks of a report, for page and file alike.
@@ -39,7 +39,7 @@ pub fn article(plan: &Plan, answer: &Answer, address: Option<&str>) -> String {
     out.element("h2", words::ASSUMED);
     numbers(&mut out, plan, false);
     findings(&mut out, plan, answer);
-    cautions(&mut out);
+    cautions(&mut out, plan);
     if let Some(address) = address {
         link(&mut out, address);
     }
@@ -206,15 +206,16 @@ fn findings(out: &mut Html, plan: &Plan, answer: &Answer) {
     out.raw("</ul>");
 }
 
-fn cautions(out: &mut Html) {
+fn cautions(out: &mut Html, plan: &Plan) {
     out.element("h2", words::CAUTIONS_TITLE);
     out.raw("<ul class=\"cautions\">");
-    for caution in CAUTIONS {
-        let source = match caution.source {
+    for caution in crate::answer::cautions(plan) {
+        let source = match wording::caution_source(caution) {
             "" => String::new(),
             source => wording::in_brackets(source),
         };
-        out.element("li", &format!("{}{source}", caution.text));
+        let text = wording::caution(plan, caution);
+        out.element("li", &format!("{text}{source}"));
     }
     out.raw("</ul>");
 }

@@ -62,35 +62,3 @@ pub use solar::{
 pub use surroundings::{Column, Surroundings};
 pub use trial::{Loaded, Path, Rule, Trial};
 pub use ventilation::{Gassing, Ventilation, ventilation};
-
-/// What must be said wherever this room's numbers are shown, whatever they
-/// are. The sentences live with the wording.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Caution {
-    /// Local codes and licensed practice govern; they may ask for more.
-    LocalCodeGoverns,
-    /// All numbers are for copper; clad aluminium of the same size resists
-    /// more and carries less.
-    CopperOnly,
-    /// Wire sold by an automotive gauge number holds less copper than the
-    /// American gauge of that number.
-    AutomotiveGaugeIsSmaller,
-    /// The fuse sits at the source.
-    FuseAtTheSource,
-    /// The battery's own electronics are no fuse.
-    BatteryElectronicsAreNoFuse,
-    /// The rating printed on the fuse, for direct current, decides.
-    PrintedRatingDecides,
-}
-
-impl Caution {
-    /// All of them, weightiest first.
-    pub const ALL: [Self; 6] = [
-        Self::LocalCodeGoverns,
-        Self::FuseAtTheSource,
-        Self::BatteryElectronicsAreNoFuse,
-        Self::CopperOnly,
-        Self::AutomotiveGaugeIsSmaller,
-        Self::PrintedRatingDecides,
-    ];
-}

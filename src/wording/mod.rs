@@ -30,7 +30,7 @@ pub use answers::{
     in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,
     share_sentence, sizing_answer, stop_phrase, unit_name,
 };
-pub use cautions::{CAUTIONS, Caution};
+pub use cautions::{ESTIMATES, NEVER_LEAVE, caution, caution_source};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
 pub use findings::{accepted, finding_sentence, stated_text, value_text};
 pub use labels::{

@@ -101,8 +101,8 @@ static ENGLISH: Table = Table {
         back: "Back to the numbers as published",
         in_full: "Open in full",
         in_full_hint: "All of the plan, with your numbers in it: what was assumed, curves, how big a bank.",
-        caution: super::CAUTIONS[0].text,
-        estimates: super::CAUTIONS[1].text,
+        caution: super::NEVER_LEAVE,
+        estimates: super::ESTIMATES,
         foot: "Till Morning. Worked out in this browser; nothing is sent anywhere.",
     },
     ribbon: super::RIBBON,
@@ -111,7 +111,7 @@ static ENGLISH: Table = Table {
     finding: super::finding_sentence,
     pocket: super::claims::pocket_sentence,
     label: |plan, path| match own_label(plan, path) {
-        Own::Bank(B::BlockRatedAh) => "Charge of the bank".into(),
+        Own::Bank(B::BlockRatedAh) => "Capacity of the bank".into(),
         Own::Bank(B::BlockNominalV) => "Voltage of the bank".into(),
         Own::Mode(unit, mode) => {
             let name = super::full_mode_name(plan, unit, mode);

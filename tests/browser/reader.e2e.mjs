@@ -90,7 +90,7 @@ test('a bad text stays, says what is wrong, and the last good answer stands', as
   const frame = await blog(page, open, scratch, { link: linkOf(plan) });
   const before = await answer(frame);
   await frame.fill(AH, 'plenty');
-  assert.match(await text(frame, `${AH}-error`), /^Charge of the bank: give from .*\sAh\.$/);
+  assert.match(await text(frame, `${AH}-error`), /^Capacity of the bank: give from .*\sAh\.$/);
   assert.equal(await answer(frame), before);
   assert(await text(frame, '.stale-mark'));
   await shot();

@@ -57,8 +57,14 @@ pub const BANK: usize = 0;
 /// equalised: common practice, no source.
 #[must_use]
 pub fn charge_v(plan: &Plan) -> Option<f64> {
+    charge_v_of(plan, BANK)
+}
+
+/// The same of any bank of the plan.
+#[must_use]
+pub fn charge_v_of(plan: &Plan, bank: usize) -> Option<f64> {
     use crate::bank::Chemistry as K;
-    let bank = plan.banks.get(BANK)?;
+    let bank = plan.banks.get(bank)?;
     let cell_v = match bank.chemistry {
         K::Lfp => 3.65,
         K::Nmc => 4.2,
@@ -68,7 +74,14 @@ pub fn charge_v(plan: &Plan) -> Option<f64> {
     };
     let cells = f64::from(bank.reading().cells) * f64::from(bank.series_count);
     let held = plan.supply.chargers.iter().filter_map(|one| one.hold_v);
+    let held = held.filter(|&hold_v| crate::range::CUTOFF_V.accepts(hold_v));
     Some(held.fold(cell_v * cells, f64::max).max(bank.nominal_v()))
+}
+
+/// From this charge voltage on the tables of 33 CFR 183.425 have nothing to say.
+#[must_use]
+pub fn is_beyond_fifty(charge_v: f64) -> bool {
+    crate::wiring::beyond_scope(crate::quantity::volts(charge_v)).unwrap_or(true)
 }
 
 /// Lowest terminal volts of the bank at which it still feeds the unit: the
@@ -139,6 +152,16 @@ fn power(taken_w: f64) -> Demand {
 
 fn start_a(plan: &Plan) -> Option<f64> {
     plan.number(Path::Wiring(W::StartA))
+}
+
+/// What a leg is asked, if the plan has it.
+pub fn ask(plan: &Plan, leg: Leg) -> Option<Ask> {
+    match leg {
+        Leg::Distribution => distribution(plan),
+        Leg::Unit => unit(plan),
+        Leg::Charger => charger(plan),
+        Leg::Panel => super::solar::ask(plan),
+    }
 }
 
 /// The cable to the unit.

@@ -2,7 +2,9 @@
 
 use super::{
     asks::{Ask, AskedBy},
+    judge::Open,
     protection::{Protection, place, protection},
+    remedy::Remedy,
     sizes::{Needed, SizeFigures, needed},
 };
 use crate::{
@@ -28,6 +30,8 @@ pub enum Verdict {
     Fails,
     /// What would decide it was not said.
     NotSaid,
+    /// It hangs on a guess, or on a part of it that was not said.
+    NotJudged,
 }
 
 /// Something to know about a leg.
@@ -78,8 +82,14 @@ pub struct LegAnswer {
     pub air_c: f64,
     pub source_low_v: f64,
     pub allowed_drop_percent: f64,
-    /// Of the conductor and fuse that are there.
+    /// Of the conductor and fuse that are there; no guess decides it.
     pub verdict: Verdict,
+    /// What the verdict waits for.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub open: Vec<Open>,
+    /// What would help, where the conductor fails or no size passes.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub remedies: Vec<Remedy>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub have: Option<SizeFigures>,
     /// Gauge and metric.
@@ -136,6 +146,8 @@ pub(super) fn leg(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<LegAnswer> 
             Some(false) => Verdict::Fails,
             None => Verdict::NotSaid,
         },
+        open: Vec::new(),
+        remedies: Vec::new(),
         have: have_trial.map(SizeFigures::of),
         needed: needed(&choice),
         protection,
@@ -153,9 +165,33 @@ fn length_m(plan: &Plan, leg: Leg, notes: &mut Vec<LegNote>) -> Option<f64> {
     if let Some(length_m) = stated {
         return Some(length_m);
     }
-    let taken_m = plan.assumed(length).map_or(USUAL_M, |figure| figure.value);
+    let taken_m = length_taken_m(plan, leg)?;
     notes.push(LegNote::LengthTaken { taken_m });
     Some(taken_m)
+}
+
+/// The length that is taken where none is given; nothing where one is.
+pub(super) fn length_taken_m(plan: &Plan, leg: Leg) -> Option<f64> {
+    let [length, _] = leg.run_paths(plan.night.asked_unit);
+    let stated = super::asks::stated(plan, length).filter(|&length_m| length_m > 0.0);
+    let usual_m = || plan.assumed(length).map_or(USUAL_M, |figure| figure.value);
+    stated.is_none().then(usual_m)
+}
+
+/// Whether the conductor that is there passes, or where none is named some size
+/// does; of a plan and a demand that something was tried on.
+pub(super) fn passes(plan: &Plan, ask: &Ask, upstream_v: f64, is_named: bool) -> bool {
+    let (mut notes, low_v) = (Vec::new(), (ask.low_v - upstream_v).max(1.0));
+    let choice = length_m(plan, ask.leg, &mut notes)
+        .and_then(|length_m| path(plan, ask, low_v, length_m, &mut notes))
+        .and_then(|path| choose(&path).ok());
+    choice.is_some_and(|choice| {
+        if is_named {
+            have(plan, ask.leg, &choice, &mut notes).is_some_and(Trial::passes_all)
+        } else {
+            choice.awg.or(choice.metric).is_some()
+        }
+    })
 }
 
 /// The conductor that is there, held against its leg.
@@ -166,7 +202,7 @@ fn have<'a>(
     notes: &mut Vec<LegNote>,
 ) -> Option<&'a Trial> {
     let [length, conductor] = leg.run_paths(plan.night.asked_unit);
-    // The unit's cable always has a conductor; with no length it is not there.
+    // With no length the unit's cable is not there, whatever its conductor.
     if leg == Leg::Unit && super::asks::stated(plan, length) == Some(0.0) {
         return None;
     }

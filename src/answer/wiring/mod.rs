@@ -7,17 +7,24 @@
 
 mod asks;
 mod bank;
+mod face;
+mod guesses;
+mod judge;
 mod leg;
 mod notes;
 mod protection;
+mod remedy;
 mod sizes;
 mod solar;
 
-pub use asks::AskedBy;
+pub(super) use asks::charge_v_of;
+pub use asks::{AskedBy, is_beyond_fifty};
 pub use bank::{BankLimits, Burden, TakeOffShare};
+pub use judge::Open;
 pub use leg::{LegAnswer, LegNote, Verdict};
 pub use notes::CarryNote;
 pub use protection::{FaultFrom, FuseFault, KindFigures, Position, Protection};
+pub use remedy::Remedy;
 pub use sizes::{
     AmpacityFigures, LoadedFigures, Needed, RuleName, RuleNeeds, SizeFigures, SizeName, SizeSystem,
 };
@@ -26,19 +33,22 @@ pub use solar::SolarSide;
 use crate::{
     bank::Chemistry,
     finding::Finding,
-    plan::{Path, Plan},
+    plan::{Path, Plan, part::Choice, wiring::Leg},
     quantity::{amp_hours, in_cubic_meters_per_hour, in_square_millimeters},
     wiring::{Gassing, ventilation},
 };
-use asks::{Ask, BANK};
+use asks::BANK;
 use serde::{Deserialize, Serialize};
 
 /// Everything about the wiring.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct WiringAnswer {
-    /// Of all cables, fuses and limits that were said.
+    /// Of all cables, fuses and limits that were said; no guess decides it.
     pub verdict: Verdict,
+    /// What it waits for, the unit's cable first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub open: Vec<Open>,
     /// In the order of the current: distribution, unit, charger, panels. Those
     /// that the plan has.
     pub legs: Vec<LegAnswer>,
@@ -66,30 +76,33 @@ pub fn wiring(plan: &Plan) -> Option<WiringAnswer> {
     }
     let mut legs: Vec<LegAnswer> = Vec::new();
     let mut beyond = Vec::new();
-    let mut add = |legs: &mut Vec<LegAnswer>, ask: Option<Ask>, upstream_v: f64| {
-        let Some(ask) = ask else { return };
-        match leg::leg(plan, &ask, upstream_v) {
-            Some(leg) => legs.push(leg),
-            None => beyond.push(CarryNote::LegBeyondTables { leg: ask.leg }),
+    for &leg in Leg::ALL {
+        if asks::ask(plan, leg).is_none() {
+            continue;
         }
-    };
-    add(&mut legs, asks::distribution(plan), 0.0);
-    let upstream_v = legs.first().map_or(0.0, leg::dropped_v);
-    add(&mut legs, asks::unit(plan), upstream_v);
-    add(&mut legs, asks::charger(plan), 0.0);
-    add(&mut legs, solar::ask(plan), 0.0);
+        match face::leg(plan, leg) {
+            Some(leg) => legs.push(leg),
+            None => beyond.push(CarryNote::LegBeyondTables { leg }),
+        }
+    }
+    for leg in &mut legs {
+        leg.remedies = remedy::remedies(plan, leg);
+    }
     let solar = solar::solar_side(plan).filter(|side| side.strings_count > 0);
     let bank = bank::bank_limits(plan);
     let mut notes = notes::notes(plan, &legs, bank.as_ref(), solar.as_ref());
     notes.splice(0..0, beyond);
-    Some(WiringAnswer {
-        verdict: verdict(&legs, bank.as_ref(), solar.as_ref()),
+    let mut answer = WiringAnswer {
+        verdict: Verdict::NotSaid,
+        open: Vec::new(),
         legs,
         bank,
         solar,
         charge_v,
         notes,
-    })
+    };
+    judge::judge(plan, &mut answer);
+    Some(answer)
 }
 
 /// Errors of the first bank, of the unit asked for, of what charges and of the
@@ -107,38 +120,22 @@ fn stands_in_the_way(plan: &Plan, error: &Finding) -> bool {
         || (0..modes.max(1)).any(|mode| Plan::blocks(error, BANK, unit, mode))
 }
 
-/// Anything that fails fails all; the unit's cable must have been said.
-fn verdict(legs: &[LegAnswer], bank: Option<&BankLimits>, solar: Option<&SolarSide>) -> Verdict {
-    let burdens = bank.iter().flat_map(|bank| {
-        let held = [Some(bank.continuous), Some(bank.start), bank.charge];
-        held.into_iter().flatten().map(|burden| burden.verdict)
-    });
-    let cold = solar.and_then(|side| side.within).map(|within| {
-        if within {
-            Verdict::Carries
-        } else {
-            Verdict::Fails
-        }
-    });
-    let all: Vec<Verdict> = legs
-        .iter()
-        .map(|leg| leg.verdict)
-        .chain(burdens)
-        .chain(cold)
-        .collect();
-    let cable = legs
-        .iter()
-        .find(|leg| leg.leg == crate::plan::wiring::Leg::Unit);
-    if all.contains(&Verdict::Fails) {
-        Verdict::Fails
-    } else {
-        cable.map_or(Verdict::NotSaid, |leg| leg.verdict)
+/// Cables from the bank for which no fuse is named, with what they carry for hours;
+/// none where an error stands in the way of the question.
+pub(super) fn unfused(plan: &Plan) -> Vec<(Leg, f64)> {
+    let errors = plan.errors();
+    if errors.iter().any(|error| stands_in_the_way(plan, error)) {
+        return Vec::new();
     }
+    let legs = Leg::ALL.iter().filter(|&&leg| leg != Leg::Panel);
+    legs.filter(|&&leg| plan.wiring.laid(leg).fuse_a.is_none())
+        .filter_map(|&leg| Some((leg, asks::ask(plan, leg)?.continuous_a)))
+        .collect()
 }
 
-/// Air for lead-acid.
-fn ventilate(plan: &Plan) -> Option<CarryNote> {
-    let bank = plan.banks.get(BANK)?;
+/// Air that a lead-acid bank wants, m³ an hour, and an opening for it, mm².
+pub(super) fn ventilate(plan: &Plan, bank: usize) -> Option<(f64, f64)> {
+    let bank = plan.banks.get(bank)?;
     let gassing = match bank.chemistry {
         Chemistry::Flooded => Gassing::VentedHeldVoltage,
         Chemistry::Agm | Chemistry::Gel => Gassing::SealedHeldVoltage,
@@ -147,8 +144,8 @@ fn ventilate(plan: &Plan) -> Option<CarryNote> {
     let cells = bank.reading().cells * bank.series_count;
     let capacity = bank.block_rated_ah.value * f64::from(bank.parallel_count);
     let air = ventilation(cells, amp_hours(capacity), gassing).ok()?;
-    Some(CarryNote::Ventilate {
-        air_m3_h: in_cubic_meters_per_hour(air.air),
-        opening_mm2: in_square_millimeters(air.opening),
-    })
+    Some((
+        in_cubic_meters_per_hour(air.air),
+        in_square_millimeters(air.opening),
+    ))
 }

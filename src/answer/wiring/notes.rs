@@ -6,102 +6,47 @@ use super::{
     leg::{LegAnswer, Verdict},
     solar::SolarSide,
 };
-use crate::{
-    plan::{
-        Feed, Plan,
-        path::Path,
-        supply::ChargerKind,
-        wiring::{Leg, TakeOff, WiringField as W},
-    },
-    wiring::beyond_scope,
+use crate::plan::{
+    Feed, Plan,
+    path::Path,
+    wiring::{Leg, TakeOff, WiringField as W},
 };
 use serde::{Deserialize, Serialize};
 
-/// A caution with its numbers, weightiest first in an answer.
+/// Something to know of the numbers, weightiest first in an answer. What can hurt
+/// whatever the numbers is a [`crate::answer::Caution`].
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "matter", rename_all = "snake_case")]
 pub enum CarryNote {
-    /// The system reaches 50 V while it charges: the tables end there.
-    BeyondFiftyVolts {
-        charge_v: f64,
-    },
     /// A number of this leg lies beyond what the tables reckon: no answer.
-    LegBeyondTables {
-        leg: Leg,
-    },
+    LegBeyondTables { leg: Leg },
     /// No kind of fuse breaks what may flow there in the rating wanted.
-    NoKindSuits {
-        leg: Leg,
-        fault_a: f64,
-    },
+    NoKindSuits { leg: Leg, fault_a: f64 },
     /// With one string open the others are beyond their limit.
-    OneOpens {
-        worst_a: f64,
-        limit_a: f64,
-    },
+    OneOpens { worst_a: f64, limit_a: f64 },
     /// From two strings in parallel each has a fuse of its own.
-    FuseEachString {
-        parallel_count: u32,
-    },
+    FuseEachString { parallel_count: u32 },
     /// Blocks share unequally by where the cables leave.
-    UnequalShares {
-        worst_a: f64,
-        even_a: f64,
-    },
+    UnequalShares { worst_a: f64, even_a: f64 },
     /// Blocks of different age, make or use together.
     MixedBlocks,
-    /// In series only as the maker allows; more than that is stated.
-    SeriesAsAllowed {
-        series_count: u32,
-    },
-    SeriesBeyondMaker {
-        series_count: u32,
-        most_count: u32,
-    },
-    /// Lithium is not charged below this.
-    LithiumCold {
-        least_c: f64,
-        coldest_c: f64,
-    },
-    /// A battery that opens while an engine charges it.
-    EngineCharge,
     /// An inverter or converter draws a rush when it is connected.
     Precharge,
     /// What the inverter gives for a moment is below what the start takes.
-    InverterPeak {
-        peak_w: f64,
-        start_w: f64,
-    },
+    InverterPeak { peak_w: f64, start_w: f64 },
     /// Nothing is said of the cable after the converter or inverter.
     BehindConverter,
     /// All drops from bank to unit together.
-    DropsTogether {
-        dropped_percent: f64,
-    },
+    DropsTogether { dropped_percent: f64 },
     /// The panels exceed the controller on the coldest morning.
-    ColdPanels {
-        open_v: f64,
-        limit_v: f64,
-    },
+    ColdPanels { open_v: f64, limit_v: f64 },
     /// What the controller bears was not said.
-    ControllerNotSaid {
-        open_v: f64,
-    },
+    ControllerNotSaid { open_v: f64 },
     /// Hot panels stand below the bank's charge volts.
-    PanelsBelowBank {
-        best_v: f64,
-        charge_v: f64,
-    },
+    PanelsBelowBank { best_v: f64, charge_v: f64 },
     /// A fuse in each string of panels.
-    FuseEachPanelString {
-        strings_count: u32,
-    },
-    /// Lead-acid gives off hydrogen: this much air, through openings so large.
-    Ventilate {
-        air_m3_h: f64,
-        opening_mm2: f64,
-    },
+    FuseEachPanelString { strings_count: u32 },
 }
 
 /// Drops from bank to unit that together are too much: the 5 % of the advice in
@@ -115,25 +60,20 @@ pub(super) fn notes(
     bank: Option<&BankLimits>,
     solar: Option<&SolarSide>,
 ) -> Vec<CarryNote> {
-    let mut notes = Vec::new();
-    if let Some(charge_v) = asks::charge_v(plan)
-        && beyond_scope(crate::quantity::volts(charge_v)).unwrap_or(true)
-    {
-        notes.push(CarryNote::BeyondFiftyVolts { charge_v });
-    }
-    notes.extend(legs.iter().filter_map(no_kind_suits));
+    let mut notes: Vec<CarryNote> = legs.iter().filter_map(no_kind_suits).collect();
     notes.extend(solar.iter().flat_map(|side| panels(plan, side)));
     notes.extend(bank.iter().flat_map(|limits| blocks(plan, limits)));
-    notes.extend(charging(plan));
     notes.extend(feed(plan));
     notes.extend(together(plan, legs));
-    notes.extend(super::ventilate(plan));
     notes
 }
 
 fn no_kind_suits(leg: &LegAnswer) -> Option<CarryNote> {
     let protection = leg.protection.as_ref()?;
     let fault_a = protection.fault_a;
+    if protection.fault_is_guess {
+        return None;
+    }
     let none = protection.kinds.iter().all(|one| !one.suits);
     none.then_some(CarryNote::NoKindSuits {
         leg: leg.leg,
@@ -187,39 +127,6 @@ fn blocks(plan: &Plan, limits: &BankLimits) -> Vec<CarryNote> {
     }
     if plan.wiring.mixed_blocks && (limits.parallel_count > 1 || limits.series_count > 1) {
         notes.push(CarryNote::MixedBlocks);
-    }
-    notes.extend(match plan.wiring.most_series_count {
-        Some(most) if limits.series_count > most => Some(CarryNote::SeriesBeyondMaker {
-            series_count: limits.series_count,
-            most_count: most,
-        }),
-        None if limits.series_count > 1 => Some(CarryNote::SeriesAsAllowed {
-            series_count: limits.series_count,
-        }),
-        _ => None,
-    });
-    notes
-}
-
-fn charging(plan: &Plan) -> Vec<CarryNote> {
-    let mut notes = Vec::new();
-    let is_lithium = plan
-        .banks
-        .get(BANK)
-        .is_some_and(|bank| !bank.chemistry.is_lead_acid());
-    let number = |field| plan.number(Path::Wiring(field));
-    if let (true, false, Some(least_c), Some(coldest_c)) = (
-        is_lithium,
-        asks::charge_currents(plan).is_empty(),
-        number(W::ChargeLeastC),
-        number(W::ColdestC),
-    ) && coldest_c < least_c
-    {
-        notes.push(CarryNote::LithiumCold { least_c, coldest_c });
-    }
-    let by_engine = |kind| kind == Some(ChargerKind::Engine);
-    if is_lithium && plan.supply.chargers.iter().any(|one| by_engine(one.kind)) {
-        notes.push(CarryNote::EngineCharge);
     }
     notes
 }

@@ -6,7 +6,7 @@ use super::{
 };
 use crate::{
     plan::{
-        Plan,
+        Origin, Plan,
         path::{BankField as B, Path},
         wiring::{FuseKind, Laid, LaidField as L, Leg, WiringField as W},
     },
@@ -115,6 +115,9 @@ pub struct Protection {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fault_far_a: Option<f64>,
     pub fault_from: FaultFrom,
+    /// That current is a guess: what must be broken is not judged.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub fault_is_guess: bool,
     /// The highest volts it must break.
     pub charge_v: f64,
     pub kinds: Vec<KindFigures>,
@@ -156,6 +159,7 @@ pub(super) fn protection(
         least_a,
         most_a,
         kinds: &kinds,
+        fault_is_guess: fault_from != FaultFrom::Panels && fault_is_guess(plan),
     };
     Some(Protection {
         conductor: SizeName::of(trial.size),
@@ -172,6 +176,7 @@ pub(super) fn protection(
         fault_a,
         fault_far_a,
         fault_from,
+        fault_is_guess: fitted.fault_is_guess,
         charge_v: ask.charge_v,
         fitted_a: laid.fuse_a,
         fitted_faults: fitted.faults(plan, ask.leg, place),
@@ -188,6 +193,7 @@ struct Fitted<'a> {
     least_a: f64,
     most_a: f64,
     kinds: &'a [KindFigures],
+    fault_is_guess: bool,
 }
 
 impl Fitted<'_> {
@@ -220,7 +226,9 @@ impl Fitted<'_> {
         let is_main = leg != Leg::Panel;
         let kind = plan.wiring.fuse_kind.filter(|_| is_main);
         let figures = kind.and_then(|kind| self.kinds.iter().find(|one| one.kind == kind));
-        if let Some(one) = figures.filter(|one| !one.bears_voltage || !one.breaks_fault) {
+        // Against a fault that is a guess no kind is wrong, and none is right.
+        let breaks = |one: &KindFigures| one.breaks_fault || self.fault_is_guess;
+        if let Some(one) = figures.filter(|one| !one.bears_voltage || !breaks(one)) {
             faults.push(FuseFault::WrongKind { kind: one.kind });
         }
         faults
@@ -326,6 +334,14 @@ fn cold_loop_ohm(plan: &Plan, leg: Leg) -> Option<f64> {
         celsius(coldest_c),
     );
     found.ok().map(in_ohms)
+}
+
+/// Whether the short-circuit current of a battery is a guess: typed as one, or from
+/// a resistance that is one.
+pub(super) fn fault_is_guess(plan: &Plan) -> bool {
+    let stated = plan.stated(Path::Wiring(W::BlockFaultA));
+    let figure = stated.or_else(|| plan.figure(Path::Bank(BANK, B::BlockResistanceMohm)));
+    figure.is_none_or(|figure| figure.from == Origin::Guess)
 }
 
 /// The fault current of one string of blocks.

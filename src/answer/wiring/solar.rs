@@ -1,6 +1,9 @@
 //! The panels' side: currents to size for, and the coldest morning's volts.
 
-use super::asks::{Ask, AskedBy, charge_v, stated};
+use super::{
+    asks::{Ask, AskedBy, charge_v, stated},
+    leg::Verdict,
+};
 use crate::{
     plan::{
         Plan,
@@ -42,6 +45,8 @@ pub struct SolarSide {
     pub controller_limit_v: Option<f64>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub within: Option<bool>,
+    /// Of the panels against the controller; no guess decides it.
+    pub verdict: Verdict,
     /// The shortest string at its most power, cells at 70 °C.
     pub hot_best_v: f64,
     /// Whether that is above the bank's charge volts.
@@ -143,6 +148,11 @@ pub fn solar_side(plan: &Plan) -> Option<SolarSide> {
         cold_open_v,
         controller_limit_v: limit_v,
         within: limit_v.map(|limit_v| cold_open_v <= limit_v),
+        verdict: match limit_v {
+            None => Verdict::NotSaid,
+            Some(limit_v) if cold_open_v <= limit_v => Verdict::Carries,
+            Some(_) => Verdict::Fails,
+        },
         hot_best_v,
         charges_hot: hot_best_v > charge_v(plan)?,
     })

@@ -8,7 +8,10 @@ use crate::{
         state::State,
     },
     plan::Plan,
-    wording::carry::{self as say, words},
+    wording::{
+        self,
+        carry::{self as say, words},
+    },
 };
 
 pub fn cautions(state: State, answer: Answered) -> El {
@@ -19,20 +22,23 @@ pub fn cautions(state: State, answer: Answered) -> El {
         }))
 }
 
-/// Those of this plan first, then those that always hold.
+/// What follows from the numbers first, then what can hurt whatever they are.
 pub fn list(plan: &Plan, answer: &WiringAnswer) -> El {
     let one = |text: &str, source: &str| {
         let cite = (!source.is_empty()).then(|| h("cite", "").text(source));
         h("li", "").text(text).text(" ").children(cite)
     };
-    let of_plan = answer.notes.iter().map(|note| {
-        let (text, source) = say::note(plan, note);
+    let of_numbers = answer.notes.iter().map(|note| {
+        let (text, source) = say::note(note);
         one(&text, source).attr("class", "caution")
     });
-    let always = say::ALWAYS
-        .iter()
-        .map(|one_of| one(one_of.text, one_of.source));
+    let all = crate::answer::cautions(plan).into_iter();
+    let of_plan = all.filter(|caution| caution.is_of_wiring());
+    let of_plan = of_plan.map(|caution| {
+        let source = wording::caution_source(caution);
+        one(&wording::caution(plan, caution), source)
+    });
     h("ul", "cautions carry-cautions")
+        .children(of_numbers)
         .children(of_plan)
-        .children(always)
 }

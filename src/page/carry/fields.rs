@@ -58,12 +58,7 @@ pub fn blocks(state: State) -> El {
         let take_off = choose(state, "wiring-take-off", take_off, |plan| {
             Some(&mut plan.wiring.take_off)
         });
-        let kind = maybe::<FuseKind>(
-            state,
-            ("wiring-fuse-kind", words::FUSE_KIND),
-            say::fuse_kind_name,
-            |wiring| &mut wiring.fuse_kind,
-        );
+        let kind = fuse_kind(state, "wiring-fuse-kind");
         vec![
             h("div", "grid").child(take_off).child(kind),
             h("div", "grid").children(FIELDS.map(|field| number_field(state, Path::Wiring(field)))),
@@ -72,6 +67,16 @@ pub fn blocks(state: State) -> El {
             }),
         ]
     })
+}
+
+/// The kind of the main fuse, which may be left open.
+pub fn fuse_kind(state: State, id: &str) -> El {
+    maybe::<FuseKind>(
+        state,
+        (id, words::FUSE_KIND),
+        say::fuse_kind_name,
+        |wiring| &mut wiring.fuse_kind,
+    )
 }
 
 /// One leg: length and conductor, and behind a fold how it lies.

@@ -55,7 +55,10 @@ fn inside(plan: &Plan, leg: &LegAnswer) -> Vec<El> {
     let line = |text: &str| h("p", "").text(text);
     let smallest = leg.needed.iter().find_map(|one| one.smallest.as_ref());
     let judged = leg.have.as_ref().or(smallest);
-    let mut all = vec![h("p", "deciding").text(&say::deciding(leg)), rules(leg)];
+    let help = say::remedies_text(plan, leg).map(|text| h("p", "remedies").text(&text));
+    let mut all = vec![h("p", "deciding").text(&say::deciding(leg))];
+    all.extend(help);
+    all.push(rules(leg));
     all.push(line(&say::asked_by(plan, leg)));
     if let Some(figures) = judged {
         all.push(line(&say::ampacity_text(plan, leg, figures)));
@@ -118,7 +121,7 @@ fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
 fn fuse(leg: &LegAnswer, protection: &Protection) -> Vec<El> {
     let line = |text: &str| h("p", "").text(text);
     let rows = protection.kinds.iter().map(|kind| {
-        let (breaks, suits) = say::kind_text(kind);
+        let (breaks, suits) = say::kind_text(protection, kind);
         vec![
             say::fuse_kind_name(kind.kind).to_owned(),
             breaks,

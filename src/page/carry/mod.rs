@@ -9,14 +9,16 @@ mod refill;
 mod sheet;
 
 use super::{
-    dom::{El, h, named_fold},
+    dom::{El, always, h, named_fold},
+    field::number_field_at,
     outcome::said,
     reactive::*,
     state::State,
     supply,
 };
 use crate::{
-    answer::wiring::{WiringAnswer, wiring},
+    answer::wiring::{Open, WiringAnswer, wiring},
+    plan::Path,
     wording::carry::{self as say, words},
 };
 
@@ -28,6 +30,7 @@ pub fn carry(state: State) -> Vec<El> {
     let answer: Answered = Memo::new_with_compare(move |_| state.with_plan(wiring), |_, _| true);
     vec![
         outcome(state, answer),
+        open_fields(state, answer),
         legs::legs(state, answer),
         fields::cables(state),
         blocks::blocks(state, answer),
@@ -62,6 +65,45 @@ fn outcome(state: State, answer: Answered) -> El {
         sentence,
         [h("p", "detail").live_text(line)],
     )
+}
+
+/// The fields that the verdict waits for, beside it. One that was shown stays while
+/// it is typed into.
+fn open_fields(state: State, answer: Answered) -> El {
+    let shown = RwSignal::new(Vec::<Open>::new());
+    always(move || {
+        let open = answer.with(|answer| {
+            let answer = answer.as_ref();
+            answer.map_or_else(Vec::new, |answer| answer.open.clone())
+        });
+        let mut all = shown.get_untracked();
+        let before = all.len();
+        for one in open {
+            if !all.contains(&one) {
+                all.push(one);
+            }
+        }
+        if all.len() > before {
+            shown.set(all);
+        }
+    });
+    h("div", "grid open-fields").live_children(
+        move || format!("{:?}", shown.get()),
+        move || {
+            let all = shown.get_untracked();
+            all.iter().map(|&open| open_field(state, open)).collect()
+        },
+    )
+}
+
+fn open_field(state: State, open: Open) -> El {
+    match open {
+        Open::FuseKind => fields::fuse_kind(state, "open-fuse-kind"),
+        Open::Field(path @ Path::Laid(leg, _)) => h("div", "")
+            .child(number_field_at(state, path, "open-"))
+            .child(h("p", "hint").text(say::leg_name(leg))),
+        Open::Field(path) => number_field_at(state, path, "open-"),
+    }
 }
 
 /// What is built of the answer, anew whenever that changes.

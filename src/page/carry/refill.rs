@@ -188,22 +188,27 @@ fn charger_row(state: State, answered: Answered, at: usize, name: &str) -> El {
             })
         })
     };
-    let body = h("div", "").live_children(
+    let cautions = move || {
+        let kind = of(answered, at, |one| Some(one.kind));
+        kind.map_or_else(Vec::new, |kind| {
+            state.with_plan(|plan| say::cautions(plan, kind))
+        })
+    };
+    let said = h("div", "").live_children(
         move || lines().join("\n"),
-        move || {
-            let said = lines();
-            let said = said.iter().map(|text| h("p", "").text(text));
-            let kind = of(answered, at, |one| Some(one.kind));
-            let cautions = kind.map_or_else(Vec::new, say::cautions);
-            let cautions = cautions.into_iter().map(|one| {
-                h("p", "caution")
-                    .text(one.text)
-                    .text(" ")
-                    .child(h("cite", "").text(one.source))
-            });
-            said.chain(cautions).collect()
-        },
+        move || lines().iter().map(|text| h("p", "").text(text)).collect(),
     );
+    let body = h("div", "").child(said).child(h("div", "").live_children(
+        move || format!("{:?}", cautions()),
+        move || {
+            let all = cautions().into_iter();
+            all.map(|(text, source)| {
+                let caution = h("p", "caution").text(&text).text(" ");
+                caution.child(h("cite", "").text(source))
+            })
+            .collect()
+        },
+    ));
     row(
         &format!("charger-{at}"),
         name,

@@ -62,9 +62,12 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> El {
         let lines = say::solar_lines(plan, side);
         h("ul", "").children(lines.iter().map(|text| h("li", "").text(text)))
     });
+    let system = say::system_on_paper(plan, answer);
+    let system = system.iter().map(|text| h("p", "system").text(text));
     h("article", "sheet")
         .child(h("h1", "").text(words::SHEET_TITLE))
         .children(named)
+        .children(system)
         .child(h("p", "method").text(words::SHEET_METHOD))
         .child(h("p", "said-first").text(&say::headline(answer)))
         .child(table("sheet-legs", &words::SHEET_HEADS, legs))

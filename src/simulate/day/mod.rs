@@ -29,6 +29,7 @@
 mod attempt;
 mod bank;
 mod charging;
+mod closed;
 mod guess;
 mod hanging;
 mod inputs;
@@ -48,6 +49,7 @@ pub mod timeline;
 mod unit;
 
 pub use bank::{Bank, Charging};
+pub use closed::{Closed, closed};
 pub use inputs::{Inputs, figures};
 pub use legs::{Leg, Legs, Mark};
 pub use record::{

@@ -46,6 +46,7 @@ pub const fn verdict_name(verdict: Verdict) -> &'static str {
         Verdict::Carries => "enough",
         Verdict::Fails => "too little",
         Verdict::NotSaid => "not said",
+        Verdict::NotJudged => "not judged yet",
     }
 }
 

@@ -6,7 +6,10 @@ use super::{
 };
 use crate::{
     answer::wiring::{FaultFrom, FuseFault, KindFigures, LegAnswer, Position, Protection},
-    plan::wiring::Leg,
+    plan::{
+        Path,
+        wiring::{Leg, WiringField},
+    },
     wording::number::fixed,
 };
 
@@ -140,10 +143,18 @@ pub fn fault_text(protection: &Protection) -> String {
     let from = match protection.fault_from {
         FaultFrom::Maker => "by the maker’s short-circuit current, all blocks together",
         FaultFrom::Resistance => {
-            "by the lowest likely resistance of the blocks, half of it where that is a guess; a maker’s figure is better"
+            "by the lowest likely resistance of the batteries; a maker’s figure is better"
         }
         FaultFrom::Panels => "panels give little more than they always do",
     };
+    if protection.fault_is_guess {
+        return format!(
+            "What it must break is not judged yet: by a guess of the resistance it could be {} at {} of direct voltage. Give “{}”.",
+            amps(protection.fault_a),
+            volts(protection.charge_v),
+            crate::wording::field_label(Path::Wiring(WiringField::BlockFaultA))
+        );
+    }
     let far = protection.fault_far_a.map_or_else(String::new, |far_a| {
         format!(
             " A short circuit at the far end of this cable draws {}.",
@@ -159,11 +170,13 @@ pub fn fault_text(protection: &Protection) -> String {
 
 /// A kind of fuse at this place: what it breaks, and whether it will do.
 #[must_use]
-pub fn kind_text(kind: &KindFigures) -> (String, &'static str) {
+pub fn kind_text(protection: &Protection, kind: &KindFigures) -> (String, &'static str) {
     let breaks = kind
         .interrupts_a
         .map_or_else(|| "not at these volts".into(), amps);
-    let suits = match (kind.bears_voltage && kind.breaks_fault, kind.made_in_rating) {
+    let breaks_fault = kind.breaks_fault || protection.fault_is_guess;
+    let suits = match (kind.bears_voltage && breaks_fault, kind.made_in_rating) {
+        (true, true) if protection.fault_is_guess => "not judged yet",
         (true, true) => "will do",
         (true, false) => "not made in that size",
         (false, _) => "no",

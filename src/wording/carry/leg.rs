@@ -2,7 +2,7 @@
 
 use super::said::{amps, both_sizes, degrees, percent, size_text, volts};
 use crate::{
-    answer::wiring::{AskedBy, LegAnswer, LegNote, LoadedFigures, RuleName, SizeFigures},
+    answer::wiring::{AskedBy, LegAnswer, LegNote, LoadedFigures, Remedy, RuleName, SizeFigures},
     plan::Plan,
     range::Unit,
     wording::{
@@ -17,7 +17,7 @@ use crate::{
 #[must_use]
 pub fn deciding(leg: &LegAnswer) -> String {
     let Some(rule) = leg.needed.iter().find_map(|one| one.decided_by) else {
-        return "No size in either system passes: a shorter run, more volts, or two runs each with a fuse of its own.".into();
+        return "No size in either system passes.".into();
     };
     format!(
         "It must be {} at least. {}",
@@ -31,6 +31,58 @@ pub fn deciding(leg: &LegAnswer) -> String {
             RuleName::MechanicalMinimum => "What decides is the thinnest wire that may be laid.",
         }
     )
+}
+
+/// What would help, where the cable fails or no size passes.
+#[must_use]
+pub fn remedies_text(plan: &Plan, leg: &LegAnswer) -> Option<String> {
+    let none_passes = leg.needed.iter().all(|one| one.smallest.is_none());
+    let fails = leg.have.as_ref().is_some_and(|have| !have.fails.is_empty());
+    let ways: Vec<String> = leg
+        .remedies
+        .iter()
+        .map(|&remedy| remedy_text(plan, remedy))
+        .collect();
+    match (ways.is_empty(), none_passes, fails) {
+        (false, true, _) => Some(format!("Any of these would help: {}.", ways.join("; "))),
+        (false, false, _) => Some(format!(
+            "A thicker conductor would help, or one of these with yours: {}.",
+            ways.join("; ")
+        )),
+        (true, true, _) => Some("Only a lighter load or a bank of more volts would help.".into()),
+        (true, false, true) => Some("Only a thicker conductor would help.".into()),
+        (true, false, false) => None,
+    }
+}
+
+fn remedy_text(plan: &Plan, remedy: Remedy) -> String {
+    match remedy {
+        Remedy::Ratings {
+            insulation,
+            terminals,
+            to_c,
+        } => {
+            let what = match (insulation, terminals) {
+                (true, true) => "insulation, lugs and holders",
+                (true, false) => "insulation",
+                (false, _) => "lugs and holders",
+            };
+            format!("{what} rated for {}", degrees(plan, to_c))
+        }
+        Remedy::CoolerAir { to_c } => {
+            format!("a place where the air stays below {}", degrees(plan, to_c))
+        }
+        Remedy::OutOfBundle => "its own pair alone, out of the bundle".into(),
+        Remedy::ShorterRun { to_m } => format!(
+            "a shorter run, such as {}",
+            plan_value(plan, Unit::Meter, to_m)
+        ),
+        Remedy::HigherCutOff { to_v } => format!(
+            "a low-voltage cut-off at {} or above, as fewer amps flow then",
+            volts(to_v)
+        ),
+        Remedy::TwoRuns => "two runs, each with a fuse of its own".into(),
+    }
 }
 
 /// A rule as a row's name.

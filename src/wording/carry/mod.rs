@@ -18,9 +18,12 @@ pub use fuse::{
     start_above_text,
 };
 pub use labels::{fuse_kind_name, hint, label, leg_name, place_name, strands_name, take_off_name};
-pub use leg::{ampacity_text, asked_by, deciding, drop_text, leg_note, rule_name, rule_source};
-pub use notes::{ALWAYS, note};
-pub use paper::{
-    amps_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper, leg_on_paper, taken_for,
+pub use leg::{
+    ampacity_text, asked_by, deciding, drop_text, leg_note, remedies_text, rule_name, rule_source,
 };
-pub use said::{amps, both_sizes, headline, leg_line, size_text};
+pub use notes::note;
+pub use paper::{
+    amps_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper, leg_on_paper, system_on_paper,
+    taken_for,
+};
+pub use said::{amps, both_sizes, headline, leg_line, open_name, open_names, size_text};

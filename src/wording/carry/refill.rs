@@ -13,7 +13,7 @@ use crate::{
     simulate::charge::{FillEnd, MOST_H},
     spread::{Band, Share},
     wording::{
-        cautions::{CAUTIONS, Caution},
+        caution, caution_source,
         day::energy,
         field_label, full_mode_name,
         number::{clock_after, duration, fixed, percent, plain, volts, with_unit},
@@ -508,16 +508,12 @@ pub fn note(plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<Str
     })
 }
 
-/// The cautions of a charger, where it can hurt.
+/// The cautions of a kind of charger, each with its source.
 #[must_use]
-pub fn cautions(kind: ChargerKind) -> Vec<Caution> {
-    let about: &[&str] = match kind {
-        ChargerKind::Shore => &[],
-        ChargerKind::Engine => &["alternator", "exhaust"],
-        ChargerKind::Generator => &["exhaust"],
-    };
-    let all = CAUTIONS.into_iter();
-    all.filter(|one| about.iter().any(|word| one.text.contains(word)))
+pub fn cautions(plan: &Plan, kind: ChargerKind) -> Vec<(String, &'static str)> {
+    let all = crate::answer::cautions(plan).into_iter();
+    all.filter(|one| one.is_of_charger(kind))
+        .map(|one| (caution(plan, one), caution_source(one)))
         .collect()
 }
 

@@ -1,12 +1,11 @@
 //! The answer as a sentence, each cable as a line, and how numbers are written.
 
-use super::fuse::fuse_fault;
+use super::{fuse::fuse_fault, leg_name, words};
 use crate::{
     answer::wiring::{
-        CarryNote, LegAnswer, Needed, RuleName, SizeFigures, SizeName, SizeSystem, Verdict,
-        WiringAnswer,
+        LegAnswer, Needed, Open, RuleName, SizeFigures, SizeName, SizeSystem, Verdict, WiringAnswer,
     },
-    plan::{Plan, wiring::Leg},
+    plan::{Path, Plan, part::Choice, wiring::Leg},
     range::Unit,
     wording::{
         hand_on::plan_value,
@@ -103,7 +102,11 @@ fn trouble(leg: &LegAnswer) -> Option<String> {
 /// What the page answers, as a sentence.
 #[must_use]
 pub fn headline(answer: &WiringAnswer) -> String {
-    let mut troubles: Vec<String> = answer.legs.iter().filter_map(trouble).collect();
+    let failing = answer
+        .legs
+        .iter()
+        .filter(|leg| leg.verdict == Verdict::Fails);
+    let mut troubles: Vec<String> = failing.filter_map(trouble).collect();
     if let Some(bank) = &answer.bank {
         let burdens = [(bank.continuous, "for hours"), (bank.start, "at the start")];
         for (burden, when) in burdens {
@@ -123,7 +126,10 @@ pub fn headline(answer: &WiringAnswer) -> String {
             ));
         }
     }
-    if answer.solar.is_some_and(|side| side.within == Some(false)) {
+    if answer
+        .solar
+        .is_some_and(|side| side.verdict == Verdict::Fails)
+    {
         troubles.push("the panels exceed the controller on the coldest morning".into());
     }
     if !troubles.is_empty() {
@@ -133,14 +139,22 @@ pub fn headline(answer: &WiringAnswer) -> String {
     let Some(leg) = unit else {
         return "Nothing is said of the cable to the unit: a number lies beyond what the tables cover.".into();
     };
-    let Some(hot) = leg.have.as_ref().and_then(|have| have.loaded) else {
+    if leg.have.is_none() {
         return format!(
-            "The cable to the unit must be {} at least; say what is there to have it judged.",
+            "Not judged yet: the cable to the unit is not named. It needs {}.",
             both_sizes(&leg.needed)
         );
+    }
+    let (Verdict::Carries, Some(hot)) = (
+        answer.verdict,
+        leg.have.as_ref().and_then(|have| have.loaded),
+    ) else {
+        return format!(
+            "Not judged yet: it hangs on what is not said or only guessed. Give {}.",
+            open_names(&answer.open)
+        );
     };
-    let beyond = |note: &CarryNote| matches!(note, CarryNote::BeyondFiftyVolts { .. });
-    let yes = if answer.notes.iter().any(beyond) {
+    let yes = if crate::answer::wiring::is_beyond_fifty(answer.charge_v) {
         "Only by tables that end at 50 V, which this bank passes while it charges"
     } else {
         "Yes, as far as you said"
@@ -149,23 +163,50 @@ pub fn headline(answer: &WiringAnswer) -> String {
         "{yes}: the cable to the unit carries {} and drops {}{}.",
         amps(hot.current_a),
         percent(hot.hot_percent),
-        open_ends(answer, leg)
+        open_ends(answer)
     )
 }
 
+/// The fields that a verdict waits for, by name: three of them, the rest by number.
+#[must_use]
+pub fn open_names(open: &[Open]) -> String {
+    let named: Vec<String> = open
+        .iter()
+        .take(3)
+        .map(|&one| format!("“{}”", open_name(one)))
+        .collect();
+    match open.len().saturating_sub(3) {
+        0 => named.join(", "),
+        more => format!("{} and {more} more", named.join(", ")),
+    }
+}
+
+/// What is to be said, as its field calls it, with the cable where several have it.
+#[must_use]
+pub fn open_name(open: Open) -> String {
+    match open {
+        Open::FuseKind => words::FUSE_KIND.into(),
+        Open::Field(path) => {
+            let leg = Leg::ALL.iter().find(|&&leg| {
+                let of_leg = |at: Path| matches!(at, Path::Laid(of, _) if of == leg);
+                of_leg(path) || leg.run_paths(0).contains(&path)
+            });
+            let label = crate::wording::field_label(path);
+            leg.map_or_else(
+                || label.into(),
+                |&leg| format!("{label} ({})", leg_name(leg)),
+            )
+        }
+    }
+}
+
 /// What was not said, after a yes.
-fn open_ends(answer: &WiringAnswer, unit: &LegAnswer) -> String {
-    let fused = unit
-        .protection
-        .as_ref()
-        .is_some_and(|one| one.fitted_a.is_some());
+fn open_ends(answer: &WiringAnswer) -> String {
     let legs = answer.legs.iter();
-    let unsaid = legs.filter(|leg| leg.verdict == Verdict::NotSaid).count();
-    match (fused, unsaid) {
-        (false, _) => "; name its fuse to have that judged too".into(),
-        (true, 0) => String::new(),
-        (true, 1) => "; one more cable is not named yet".into(),
-        (true, several) => format!("; {several} more cables are not named yet"),
+    match legs.filter(|leg| leg.verdict == Verdict::NotSaid).count() {
+        0 => String::new(),
+        1 => "; one more cable is not named yet".into(),
+        several => format!("; {several} more cables are not named yet"),
     }
 }
 
@@ -182,13 +223,19 @@ fn listed(troubles: &[String]) -> String {
 /// A leg in one line: what is there and how it fares.
 #[must_use]
 pub fn leg_line(leg: &LegAnswer) -> String {
-    match (&leg.have, leg.verdict) {
-        (Some(have), Verdict::Carries) => format!("{} carries it", size_text(&have.size)),
-        (Some(have), _) => match trouble_short(leg, have) {
-            Some(short) => format!("{}: {short}", size_text(&have.size)),
-            None => size_text(&have.size),
+    let Some(have) = &leg.have else {
+        return format!("not named yet, needs {}", both_sizes(&leg.needed));
+    };
+    let size = size_text(&have.size);
+    match leg.verdict {
+        Verdict::Carries => format!("{size} carries it"),
+        Verdict::Fails => match trouble_short(leg, have) {
+            Some(short) => format!("{size}: {short}"),
+            None => size,
         },
-        (None, _) => format!("needs {}", both_sizes(&leg.needed)),
+        Verdict::NotSaid | Verdict::NotJudged => {
+            format!("{size}: not judged yet, give {}", open_names(&leg.open))
+        }
     }
 }
 

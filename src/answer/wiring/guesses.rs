@@ -1,0 +1,151 @@
+//! The numbers of the wiring that are guesses, with the ends of what they may be.
+//!
+//! The ends are common practice, no source; where a figure has a spread of its own
+//! or a usual one, they are that. A number that is typed, and is not marked as a
+//! guess, is none.
+
+use super::asks::BANK;
+use crate::{
+    plan::{
+        Origin, Path, Plan,
+        part::Choice,
+        path::{BankField as B, ModeField as M, UnitField as U},
+        supply::{ArrayField as A, ChargerField as G, SupplyField as S},
+        wiring::{LaidField as L, Leg, WiringField as W},
+    },
+    spread,
+};
+
+/// A guess, and where it makes things easiest and hardest.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Guess {
+    pub path: Path,
+    pub kind: f64,
+    pub hard: f64,
+}
+
+/// All guesses that may have a say, those first that a reader can look up.
+pub fn guesses(plan: &Plan) -> Vec<Guess> {
+    let unit = plan.night.asked_unit;
+    let mut paths: Vec<Path> = [
+        W::BlockPeakA,
+        W::BlockPeakMs,
+        W::BlockChargeA,
+        W::StartA,
+        W::StartMs,
+        W::LinkMohm,
+        W::ColdestC,
+    ]
+    .map(Path::Wiring)
+    .into();
+    paths.extend(
+        [B::BlockCurrentLimitA, B::CutoffV, B::BlockResistanceMohm]
+            .map(|field| Path::Bank(BANK, field)),
+    );
+    let modes = plan.units.get(unit).map_or(0, |unit| unit.modes.len());
+    paths.extend(
+        (0..modes)
+            .flat_map(|mode| [M::PowerW, M::CurrentA].map(|field| Path::Mode(unit, mode, field))),
+    );
+    paths.extend((0..plan.loads.len()).map(Path::Load));
+    paths.extend(UNIT.map(|field| Path::Unit(unit, field)));
+    paths.extend((0..plan.supply.chargers.len()).map(|at| Path::Charger(at, G::MostA)));
+    paths.extend((0..plan.supply.arrays.len()).flat_map(|at| {
+        [A::RatedW, A::PanelBestV, A::PanelOpenV, A::PanelShortA]
+            .map(|field| Path::Array(at, field))
+    }));
+    paths.extend(
+        [
+            S::PanelVoltsPercentPerK,
+            S::ControllerLimitA,
+            S::ControllerLimitV,
+        ]
+        .map(Path::Supply),
+    );
+    for &leg in Leg::ALL {
+        let laid = [L::TerminalC, L::InsulationC, L::AirC, L::BundledCount];
+        paths.extend(laid.map(|field| Path::Laid(leg, field)));
+    }
+    let lengths = Leg::ALL.iter().filter_map(|&leg| length(plan, leg));
+    paths
+        .into_iter()
+        .filter_map(|path| guess(plan, path))
+        .chain(lengths)
+        .collect()
+}
+
+const UNIT: [U; 9] = [
+    U::CutoffV,
+    U::InverterCutoffV,
+    U::EfficiencyPercent,
+    U::IdleW,
+    U::NoLoadW,
+    U::ProportionalLossPercent,
+    U::SquareLossPercentPerKw,
+    U::LimitA,
+    U::LimitW,
+];
+
+fn guess(plan: &Plan, path: Path) -> Option<Guess> {
+    let figure = plan.figure(path)?;
+    if figure.from != Origin::Guess {
+        return None;
+    }
+    let value = figure.value;
+    let (low, high) = (value - half(path, plan), value + half(path, plan));
+    let (kind, hard) = match path {
+        // The cooler of both is the row of the table; it has none below 60 °C.
+        Path::Laid(_, L::InsulationC | L::TerminalC) => (105.0, 60.0),
+        Path::Laid(_, L::AirC) => (value - 15.0, value + 15.0),
+        // Another circuit in the same bundle.
+        Path::Laid(_, L::BundledCount) => (value, value + 2.0),
+        // Lithium may bear its Ah in an hour, or a quarter of it.
+        Path::Wiring(W::BlockChargeA) => (2.0 * value, 0.5 * value),
+        Path::Wiring(W::StartA) => (0.5 * value, 1.5 * value),
+        Path::Wiring(W::StartMs) => (0.2 * value, 6.0 * value),
+        Path::Wiring(W::LinkMohm) => (0.5 * value, 2.0 * value),
+        Path::Wiring(W::ColdestC) => (value + 10.0, value - 15.0),
+        // What a battery or controller bears: more is kinder.
+        Path::Wiring(W::BlockPeakA | W::BlockPeakMs)
+        | Path::Bank(_, B::BlockCurrentLimitA)
+        | Path::Supply(S::ControllerLimitV) => (1.5 * value, 0.5 * value),
+        // Less resistance leaves more of the sharing to the links.
+        Path::Bank(_, B::CutoffV | B::BlockResistanceMohm)
+        | Path::Unit(_, U::CutoffV | U::InverterCutoffV | U::EfficiencyPercent) => (high, low),
+        Path::Unit(_, U::LimitA | U::LimitW)
+        | Path::Charger(_, G::MostA)
+        | Path::Supply(S::ControllerLimitA) => (0.5 * value, 2.0 * value),
+        // A panel for a 12 V bank, or for a house.
+        Path::Array(_, A::PanelBestV) => (2.0 * value, 0.9 * value),
+        Path::Array(_, A::PanelOpenV) => (0.9 * value, 2.0 * value),
+        Path::Supply(S::PanelVoltsPercentPerK) => (0.85 * value, 1.15 * value),
+        _ => (low, high),
+    };
+    let range = path.range()?;
+    let within = |value: f64| value.max(range.min).min(range.max);
+    Some(Guess {
+        path,
+        kind: within(kind),
+        hard: within(hard),
+    })
+}
+
+/// Half the width of what a figure may be.
+fn half(path: Path, plan: &Plan) -> f64 {
+    let figure = plan.figure(path);
+    let usual = figure.map_or(0.0, |figure| spread::half_width(path, figure));
+    let quarter = 0.25 * figure.map_or(0.0, |figure| figure.value.abs());
+    if usual > 0.0 { usual } else { quarter }
+}
+
+/// A length that nobody gave: between half and twice what was taken.
+fn length(plan: &Plan, leg: Leg) -> Option<Guess> {
+    let [path, _] = leg.run_paths(plan.night.asked_unit);
+    let is_there = leg != Leg::Distribution || plan.wiring.distribution_m.is_some();
+    let taken_m = super::leg::length_taken_m(plan, leg).filter(|_| is_there)?;
+    Some(Guess {
+        path,
+        kind: 0.5 * taken_m,
+        hard: 2.0 * taken_m,
+    })
+}
