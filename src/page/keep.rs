@@ -1,24 +1,44 @@
 //! Where the plan is kept: the browser's storage and the link's fragment.
 //!
 //! Storage may be missing (a sandboxed frame), full, or damaged: the page then
-//! works as it is and says so.
+//! works as it is and says so. All tabs share one: see [`crate::plan::tabs`].
 
 use super::{
     app::example,
+    browser::document,
+    part::There,
+    state::{Shall, State},
+    turns::spawn,
+};
+use super::{
     browser::{forget, later, listen, window},
     dom::always,
     reactive::*,
 };
-use super::{part::There, state::State, turns::spawn};
 use crate::{
     pass_on::{NotALink, link_from_plan, plan_from_link},
-    plan::{Plan, draft::Draft, open::NotAPlan},
+    plan::{
+        Plan,
+        draft::Draft,
+        open::NotAPlan,
+        tabs::{Stored, Tab},
+    },
     wording::Notice,
 };
-use gloo_storage::{LocalStorage, Storage, errors::StorageError};
-use std::{cell::Cell, time::Duration};
+use std::{
+    cell::{Cell, RefCell},
+    rc::Rc,
+    time::Duration,
+};
+use web_sys::Storage;
 
+/// The draft: the newest of all tabs in the storage that they share, and each
+/// tab's own in the one that it keeps to itself.
 const KEY: &str = "till-morning.draft.1";
+/// Another tab's draft, until it is decided which it shall be.
+const ASIDE_KEY: &str = "till-morning.aside.1";
+/// The link that this tab has put into its address: its own plan, not another's.
+const ADDRESS_KEY: &str = "till-morning.address";
 const DAMAGED_KEY: &str = "till-morning.damaged";
 /// Rest after a change before the address follows it: browsers allow few
 /// changes of the address in a row.
@@ -31,16 +51,13 @@ struct Opened {
     notice: Option<Notice>,
     /// The reader's own draft, when a link brought another.
     own: Option<Draft>,
+    tab: Tab,
 }
 
 /// Whether a plan may be there to open: the storage holds one, or the address
 /// something that may be a link.
 pub fn has_something() -> bool {
-    let kept = || {
-        let storage = window().local_storage().ok()??;
-        storage.get_item(KEY).ok()?
-    };
-    fragment().len() > 1 || kept().is_some()
+    fragment().len() > 1 || read(local(), KEY).is_some()
 }
 
 /// A door: opens what is kept or linked in place of the example, and keeps every
@@ -66,15 +83,34 @@ pub fn open(there: There, state: State) {
     state.notice.set(opened.notice);
     // The plan as opened is not written back: a link only looked at, and a storage
     // not yet used, stay as they are.
-    keep(there, state, untouched.then(|| state.draft.get_untracked()));
+    keep(
+        there,
+        state,
+        untouched.then(|| state.draft.get_untracked()),
+        opened.tab,
+    );
 }
 
 fn opened() -> Opened {
-    let (own, mut notice) = match stored() {
-        Ok(own) => (own, None),
-        Err(notice) => (None, Some(notice)),
+    let [own, shared, aside] = [
+        read(session(), KEY),
+        read(local(), KEY),
+        read(local(), ASIDE_KEY),
+    ];
+    let (tab, text) = Tab::open(Stored {
+        own: own.as_deref(),
+        shared: shared.as_deref(),
+        aside: aside.as_deref(),
+    });
+    let (own, mut notice) = match text.map(drafted) {
+        _ if local().is_none() => (None, Some(Notice::StorageMissing)),
+        None => (None, None),
+        Some(Some(draft)) => (Some(draft), None),
+        Some(None) => (None, Some(Notice::StorageDamaged)),
     };
+    let is_ours = read(session(), ADDRESS_KEY).is_some_and(|link| fragment() == format!("#{link}"));
     match plan_from_link(&fragment()) {
+        _ if is_ours && own.is_some() => {}
         Ok(plan) if own.as_ref().is_some_and(|own| own.plan.in_full() == plan) => {}
         Ok(plan) => {
             let notice = own.is_some().then_some(Notice::PlanFromLink);
@@ -82,35 +118,50 @@ fn opened() -> Opened {
                 draft: Some(Draft::of(plan)),
                 notice,
                 own,
+                tab,
             };
         }
-        Err(NotALink::Absent) => {}
-        Err(error) => notice = Some(notice_of(&error)),
+        Err(error) => notice = told(&error).or(notice),
     }
     Opened {
         draft: own,
         notice,
         own: None,
+        tab,
     }
 }
 
+fn text_of(draft: &Draft) -> String {
+    serde_json::to_string(draft).unwrap_or_default()
+}
+
+/// A kept draft; what cannot be read is set aside, so that nothing typed is lost to
+/// a reader's fault.
+fn drafted(text: String) -> Option<Draft> {
+    let draft = serde_json::from_str(&text).ok();
+    if draft.is_none() {
+        let _ = write(local(), DAMAGED_KEY, &text);
+    }
+    draft
+}
+
 /// Keeps every change from now on, and follows links opened in this tab.
-fn keep(there: There, state: State, as_opened: Option<Draft>) {
-    if !has_storage() {
+fn keep(there: There, state: State, as_opened: Option<Draft>, tab: Tab) {
+    if local().is_none() {
         state.notice.update(|notice| {
             notice.get_or_insert(Notice::StorageMissing);
         });
     }
     let as_opened = Cell::new(as_opened);
     let timer = StoredValue::new(None::<i32>);
+    let tab = Rc::new(RefCell::new(tab));
+    mind_other_tabs(state, &tab);
     always(move || {
         let draft = state.draft.get();
         if as_opened.take().is_some_and(|opened| opened == draft) {
             return;
         }
-        if has_storage() && LocalStorage::set(KEY, &draft).is_err() {
-            state.notice.set(Some(Notice::StorageFull));
-        }
+        keep_draft(state, &tab, &draft);
         if let Some(timer) = timer.get_value() {
             forget(timer);
         }
@@ -126,43 +177,112 @@ fn keep(there: There, state: State, as_opened: Option<Draft>) {
                 .plan
                 .with_untracked(|present| present.in_full() == plan) => {}
         Ok(plan) => state.replace(Draft::of(plan), Notice::PlanFromLink),
-        Err(NotALink::Absent) => {}
-        Err(error) => state.notice.set(Some(notice_of(&error))),
+        Err(error) => {
+            if let Some(notice) = told(&error) {
+                state.notice.set(Some(notice));
+            }
+        }
     });
 }
 
-fn notice_of(error: &NotALink) -> Notice {
-    match error {
-        NotALink::TooLong { .. } => Notice::LinkTooLong,
-        NotALink::UnknownVersion { .. } | NotALink::NotAPlan(NotAPlan::UnknownVersion { .. }) => {
-            Notice::LinkUnknownVersion
+/// Writes the draft; another tab's that stands there is set aside first.
+fn keep_draft(state: State, tab: &RefCell<Tab>, draft: &Draft) {
+    if local().is_none() {
+        return;
+    }
+    let text = text_of(draft);
+    let aside = tab.borrow_mut().write(read(local(), KEY).as_deref(), &text);
+    let is_safe = aside.is_none_or(|aside| write(local(), ASIDE_KEY, &aside));
+    if !(is_safe && write(local(), KEY, &text)) {
+        state.notice.set(Some(Notice::StorageFull));
+    }
+    let _ = write(session(), KEY, &text);
+    state.other_tab.set(tab.borrow().other().is_some());
+}
+
+/// Hears of other tabs' changes, and does what is chosen then.
+fn mind_other_tabs(state: State, tab: &Rc<RefCell<Tab>>) {
+    state.other_tab.set(tab.borrow().other().is_some());
+    let hearing = tab.clone();
+    listen("storage", move || {
+        let own = state.draft.with_untracked(text_of);
+        hearing
+            .borrow_mut()
+            .hear(read(local(), KEY).as_deref(), &own);
+        state.other_tab.set(hearing.borrow().other().is_some());
+    });
+    let tab = tab.clone();
+    always(move || {
+        let Some(shall) = state.shall.get() else {
+            return;
+        };
+        state.shall.set(None);
+        let other = match shall {
+            Shall::Other => tab.borrow_mut().take(),
+            Shall::This => tab.borrow_mut().keep(),
+        };
+        // Decided, or one undo away: and the other tab hears that it is so.
+        let own = state.draft.with_untracked(text_of);
+        let aside = read(local(), ASIDE_KEY);
+        if aside.is_some() && (aside == other || aside.as_deref() == Some(&own)) {
+            remove(local(), ASIDE_KEY);
         }
-        _ => Notice::LinkDamaged,
-    }
-}
-
-/// Whether the browser lets this page keep anything: asked first, because in a
-/// sandboxed frame the mere look throws.
-fn has_storage() -> bool {
-    matches!(window().local_storage(), Ok(Some(_)))
-}
-
-fn stored() -> Result<Option<Draft>, Notice> {
-    if !has_storage() {
-        return Err(Notice::StorageMissing);
-    }
-    match LocalStorage::get::<Draft>(KEY) {
-        Ok(draft) => Ok(Some(draft)),
-        Err(StorageError::KeyNotFound(_)) => Ok(None),
-        Err(_) => {
-            // Set aside, so that nothing typed is lost to a reader's fault.
-            if let Ok(Some(storage)) = window().local_storage()
-                && let Ok(Some(text)) = storage.get_item(KEY)
-            {
-                let _ = storage.set_item(DAMAGED_KEY, &text);
+        match shall {
+            Shall::Other => {
+                if let Some(draft) = other.and_then(drafted) {
+                    state.replace(draft, Notice::OtherTabTaken);
+                }
             }
-            Err(Notice::StorageDamaged)
+            Shall::This => state
+                .draft
+                .with_untracked(|draft| keep_draft(state, &tab, draft)),
         }
+        state.other_tab.set(tab.borrow().other().is_some());
+    });
+}
+
+/// What is said of a fragment that gives no plan.
+fn told(error: &NotALink) -> Option<Notice> {
+    match error {
+        NotALink::Absent => None,
+        NotALink::NotOurs if is_place(fragment().trim_start_matches('#')) => None,
+        NotALink::NotOurs => Some(Notice::NotALink),
+        NotALink::TooLong { .. } => Some(Notice::LinkTooLong),
+        NotALink::UnknownVersion { .. } | NotALink::NotAPlan(NotAPlan::UnknownVersion { .. }) => {
+            Some(Notice::LinkUnknownVersion)
+        }
+        _ => Some(Notice::LinkDamaged),
+    }
+}
+
+/// Whether it names a place in the page. While the page opens it is not there yet:
+/// its questions are known by their names.
+fn is_place(name: &str) -> bool {
+    name.starts_with("question-") || document().get_element_by_id(name).is_some()
+}
+
+/// What all tabs share. In a sandboxed frame there is none: the mere look throws.
+fn local() -> Option<Storage> {
+    window().local_storage().ok()?
+}
+
+/// What this tab keeps to itself, through a reload.
+fn session() -> Option<Storage> {
+    window().session_storage().ok()?
+}
+
+fn read(storage: Option<Storage>, key: &str) -> Option<String> {
+    storage?.get_item(key).ok()?
+}
+
+/// Whether it could be written.
+fn write(storage: Option<Storage>, key: &str, text: &str) -> bool {
+    storage.is_some_and(|storage| storage.set_item(key, text).is_ok())
+}
+
+fn remove(storage: Option<Storage>, key: &str) {
+    if let Some(storage) = storage {
+        let _ = storage.remove_item(key);
     }
 }
 
@@ -178,6 +298,7 @@ fn set_fragment(link: &str) {
             "",
             Some(&format!("#{link}")),
         );
+        let _ = write(session(), ADDRESS_KEY, link);
     }
 }
 

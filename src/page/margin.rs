@@ -3,7 +3,7 @@
 use super::{browser::window, reactive::*};
 use super::{
     dom::{El, button, h},
-    state::State,
+    state::{Shall, State},
 };
 use crate::{
     answer::{self, Caution},
@@ -21,6 +21,16 @@ pub fn notices(state: State) -> El {
                 .text(wording::notice_sentence(notice))
                 .child(dismiss),
         )
+    };
+    let other_tab = move || {
+        let shall = |words, shall| button("", words, move || state.shall.set(Some(shall)));
+        state.other_tab.get().then(|| {
+            h("p", "notice")
+                .attr("id", "other-tab")
+                .text(words::OTHER_TAB)
+                .child(shall(words::USE_OTHER_TAB, Shall::Other))
+                .child(shall(words::KEEP_THIS_TAB, Shall::This))
+        })
     };
     let update = move || {
         let reload = || {
@@ -44,12 +54,16 @@ pub fn notices(state: State) -> El {
         .live_children(
             move || {
                 format!(
-                    "{}{}",
+                    "{}{}{}",
                     state.notice.get().map_or("", wording::notice_sentence),
+                    state.other_tab.get(),
                     state.update.get()
                 )
             },
-            move || happened().into_iter().chain(update()).collect(),
+            move || {
+                let all = [happened(), other_tab(), update()];
+                all.into_iter().flatten().collect()
+            },
         )
 }
 

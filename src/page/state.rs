@@ -24,6 +24,10 @@ pub struct State {
     /// A field's text is not in the plan: the answer is of the last good numbers.
     pub stale: Memo<bool>,
     pub notice: RwSignal<Option<Notice>>,
+    /// Another tab of this browser has another plan, and nobody has chosen yet.
+    pub other_tab: RwSignal<bool>,
+    /// What was chosen then.
+    pub shall: RwSignal<Option<Shall>>,
     /// A newer version of the page waits.
     pub update: RwSignal<bool>,
     /// Width of the column in pixels.
@@ -31,6 +35,13 @@ pub struct State {
     past: RwSignal<Vec<Draft>>,
     /// The field that was changed last: typing on in it is one step.
     last: StoredValue<Option<Path>>,
+}
+
+/// Which plan it shall be where two tabs have two.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shall {
+    This,
+    Other,
 }
 
 /// Uses up a change.
@@ -69,6 +80,8 @@ impl State {
             curves,
             stale: Memo::new(move |_| draft.with(|draft| !draft.troubled().is_empty())),
             notice: RwSignal::new(None),
+            other_tab: RwSignal::new(false),
+            shall: RwSignal::new(None),
             update: RwSignal::new(false),
             width: RwSignal::new(360.0),
             past: RwSignal::new(Vec::new()),

@@ -43,7 +43,7 @@ impl From<NotAPlan> for Refusal {
 impl From<NotALink> for Refusal {
     fn from(error: NotALink) -> Self {
         match error {
-            NotALink::Absent => Self::NoLink,
+            NotALink::Absent | NotALink::NotOurs => Self::NoLink,
             NotALink::Damaged => Self::Damaged,
             NotALink::TooLong { most } => Self::TooLong { most },
             NotALink::UnknownVersion { version } => Self::UnknownVersion { version },

@@ -64,8 +64,11 @@ pub struct TooLong {
 /// Why a text after `#` gave no plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NotALink {
-    /// Nothing there, or something that is no link of ours.
+    /// Nothing there.
     Absent,
+    /// Something that does not begin as a link of ours: a place in the page, or
+    /// another program's.
+    NotOurs,
     /// Longer than [`MOST_LINK_BYTES`], or unpacks to more than
     /// [`MOST_JSON_BYTES`]; `most` says which.
     TooLong { most: usize },
@@ -108,12 +111,16 @@ pub fn link_from_plan(plan: &Plan) -> Result<String, TooLong> {
 ///
 /// ```
 /// use till_morning::pass_on::{NotALink, plan_from_link};
-/// assert_eq!(plan_from_link("#question-2"), Err(NotALink::Absent));
+/// assert_eq!(plan_from_link("#"), Err(NotALink::Absent));
+/// assert_eq!(plan_from_link("#question-2"), Err(NotALink::NotOurs));
 /// assert_eq!(plan_from_link("#p3.q1Y"), Err(NotALink::UnknownVersion { version: 3 }));
 /// assert_eq!(plan_from_link("#p1.q1Y"), Err(NotALink::Damaged));
 /// ```
 pub fn plan_from_link(text: &str) -> Result<Plan, NotALink> {
-    let (version, packed) = split(text).ok_or(NotALink::Absent)?;
+    if matches!(text, "" | "#") {
+        return Err(NotALink::Absent);
+    }
+    let (version, packed) = split(text).ok_or(NotALink::NotOurs)?;
     let packing = Packing::of(version).ok_or(NotALink::UnknownVersion { version })?;
     if text.len() > MOST_LINK_BYTES {
         return Err(NotALink::TooLong {

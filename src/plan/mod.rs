@@ -23,6 +23,7 @@ pub mod reader;
 pub mod rows;
 mod slot;
 pub mod supply;
+pub mod tabs;
 mod units;
 pub mod wiring;
 

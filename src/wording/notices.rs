@@ -25,6 +25,9 @@ pub enum Notice {
     FileNoPlan,
     FileTooLong,
     PlanFromLink,
+    /// What stands behind the `#` is no link of ours.
+    NotALink,
+    OtherTabTaken,
     FileOpened,
     LinkCopied,
     LinkNotCopied,
@@ -63,6 +66,12 @@ pub const fn notice_sentence(notice: Notice) -> &'static str {
         Notice::FileNoPlan => "The file is not a plan. Nothing was changed.",
         Notice::FileTooLong => "The file is too long to be a plan. Nothing was changed.",
         Notice::PlanFromLink => "This plan came by a link. Undo brings back your own.",
+        Notice::NotALink => {
+            "What stands behind the # in the address is no link of this page. Your own plan is shown."
+        }
+        Notice::OtherTabTaken => {
+            "The other tab’s plan is open here. Undo brings back the one of this tab."
+        }
         Notice::FileOpened => "The plan from the file is open. Undo brings back the one before.",
         Notice::LinkCopied => "The link is copied.",
         Notice::LinkNotCopied => {

@@ -9,6 +9,7 @@ mod books;
 mod charging;
 mod day;
 mod ends;
+mod hand_on;
 mod hostile;
 mod inverse;
 mod kinetic;
@@ -16,6 +17,7 @@ mod monotone;
 mod refill;
 mod sane_plan;
 mod stops;
+mod tabs;
 mod text;
 mod walk;
 
