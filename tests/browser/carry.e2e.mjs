@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, layOut, test } from './harness.mjs';
+import { complete, expect, layOut, test } from './harness.mjs';
 
 const QUESTION = 'section:has(#question-4)';
 const open = async ({ page, url }) => {
@@ -14,22 +14,19 @@ const open = async ({ page, url }) => {
   await page.locator('#carry-answer').waitFor();
 };
 const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
-const answer = (page) => page.locator('#carry-answer').textContent();
+const answer = (page) => page.locator('#carry-answer');
+const text = (locator) => locator.textContent();
 const field = (page, id) => page.locator(`${QUESTION} input[id$="${id}"]`);
 
 test('the example is answered, and a cable opens to its rule in one tap', async (t) => {
   await open(t);
-  assert.match(await answer(t.page), /^Yes.*cable to the unit carries/s);
+  await expect(answer(t.page)).toHaveText(/^Yes.*cable to the unit carries/s);
   const leg = t.page.locator('#leg-unit');
-  assert.match(await leg.locator('summary').innerText(), /16\s?mm² carries it/);
+  await expect(leg.locator('summary').first()).toHaveText(/16\s?mm² carries it/);
   await leg.locator('summary').first().click();
   await leg.locator('.deciding').waitFor();
-  const inside = await leg.innerText();
   // Both systems, the rule and where it comes from.
-  assert.match(inside, /at least\. What decides is/);
-  assert.match(inside, /AWG/);
-  assert.match(inside, /mm²/);
-  assert.match(inside, /33 CFR 183\.425 table 5/);
+  for (const part of [/at least\. What decides is/, /AWG/, /mm²/, /33 CFR 183\.425 table 5/]) await expect(leg).toHaveText(part);
   await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
   assert.deepEqual(found.violations.map((one) => one.id), []);
@@ -44,26 +41,27 @@ test('a longer, thinner cable fails and says so while its row stays open', async
   const conductor = field(t.page, 'units-0--cable-area-mm2');
   await conductor.fill('awg 8');
   await conductor.blur();
-  assert.equal(await conductor.inputValue(), '8 AWG');
-  assert.match(await answer(t.page), /^Not as it stands: the cable to the unit drops/);
-  assert.match(await t.page.locator('#leg-unit .leg-verdict').innerText(), /drops/);
-  assert.ok(await t.page.locator('#leg-unit .deciding').isVisible());
+  await expect(conductor).toHaveValue('8 AWG');
+  await expect(answer(t.page)).toHaveText(/^Not as it stands: the cable to the unit drops/);
+  await expect(t.page.locator('#leg-unit .leg-verdict')).toHaveText(/drops/);
+  await expect(t.page.locator('#leg-unit .deciding')).toBeVisible();
   // The first question runs on the same cable.
   await t.page.locator('section:has(#assumed) details').nth(2).locator('summary').first().click();
-  assert.equal(await t.page.locator('#units-0--cable-area-mm2').inputValue(), '8 AWG');
+  await expect(t.page.locator('#units-0--cable-area-mm2')).toHaveValue('8 AWG');
 });
 
 test('what is no number stays, is named, and the last answer with it', async (t) => {
   await open(t);
   await fold(t.page, 'Your cables');
-  const before = await answer(t.page);
+  const before = await text(answer(t.page));
   const length = field(t.page, 'wiring-panel-m');
+  const stale = t.page.locator(`${QUESTION} .outcome.stale:has(#carry-answer)`);
   await length.fill('plenty');
-  assert.match(await t.page.locator(`${QUESTION} [id$="wiring-panel-m-error"]`).innerText(), /from 0 to 200/);
-  assert.equal(await answer(t.page), before);
-  assert.ok(await t.page.locator(`${QUESTION} .outcome.stale:has(#carry-answer)`).isVisible());
+  await expect(t.page.locator(`${QUESTION} [id$="wiring-panel-m-error"]`)).toHaveText(/from 0 to 200/);
+  await expect(stale).toBeVisible();
+  await expect(answer(t.page)).toHaveText(before);
   await length.fill('4');
-  assert.equal(await t.page.locator(`${QUESTION} .outcome.stale:has(#carry-answer)`).count(), 0);
+  await expect(stale).toHaveCount(0);
 });
 
 test('above 50 V while charging it says which tables end', async (t) => {
@@ -98,6 +96,6 @@ test('its button prints the sheet and puts everything back', async (t) => {
     window.print = () => { window.printed = document.body.className; };
   });
   await t.page.getByRole('button', { name: 'Print this page for an electrician' }).click();
-  assert.equal(await t.page.evaluate(() => window.printed), 'for-electrician');
-  assert.equal(await t.page.evaluate(() => document.body.className), '');
+  await expect.poll(() => t.page.evaluate(() => window.printed)).toBe('for-electrician');
+  await expect.poll(() => t.page.evaluate(() => document.body.className)).toBe('');
 });

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, layOut, test } from './harness.mjs';
+import { complete, expect, layOut, test } from './harness.mjs';
 
 const open = async ({ page, url }) => {
   await page.goto(url);
@@ -20,21 +20,21 @@ const give = async (t, name, text) => {
   writeFileSync(file, text);
   await t.page.setInputFiles('#log-file', file);
 };
-const energy = (page) => page.locator('.totals tr', { hasText: 'Energy' }).locator('td').innerText();
+const energy = (page) => page.locator('.totals tr', { hasText: 'Energy' }).locator('td');
 
 test('a log gives its totals, its stretches and a report', async (t) => {
   await open(t);
   await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
   await t.page.waitForSelector('.stretch');
   // 20 A for 100 min and 10 A for 100 min at 13 V are 650 Wh, by hand.
-  const wh = Number((await energy(t.page)).match(/^[\d.]+/)[0]);
+  await expect(energy(t.page)).toHaveText(/^[\d.]+/);
+  const wh = Number((await energy(t.page).textContent()).match(/^[\d.]+/)[0]);
   assert.ok(Math.abs(wh - 650) < 3, `${wh} Wh`);
-  assert.equal(await t.page.locator('.stretch').count(), 2);
+  await expect(t.page.locator('.stretch')).toHaveCount(2);
   await t.page.getByRole('button', { name: 'Make stretch 1 the draw of Hold' }).click();
-  assert.equal(await t.page.inputValue('#units-0--modes-1--power-w'), '260');
+  await expect(t.page.locator('#units-0--modes-1--power-w')).toHaveValue('260');
   await t.page.getByRole('button', { name: 'Hold the totals against the label' }).click();
-  await t.page.waitForSelector('.verdicts');
-  assert.match(await t.page.locator('.verdicts').innerText(), /falls short/);
+  await expect(t.page.locator('.verdicts')).toContainText('falls short');
   await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).analyze();
   assert.deepEqual(found.violations.map((one) => one.id), []);
@@ -51,7 +51,7 @@ test('a column is corrected, and a bad cell is named by line and column', async 
   await t.page.waitForSelector('.stretch');
   await give(t, 'bad.csv', `elapsed min,bank V,draw A\n${rows((k) => (k === 7 ? '2o' : 20))}\n`);
   await t.page.waitForSelector('.wrong-log');
-  assert.match(await t.page.locator('.log-said').innerText(), /Line 9, column 3/);
+  await expect(t.page.locator('.log-said')).toContainText('Line 9, column 3');
 });
 
 test('an edge moves by keys and by pointer', async (t) => {
@@ -63,27 +63,27 @@ test('an edge moves by keys and by pointer', async (t) => {
   const before = await now();
   await edge.focus();
   await t.page.keyboard.press('PageDown');
-  assert.equal(await now(), before - 10);
+  await expect.poll(now).toBe(before - 10);
   const box = await edge.boundingBox();
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await t.page.mouse.move(x, y);
   await t.page.mouse.down();
   await t.page.mouse.move(x - 60, y, { steps: 6 });
   await t.page.mouse.up();
-  assert.ok((await now()) < before - 15, `${await now()}`);
+  await expect.poll(now).toBeLessThan(before - 15);
 });
 
 test('a stretch is cut, left out, and looked for anew', async (t) => {
   await open(t);
   await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
-  const count = (many) => t.page.waitForFunction((n) => document.querySelectorAll('.stretch').length === n, many);
+  const count = (many) => expect(t.page.locator('.stretch')).toHaveCount(many);
   await count(2);
   await t.page.getByRole('button', { name: 'Cut in two, stretch 1' }).click();
   await count(3);
   await t.page.getByRole('button', { name: 'Leave out, stretch 3' }).click();
   await count(2);
   await t.page.getByRole('button', { name: 'Find them anew' }).click();
-  await t.page.waitForFunction(() => document.querySelectorAll('.stretch')[1]?.textContent.includes('130'));
+  await expect(t.page.locator('.stretch').nth(1)).toContainText('130');
 });
 
 test('the invented bench report fits its paper', async (t) => {

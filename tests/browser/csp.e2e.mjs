@@ -1,6 +1,6 @@
 // Under a content policy that allows the site's own files and nothing inline.
 import assert from 'node:assert/strict';
-import { complete, kept, ready, test } from './harness.mjs';
+import { complete, expect, kept, ready, test } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 const watch = (page) => page.addInitScript(() => {
@@ -36,5 +36,5 @@ test('control: the policy is in force', { expectErrors: true }, async ({ page, o
     return window.inlineRan === true;
   });
   assert.equal(ran, false);
-  await page.waitForFunction(() => window.violations.some((text) => text.startsWith('script-src-elem inline')));
+  await expect.poll(async () => (await violations(page)).some((text) => text.startsWith('script-src-elem inline'))).toBe(true);
 });

@@ -6,7 +6,7 @@ import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, DIST, layOut, ready, test } from './harness.mjs';
+import { complete, DIST, expect, layOut, openAll, ready, test } from './harness.mjs';
 
 const SINGLE = join(DIST, 'till-morning.html');
 const HIGH = '#day-high-c';
@@ -25,20 +25,22 @@ const settled = (frame) => frame.waitForFunction(() => {
   const text = (id) => document.querySelector(id)?.textContent ?? '';
   return text('#day-band') === '' && /chance|certain|odds/.test(text('.odds')) && !document.querySelector('.odds.old');
 });
-const answer = (frame) => frame.locator('#day-answer').textContent();
-const band = (frame) => frame.locator('.day-charts figure').nth(1).locator('path.band').getAttribute('d');
+const answer = (frame) => frame.locator('#day-answer');
+const figure = (frame, at) => frame.locator('.day-charts figure').nth(at);
+const band = (frame) => figure(frame, 1).locator('path.band');
+const shape = (frame) => band(frame).getAttribute('d');
+const field = (frame, id) => frame.locator(`#${id}`);
 const fold = (frame, name) => frame.locator('section:has(#question-3) details.fold > summary', { hasText: name }).click();
 
 test('the week at the lake reads from the third question alone', async (t) => {
   await open(t);
-  assert.match(await answer(t.page), /^It lasts all 7 days/);
+  await expect(answer(t.page)).toHaveText(/^It lasts all 7 days/);
   await settled(t.page);
-  assert.match(await t.page.locator('.odds').innerText(), /never empty in 7 days/);
-  assert.equal(await t.page.locator('.day-charts figure svg').count(), 3);
-  assert.ok((await band(t.page)).length > 100);
+  await expect(t.page.locator('.odds')).toContainText('never empty in 7 days');
+  await expect(t.page.locator('.day-charts figure svg')).toHaveCount(3);
+  await expect(band(t.page)).toHaveAttribute('d', /^.{101,}/s);
   // A week has seven nights, and each of them a stretch of dark.
-  const dark = await t.page.locator('.day-charts figure').first().locator('path.shade').getAttribute('d');
-  assert.ok(dark.match(/M/g).length >= 7, dark);
+  await expect(figure(t.page, 0).locator('path.shade')).toHaveAttribute('d', /^(M[^M]*){7,}$/);
   await t.page.locator('.changes li').first().waitFor();
   await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).analyze();
@@ -48,17 +50,17 @@ test('the week at the lake reads from the third question alone', async (t) => {
 test('the trace follows the keys, the band comes after, and comes the same', async (t) => {
   await open(t);
   await settled(t.page);
-  const first = await band(t.page);
+  const first = await shape(t.page);
   await t.page.fill(HIGH, '43');
   // At once: the answer is of the new number in the very next frame.
   const at = await t.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(document.querySelector('.day-charts figcaption').textContent))));
   assert.match(at.replace(/\u202f/g, ' '), /to 43 °C/);
   await settled(t.page);
-  assert.notEqual(await band(t.page), first);
+  await expect(band(t.page)).not.toHaveAttribute('d', first);
   await t.page.fill(HIGH, '36');
   await settled(t.page);
   // Refined to as many nights as before.
-  await t.page.waitForFunction((was) => document.querySelectorAll('.day-charts figure')[1].querySelector('path.band').getAttribute('d') === was, first);
+  await expect(band(t.page)).toHaveAttribute('d', first);
 });
 
 test('three charts are read at one stop, by keys', async (t) => {
@@ -66,23 +68,19 @@ test('three charts are read at one stop, by keys', async (t) => {
   const canvas = t.page.locator('.day-charts .canvas').first();
   await canvas.focus();
   await t.page.keyboard.press('End');
-  const read = await t.page.locator('.day-charts .read-out').allInnerTexts();
-  assert.equal(read.length, 3);
-  for (const text of read) assert.match(text, /^Day 8, 21:00: /);
-  assert.equal(await t.page.locator('.day-charts svg .cursor').count(), 3);
+  await expect(t.page.locator('.day-charts .read-out')).toHaveText([1, 2, 3].map(() => /^Day 8, 21:00: /));
+  await expect(t.page.locator('.day-charts svg .cursor')).toHaveCount(3);
 });
 
 test('a number that cannot be is named with its range, and the last answer stays, marked', async (t) => {
   await open(t);
   await settled(t.page);
-  const before = await answer(t.page);
+  const before = await answer(t.page).textContent();
   await t.page.fill(HIGH, '99');
-  const told = t.page.locator('.outcome:has(#day-answer)');
-  await t.page.waitForSelector('.outcome.stale:has(#day-answer)');
-  assert.match((await told.innerText()).replace(/\u202f/g, ' '), /High of the day: give from .50 to 60 °C/);
-  assert.equal(await answer(t.page), before);
+  await expect(t.page.locator('.outcome.stale:has(#day-answer)')).toHaveText(/High of the day: give from .50 to 60\s°C/);
+  await expect(answer(t.page)).toHaveText(before);
   await t.page.fill(HIGH, '38');
-  await t.page.waitForSelector('.outcome:not(.stale):has(#day-answer)');
+  await expect(t.page.locator('.outcome:not(.stale):has(#day-answer)')).toHaveCount(1);
 });
 
 test('a change is tried at a tap, and undone', async (t) => {
@@ -90,14 +88,14 @@ test('a change is tried at a tap, and undone', async (t) => {
   await t.page.fill('#day-days-count', '1');
   await t.page.fill('#banks-0--block-rated-ah', '20');
   await t.page.fill('#banks-0--parallel-count', '1');
-  await t.page.waitForFunction(() => /does not last/.test(document.querySelector('#day-answer').textContent));
-  await t.page.waitForFunction(() => document.querySelector('#day-changes').textContent === '');
-  assert.match(await t.page.locator('.changes li').first().innerText(), /until empty|not empty/);
-  await t.page.waitForFunction(() => document.querySelector('#day-bedtime').textContent === '');
+  await expect(answer(t.page)).toHaveText(/does not last/);
+  await expect(field(t.page, 'day-changes')).toHaveText('');
+  await expect(t.page.locator('.changes li').first()).toHaveText(/until empty|not empty/);
+  await expect(field(t.page, 'day-bedtime')).toHaveText('');
   await t.page.locator('.changes li', { hasText: 'string of blocks' }).getByRole('button').click();
-  assert.equal(await t.page.inputValue('#banks-0--parallel-count'), '2');
+  await expect(field(t.page, 'banks-0--parallel-count')).toHaveValue('2');
   await t.page.getByRole('button', { name: 'Undo' }).first().click();
-  assert.equal(await t.page.inputValue('#banks-0--parallel-count'), '1');
+  await expect(field(t.page, 'banks-0--parallel-count')).toHaveValue('1');
 });
 
 test('a weather file is taken, a bad one is named by line and column, and undone', async (t) => {
@@ -108,19 +106,20 @@ test('a weather file is taken, a bad one is named by line and column, and undone
     writeFileSync(file, text);
     return t.page.setInputFiles('#weather-file', file);
   };
-  const said = t.page.locator('#weather-said');
+  const said = field(t.page, 'weather-said');
   await give('miami.tm2', readFileSync(new URL('../data/miami_28_june_1970.tm2', import.meta.url)));
-  await t.page.waitForFunction(() => /TMY2, 24 hours/.test(document.querySelector('#weather-said').textContent));
+  await expect(said).toHaveText(/TMY2, 24 hours/);
   // The file's own heading: 25° 48' north, five hours behind.
-  assert.equal(await t.page.inputValue('#day-latitude-deg'), '25.8');
-  assert.equal(await t.page.inputValue('#day-utc-offset-min'), '-300');
+  const latitude = field(t.page, 'day-latitude-deg');
+  await expect(latitude).toHaveValue('25.8');
+  await expect(field(t.page, 'day-utc-offset-min')).toHaveValue('-300');
   const hours = Array.from({ length: 24 }, (_, hour) => `${hour},${hour === 6 ? 'warm' : 25},0`);
   await give('bad.csv', `hour,temperature,irradiance\n${hours.join('\n')}\n`);
-  await t.page.waitForSelector('#weather-said.wrong-log');
-  assert.match(await said.innerText(), /Line 8, column 2: temperature is not a number/);
-  assert.equal(await t.page.inputValue('#day-latitude-deg'), '25.8');
+  await expect(said).toHaveClass(/wrong-log/);
+  await expect(said).toHaveText(/Line 8, column 2: temperature is not a number/);
+  await expect(latitude).toHaveValue('25.8');
   await t.page.getByRole('button', { name: 'Undo' }).first().click();
-  assert.equal(await t.page.inputValue('#day-latitude-deg'), '');
+  await expect(latitude).toHaveValue('');
 });
 
 test('the device says where it is, or that it may not', {
@@ -129,12 +128,12 @@ test('the device says where it is, or that it may not', {
   await open(t);
   await fold(t.page, 'Place, date and weather');
   await t.page.getByRole('button', { name: 'Take my position' }).click();
-  await t.page.waitForFunction(() => document.querySelector('#day-latitude-deg').value === '38.12');
-  assert.equal(await t.page.inputValue('#day-longitude-deg'), '-109.05');
-  assert.equal(await t.page.inputValue('#day-utc-offset-min'), '-420');
+  await expect(field(t.page, 'day-latitude-deg')).toHaveValue('38.12');
+  await expect(field(t.page, 'day-longitude-deg')).toHaveValue('-109.05');
+  await expect(field(t.page, 'day-utc-offset-min')).toHaveValue('-420');
   await t.context.clearPermissions();
   await t.page.getByRole('button', { name: 'Take my position' }).click();
-  await t.page.waitForFunction(() => /does not let the page know|does not know/.test(document.querySelector('#place-said').textContent));
+  await expect(field(t.page, 'place-said')).toHaveText(/does not let the page know|does not know/);
 });
 
 test('a mode plan by the clock and a charger change the answer', async (t) => {
@@ -142,12 +141,12 @@ test('a mode plan by the clock and a charger change the answer', async (t) => {
   await fold(t.page, 'Mode plan by the clock');
   await t.page.getByRole('button', { name: 'Add a time' }).click();
   // The plan that was taken stands there to be edited: off at 07:00, Hold at 21:00.
-  assert.equal(await t.page.locator('.mode-row').count(), 2);
+  await expect(t.page.locator('.mode-row')).toHaveCount(2);
   await t.page.selectOption('#mode-row-1', { label: 'Plunge' });
-  await t.page.waitForFunction(() => /with Plunge/.test(document.querySelector('#day-answer').textContent));
+  await expect(answer(t.page)).toHaveText(/with Plunge/);
   await fold(t.page, 'What feeds the bank');
   await t.page.getByRole('button', { name: 'Add a charger' }).click();
-  await t.page.waitForFunction(() => /chargers/.test(document.querySelectorAll('.day-charts figcaption')[2].textContent));
+  await expect(figure(t.page, 2).locator('figcaption')).toHaveText(/chargers/);
 });
 
 /** One day on a bank that is about enough. */
@@ -168,45 +167,37 @@ test('at 02:10 a reading puts the night right, and three are fitted', async (t) 
   await oneDay(t, '40');
   await fold(t.page, 'It is night');
   await read(t.page, 0, '02:10', '54', '25');
-  const said = (what) => t.page.waitForFunction((text) => document.querySelector('#day-checked').textContent.includes(text), what);
+  const said = (what) => expect(field(t.page, 'day-checked')).toContainText(what);
   await said('At 02:10 the bank stands at 54');
   await said('07:00');
   // Drawn on from there in temperatures and charge.
-  await t.page.waitForFunction(() => [...document.querySelectorAll('.day-charts .end-label')].filter((one) => one.textContent === 'From now').length === 2);
+  await expect(t.page.locator('.day-charts .end-label').getByText('From now', { exact: true })).toHaveCount(2);
   await read(t.page, 1, '03:10', '50', '25');
   await read(t.page, 2, '04:10', '46', '25');
-  await t.page.waitForFunction(() => /What the bank gives from full to empty|tell neither/.test(document.querySelector('.checked').textContent));
-  await t.page.locator('.checked').waitFor();
+  await expect(t.page.locator('.checked')).toHaveText(/What the bank gives from full to empty|tell neither/);
 });
 
 test('the longest cool night becomes the mode plan at a tap', async (t) => {
   await oneDay(t, '40');
-  await t.page.waitForFunction(() => document.querySelector('#day-longest').textContent === '');
+  await expect(field(t.page, 'day-longest')).toHaveText('');
   await t.page.getByRole('button', { name: 'Take it as the mode plan' }).click();
   await fold(t.page, 'Mode plan by the clock');
-  // A fold is built a moment after it opens.
-  await t.page.locator('.mode-row').first().waitFor();
-  assert.equal(await t.page.inputValue('#mode-plan-0--from-clock-min'), '21:00');
+  await expect(field(t.page, 'mode-plan-0--from-clock-min')).toHaveValue('21:00');
 });
 
 test('how much is enough is looked for, and taken', async (t) => {
   await oneDay(t, '20');
   await fold(t.page, 'How much is enough?');
   await t.page.selectOption('#day-unknown', { label: 'the charge of a block' });
-  await t.page.waitForFunction(() => /^Blocks of/.test(document.querySelector('#day-enough').textContent));
+  await expect(field(t.page, 'day-enough')).toHaveText(/^Blocks of/);
   await t.page.getByRole('button', { name: 'Take it into the plan' }).click();
-  await t.page.waitForFunction(() => /^It lasts/.test(document.querySelector('#day-answer').textContent));
+  await expect(answer(t.page)).toHaveText(/^It lasts/);
 });
 
 test('it fits a phone', { context: { viewport: { width: 390, height: 844 } } }, async (t) => {
   await open(t);
   await settled(t.page);
-  await t.page.evaluate(async () => {
-    for (let turn = 0; turn < 3; turn += 1) {
-      for (const one of document.querySelectorAll('section:has(#question-3) details:not([open])')) one.open = true;
-      await new Promise((done) => setTimeout(done, 50));
-    }
-  });
+  await openAll(t.page, 'section:has(#question-3) details');
   const wide = await t.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   assert.ok(wide <= 0, `${wide} px too wide`);
 });
@@ -232,5 +223,5 @@ test('and in a sandboxed frame without an origin', async ({ page, open: serve, s
   assert.equal(await frame.evaluate(() => window.origin), 'null');
   await unfold(frame);
   await settled(frame);
-  assert.match(await answer(frame), /^It lasts all 7 days/);
+  await expect(answer(frame)).toHaveText(/^It lasts all 7 days/);
 });

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import jsQR from 'jsqr';
-import { OUT, ready, test } from './harness.mjs';
+import { OUT, expect, ready, test } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -77,14 +77,14 @@ for (const colorScheme of ['light', 'dark']) {
     await page.goto('about:blank');
     await page.goto(read.data);
     await ready(page);
-    assert.match(await page.textContent('#answer'), /^Hold runs /);
+    await expect(page.locator('#answer')).toHaveText(/^Hold runs /);
   });
 }
 
 test('the sentence is copied with its link', { context: { permissions: ['clipboard-read', 'clipboard-write'] } }, async ({ page, url }) => {
   await opened(page, url);
   await section(page).getByRole('button', { name: 'Copy the sentence' }).click();
-  await page.waitForFunction(() => document.querySelector('.said').textContent === 'Copied.');
+  await expect(page.locator('.said').first()).toHaveText('Copied.');
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   assert.match(copied, /^Hold runs .+, on .+ \(LFP\), 90\s% down\. .+ http:\/\/localhost:\d+\/#p\d\.[\w-]+$/);
 });
@@ -94,12 +94,11 @@ test('the report is all that is printed while it is open, on two pages at most',
   await fold(page, 'A report to print');
   await page.waitForSelector('.report');
   await page.emulateMedia({ media: 'print' });
-  assert.equal(await page.locator('.report h1').isVisible(), true);
-  assert.equal(await page.locator('#answer').isVisible(), false);
-  assert.equal(await page.locator('#hand-on-sentence').isVisible(), false);
-  const said = await page.locator('.report').textContent();
-  assert.match(said, /Will it last a hot day\?It lasts all 7 days: .+Lasting until 07:00: /);
-  assert.match(said, /Can the wiring carry it\?.+\./);
+  await expect(page.locator('.report h1')).toBeVisible();
+  await expect(page.locator('#answer')).toBeHidden();
+  await expect(page.locator('#hand-on-sentence')).toBeHidden();
+  await expect(page.locator('.report')).toHaveText(/Will it last a hot day\?It lasts all 7 days: .+Lasting until 07:00: /);
+  await expect(page.locator('.report')).toHaveText(/Can the wiring carry it\?.+\./);
   const pages = async () => {
     const pdf = (await page.pdf({ path: join(OUT, 'report.pdf'), format: 'A4', printBackground: true })).toString('latin1');
     return Math.max(...[...pdf.matchAll(/\/Count (\d+)/g)].map(([, count]) => Number(count)));
@@ -111,8 +110,23 @@ test('the report is all that is printed while it is open, on two pages at most',
   await fold(page, 'A report to print');
   await page.waitForSelector('.report', { state: 'detached' });
   await page.emulateMedia({ media: 'print' });
-  assert.equal(await page.locator('#answer').isVisible(), true);
-  assert.equal(await page.locator('details:not([open]):visible').count(), 0, 'a handle without its inside');
+  await expect(page.locator('#answer')).toBeVisible();
+  await expect(page.locator('details:not([open]):visible'), 'a handle without its inside').toHaveCount(0);
+});
+
+test('a report folded away with its question leaves the page to be printed', async ({ page, url }) => {
+  await opened(page, url);
+  await fold(page, 'A report to print');
+  await page.waitForSelector('.report');
+  await page.click('#question-6');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('#answer')).toBeVisible();
+  await expect(page.locator('.report h1')).toBeHidden();
+  await page.emulateMedia({ media: null });
+  await page.click('#question-6');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.report h1')).toBeVisible();
+  await expect(page.locator('#answer')).toBeHidden();
 });
 
 test('the report as a page is whole, and follows the plan', async ({ page, url }) => {
@@ -127,5 +141,5 @@ test('the report as a page is whole, and follows the plan', async ({ page, url }
   assert(!/<script|<link|src=/.test(text), 'it asks for nothing');
   const before = await page.textContent('.report .answer');
   await page.locator('.large input').first().fill('200');
-  await page.waitForFunction((was) => document.querySelector('.report .answer').textContent !== was, before);
+  await expect(page.locator('.report .answer')).not.toHaveText(before);
 });

@@ -4,7 +4,15 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { expect as retrying } from '@playwright/test';
 import { serve } from './serve.mjs';
+
+/**
+ * Playwright's assertions: each looks again until the page is as expected. What a page
+ * shows after an action is always looked at by one of these, or after one has waited
+ * for the state; never just read. The time is a stop for what hangs, not a measure.
+ */
+export const expect = retrying.configure({ timeout: 30_000 });
 
 export const DIST = process.env.DIST ?? fileURLToPath(new URL('../../dist', import.meta.url));
 export const OUT = fileURLToPath(new URL('./out', import.meta.url));
@@ -21,7 +29,7 @@ export function test(name, options, run) {
 }
 
 /** The page has shown its first answer. */
-export function ready(frame, timeout = 15_000) {
+export function ready(frame, timeout = 60_000) {
   return frame.waitForSelector('html[data-ready]', { state: 'attached', timeout });
 }
 
@@ -37,6 +45,20 @@ export const layOut = (page) => page.evaluate(() => {
   sheet.replaceSync('* { content-visibility: visible !important; }');
   document.adoptedStyleSheets = [sheet];
 });
+
+/**
+ * Opens every fold there is, those inside others too: a fold is built a moment after it
+ * opens, and is looked at once it holds something.
+ */
+export async function openAll(page, folds = 'details') {
+  const left = () => page.evaluate((selector) => {
+    const all = [...document.querySelectorAll(selector)];
+    const closed = all.filter((one) => !one.open);
+    for (const one of closed) one.open = true;
+    return closed.length + all.filter((one) => !one.lastElementChild?.hasChildNodes()).length;
+  }, folds);
+  await expect.poll(left).toBe(0);
+}
 
 /** The service worker runs this page: from here on it needs no server. */
 export function kept(page) {

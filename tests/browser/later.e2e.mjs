@@ -2,23 +2,27 @@
 // kept, and where one cannot come the page says so and goes on.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
-import { DIST, kept, ready, test } from './harness.mjs';
+import { DIST, expect, kept, ready, test } from './harness.mjs';
 
 const [FIRST, KEEPING, LATER] = ['', 'keeping-', 'later-'].map((part) =>
   readdirSync(DIST).find((name) => new RegExp(`^till-morning-${part}[0-9a-f]{16}\\.wasm$`).test(name)));
 const there = (page) => page.waitForSelector('html:not([data-later])', { state: 'attached' });
 const missing = (page) => page.waitForSelector('html[data-later="missing"]', { state: 'attached' });
 const folds = (page) => page.locator('details.later');
-const words = (page) => page.locator('details.later').first().locator('.fold-body').first().innerText();
+const words = (page) => page.locator('details.later').first().locator('.fold-body').first();
+/** A question stands there: not a line on how far its part is. */
+const built = async (page) => {
+  await expect(words(page)).not.toHaveText(/Loading|not arrived/);
+  await expect(words(page)).toHaveText(/\w/);
+};
 const alone = { context: { serviceWorkers: 'block' } };
 
 /** Opens every folded question, as far as it goes; the runner sees what fails. */
 async function openAll(page) {
-  const count = await folds(page).count();
-  assert.ok(count >= 4);
-  for (let at = 0; at < count; at += 1) {
-    await folds(page).nth(at).locator('summary').first().click();
-    await page.waitForFunction((nth) => document.querySelectorAll('details.later')[nth].querySelector('.fold-body > div'), at);
+  await expect(folds(page)).toHaveCount(4);
+  for (const one of await folds(page).all()) {
+    await one.locator('summary').first().click();
+    await expect(one.locator('.fold-body > div').first()).toBeAttached();
   }
 }
 
@@ -32,13 +36,16 @@ async function holdBack(page, part) {
   return release;
 }
 
+/** The storage holds a plan with this in it. */
+const keeps = (page, text) => expect.poll(() => page.evaluate(() => Object.values(localStorage).join())).toContain(text);
+
 /** A visit that leaves a plan with 17 Ah in the storage. */
 async function keepSeventeen(page, url) {
   await page.goto(url);
   await ready(page);
   await there(page);
   await charge(page).fill('17');
-  await page.waitForFunction(() => Object.values(localStorage).some((text) => text.includes('17')));
+  await keeps(page, '17');
 }
 
 test('comes by itself, after the first part, and once', alone, async ({ page, open }) => {
@@ -47,7 +54,7 @@ test('comes by itself, after the first part, and once', alone, async ({ page, op
   await ready(page);
   await there(page);
   await openAll(page);
-  assert.doesNotMatch(await words(page), /Loading|not arrived/);
+  await built(page);
   const asked = site.requests.map(({ path }) => path.slice(1));
   assert.deepEqual(asked.filter((name) => [FIRST, KEEPING, LATER].includes(name)), [FIRST, KEEPING, LATER]);
 });
@@ -58,10 +65,10 @@ test('a question opened before it is there waits for it', alone, async ({ page, 
   await page.goto(site.url);
   await ready(page);
   await openAll(page);
-  assert.match(await words(page), /Loading/);
+  await expect(words(page)).toHaveText(/Loading/);
   release();
   await there(page);
-  await page.waitForFunction(() => !/Loading/.test(document.querySelector('details.later .fold-body').innerText));
+  await built(page);
 });
 
 test('where it does not come the page says so, works on, and tries again', { ...alone, expectErrors: true }, async ({ page, open, shot }) => {
@@ -75,11 +82,11 @@ test('where it does not come the page says so, works on, and tries again', { ...
   await shot();
   const answer = await page.locator('#answer').textContent();
   await page.locator('#question-1').locator('xpath=..').locator('input').first().fill('17');
-  await page.waitForFunction((before) => document.querySelector('#answer').textContent !== before, answer);
+  await expect(page.locator('#answer')).not.toHaveText(answer);
   await page.unroute(`**/${LATER}`);
   await page.getByRole('button', { name: 'Try again' }).first().click();
   await there(page);
-  assert.doesNotMatch(await words(page), /Loading|not arrived/);
+  await built(page);
 });
 
 test('an answer that is no wasm is a part that has not come', { ...alone, expectErrors: true }, async ({ page, open }) => {
@@ -101,7 +108,7 @@ test('opens with the server closed', async ({ page, open }) => {
   await ready(page);
   await there(page);
   await openAll(page);
-  assert.doesNotMatch(await words(page), /Loading|not arrived/);
+  await built(page);
 });
 
 test('what is changed before it is there is kept once it is', alone, async ({ page, open }) => {
@@ -109,15 +116,17 @@ test('what is changed before it is there is kept once it is', alone, async ({ pa
   const release = await holdBack(page, KEEPING);
   await page.goto(site.url);
   await ready(page);
+  const before = await page.locator('#answer').textContent();
   await charge(page).fill('17');
+  await expect(page.locator('#answer')).not.toHaveText(before);
   assert.equal(await page.evaluate(() => localStorage.length), 0);
   release();
   await there(page);
-  assert.equal(await charge(page).inputValue(), '17');
+  await expect(charge(page)).toHaveValue('17');
   await page.goto('about:blank');
   await page.goto(site.url);
   await ready(page);
-  assert.equal(await charge(page).inputValue(), '17');
+  await expect(charge(page)).toHaveValue('17');
 });
 
 test('a plan of one’s own is never preceded by the example', alone, async ({ page, open }) => {
@@ -131,7 +140,7 @@ test('a plan of one’s own is never preceded by the example', alone, async ({ p
   assert.equal(await page.locator('html[data-ready]').count(), 0);
   release();
   await ready(page);
-  assert.equal(await charge(page).inputValue(), '17');
+  await expect(charge(page)).toHaveValue('17');
 });
 
 test('where it does not come one’s own plan is safe, and comes with it', { ...alone, expectErrors: true }, async ({ page, open, shot }) => {
@@ -144,23 +153,23 @@ test('where it does not come one’s own plan is safe, and comes with it', { ...
   await ready(page);
   await page.locator('#notice').getByText('has not arrived').waitFor();
   await shot();
-  assert.notEqual(await charge(page).inputValue(), '17');
+  await expect(charge(page)).not.toHaveValue('17');
   await charge(page).fill('23');
   await page.getByRole('button', { name: 'Copy link' }).click();
   assert.equal(await page.evaluate(() => JSON.stringify(localStorage)), kept);
   await page.unroute(`**/${KEEPING}`);
   await page.evaluate(() => window.dispatchEvent(new Event('online')));
   await there(page);
-  assert.equal(await charge(page).inputValue(), '17');
-  assert.equal(await page.locator('#notice').count(), 0);
+  await expect(charge(page)).toHaveValue('17');
+  await expect(page.locator('#notice')).toHaveCount(0);
   await page.getByRole('button', { name: 'Undo' }).click();
-  assert.equal(await charge(page).inputValue(), '23');
+  await expect(charge(page)).toHaveValue('23');
 });
 
 test('a link’s visitor waits for two parts, on their way at once', alone, async ({ page, open, context }) => {
   const site = await open();
   await keepSeventeen(page, site.url);
-  await page.waitForFunction(() => location.hash.length > 20);
+  await expect(page).toHaveURL(/#.{20,}/);
   const link = page.url();
   const other = await context.browser().newContext({ locale: 'en-GB', serviceWorkers: 'block' });
   try {
@@ -171,7 +180,7 @@ test('a link’s visitor waits for two parts, on their way at once', alone, asyn
     await Promise.all([guest.waitForRequest((request) => request.url().endsWith(KEEPING)), guest.goto(link, { waitUntil: 'commit' })]);
     await first.continue();
     await ready(guest);
-    assert.equal(await charge(guest).inputValue(), '17');
+    await expect(charge(guest)).toHaveValue('17');
     release();
     await there(guest);
   } finally {
@@ -186,5 +195,5 @@ test('where only the questions do not come, plans are kept', { ...alone, expectE
   await ready(page);
   await missing(page);
   await charge(page).fill('17');
-  await page.waitForFunction(() => Object.values(localStorage).some((text) => text.includes('17')));
+  await keeps(page, '17');
 });

@@ -1,7 +1,7 @@
 // Accessibility in every state that a visitor meets, and the pictures for the README.
 import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
-import { layOut, ready, test } from './harness.mjs';
+import { expect, layOut, openAll, ready, test } from './harness.mjs';
 
 const AH = '#banks-0--block-rated-ah';
 
@@ -16,9 +16,8 @@ async function violations(page) {
 }
 
 const unfold = async (page) => {
-  await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => { fold.open = true; }));
-  await page.locator('.chart svg').first().waitFor();
-  await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => { fold.open = true; }));
+  await openAll(page);
+  await expect(page.locator('.chart svg').first()).toBeAttached();
 };
 
 const states = {

@@ -4,7 +4,7 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { test } from './harness.mjs';
+import { expect, test } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -28,17 +28,17 @@ test('an example page shows an answer, under a strict policy', async ({ page, op
   const site = await open({ root: hosted(scratch()), csp: STRICT_CSP });
   await page.goto(`${site.url}examples/module/`);
   const out = page.locator('#hours');
-  await page.waitForFunction(() => document.getElementById('hours').textContent.startsWith('Hold'));
+  await expect(out).toHaveText(/^Hold/);
   const hours = async () => Number((await out.textContent()).match(/^Hold: ([\d.]+) h/)[1]);
   const small = await hours();
   // Energy over power, by hand: 25.6 V x 100 Ah x 0.9 / 430 W is 5.4 h; the voltage of a
   // rested LFP bank stands above nominal and sag takes some back, so within a tenth.
   assert(Math.abs(small - 5.36) < 0.536, String(small));
   await page.fill('#ah', '200');
-  assert(await hours() > 1.98 * small);
-  assert.match(await page.locator('#link').getAttribute('href'), /#p\d\.[\w-]+$/);
+  await expect.poll(hours).toBeGreaterThan(1.98 * small);
+  await expect(page.locator('#link')).toHaveAttribute('href', /#p\d\.[\w-]+$/);
   await page.fill('#ah', '-4');
-  assert.match(await out.textContent(), /^banks\[0\]\.block_rated_ah: /);
+  await expect(out).toHaveText(/^banks\[0\]\.block_rated_ah: /);
   await shot();
 });
 
@@ -164,9 +164,8 @@ test('an element: fields, hours and a bad text, under a strict policy', async ({
   const site = await open({ root: hosted(scratch()), csp: STRICT_CSP });
   await page.goto(`${site.url}examples/module/element.html`);
   const hours = page.locator('till-morning dl');
-  await hours.waitFor();
+  await expect(hours).toHaveText(/^Plunge\d+ h.*Hold\d+ h.*Hush\d+ h/);
   const all = await hours.textContent();
-  assert.match(all, /^Plunge\d+ h.*Hold\d+ h.*Hush\d+ h/);
   // Of the same plan the native engine says so much, here to ten minutes.
   const golden = json('tests/golden/answers/demo.json').runs[1].hours_h.likely;
   const [, h, min] = all.match(/Hold(\d+) h(?: (\d+) min)? /);
@@ -178,13 +177,13 @@ test('an element: fields, hours and a bad text, under a strict policy', async ({
   }));
   assert.equal((await result()).ok, true);
   await page.fill('till-morning #banks-0-block_rated_ah', '52,5');
-  assert.notEqual(await hours.textContent(), all);
+  await expect(hours).not.toHaveText(all);
   const before = await hours.textContent();
   await page.fill('till-morning #banks-0-block_rated_ah', 'plenty');
-  assert.equal(await hours.textContent(), before, 'the last good answer stays');
-  assert.equal(await page.locator('till-morning .error:visible').textContent(), 'a number');
+  await expect(page.locator('till-morning .error:visible')).toHaveText('a number');
+  await expect(hours, 'the last good answer stays').toHaveText(before);
   await page.fill('till-morning #banks-0-block_rated_ah', '-4');
-  assert.match(await page.locator('till-morning .error:visible').textContent(), /^from [\d.]+ to \d+$/);
+  await expect(page.locator('till-morning .error:visible')).toHaveText(/^from [\d.]+ to \d+$/);
   await shot();
   await page.evaluate(() => { document.querySelector('till-morning').lang = 'de'; });
   await page.locator('till-morning label', { hasText: 'Kapazität eines Blocks (Ah)' }).waitFor();
@@ -196,7 +195,7 @@ test('the element takes anybody’s addresses and links without harm', async ({ 
   await page.locator('till-morning dl').waitFor();
   const set = (name, value) => page.evaluate(([name, value]) => document.querySelector('till-morning').setAttribute(name, value), [name, value]);
   await set('fields', '__proto__.x constructor.prototype.y banks[7].block_rated_ah banks[0].depth_percent');
-  await page.waitForFunction(() => document.querySelector('till-morning').shadowRoot.querySelectorAll('input').length === 1);
+  await expect(page.locator('till-morning input')).toHaveCount(1);
   await page.fill('till-morning input', '50');
   assert.equal(await page.evaluate(() => ({}).x ?? ({}).y ?? 'clean'), 'clean');
   await set('link', 'p1.q1Y');

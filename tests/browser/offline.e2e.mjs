@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { cpSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { DIST, change, complete, kept, laterRelease, ready, test as harnessTest } from './harness.mjs';
+import { DIST, change, complete, expect, kept, laterRelease, ready, test as harnessTest } from './harness.mjs';
 
 // The browser's own cache is shut out: what works here, the service worker does.
 function test(name, options, run) {
@@ -17,7 +17,9 @@ async function visit(page, url) {
   await complete(page); // nothing of the visit is still on its way when a test closes the server
   await kept(page);
 }
-const release = (page) => page.locator('html').getAttribute('data-release');
+const isRelease = (page, mark) => (mark
+  ? expect(page.locator('html')).toHaveAttribute('data-release', mark)
+  : expect(page.locator('html')).not.toHaveAttribute('data-release'));
 const caches = (page) => page.evaluate(() => window.caches.keys());
 const lookForUpdate = (page) => page.evaluate(async () => (await navigator.serviceWorker.ready).update());
 const updateSeen = (page) => page.waitForSelector('html[data-update]', { state: 'attached' });
@@ -74,11 +76,12 @@ test('two copies on one host keep their own files', async ({ page, context, open
   await visit(page, `${site.url}one/`);
   const other = await context.newPage();
   await visit(other, `${site.url}two/`);
-  assert.equal((await caches(page)).length, 2);
+  await expect.poll(async () => (await caches(page)).length).toBe(2);
   await site.close();
   await Promise.all([page.reload(), other.reload()]);
   await Promise.all([ready(page), ready(other)]);
-  assert.deepEqual([await release(page), await release(other)], [null, 'b']);
+  await isRelease(page, null);
+  await isRelease(other, 'b');
 });
 
 test('a newer version waits, is announced, and comes when the page asks', async ({ page, open, scratch }) => {
@@ -93,26 +96,25 @@ test('a newer version waits, is announced, and comes when the page asks', async 
   site.root = laterRelease(scratch(), 'b');
   await lookForUpdate(page);
   await updateSeen(page);
-  assert.equal(await page.evaluate(() => window.updates), 1);
+  await expect.poll(() => page.evaluate(() => window.updates)).toBe(1);
 
   await page.reload(); // not asked for: still the old one, and announced again
   await updateSeen(page);
-  assert.equal(await release(page), null);
+  await isRelease(page, null);
 
   await Promise.all([
     page.waitForSelector('html[data-release="b"]', { state: 'attached' }),
     page.evaluate(() => { window.dispatchEvent(new Event('till-morning-reload')); }),
   ]);
   await ready(page);
-  const after = await caches(page);
-  assert.equal(after.length, 1, 'the old files are gone');
-  assert.notDeepEqual(after, before);
-  assert.equal(await page.locator('html').getAttribute('data-update'), null);
+  await expect.poll(async () => (await caches(page)).length, 'the old files are gone').toBe(1);
+  assert.notDeepEqual(await caches(page), before);
+  await expect(page.locator('html')).not.toHaveAttribute('data-update');
 
   await site.close();
   await page.reload();
   await ready(page);
-  assert.equal(await release(page), 'b');
+  await isRelease(page, 'b');
 });
 
 test('a release with a file missing leaves the present one in place', { expectErrors: true }, async ({ page, open, scratch }) => {
@@ -131,7 +133,7 @@ test('a release with a file missing leaves the present one in place', { expectEr
   await site.close();
   await page.reload();
   await ready(page);
-  assert.equal(await release(page), null);
+  await isRelease(page, null);
 });
 
 test('a version that cannot start makes way for the next by itself', { expectErrors: true }, async ({ page, open, scratch }) => {

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync, deflateSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
-import { DIST, complete, ready, test } from './harness.mjs';
+import { DIST, complete, expect, openAll, ready, test } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 // Invented, like all gear here.
@@ -36,6 +36,13 @@ const AH = '#banks-0--block-rated-ah';
 const V = '#banks-0--block-nominal-v';
 const text = (frame, selector) => frame.locator(selector).textContent();
 const answer = (frame) => text(frame, '#answer');
+const says = (frame, what) => expect(frame.locator('#answer')).toHaveText(what);
+const holds = (frame, field, what) => expect(frame.locator(field)).toHaveValue(what);
+/** The answer once it is another than before. */
+const another = async (frame, before) => {
+  await expect(frame.locator('#answer')).not.toHaveText(before);
+  return answer(frame);
+};
 const minutes = (sentence) => {
   const [, hours = 0, min = 0] = sentence.match(/runs (?:(\d+)\shs?)?\s?(?:(\d+)\smin)?/);
   return 60 * Number(hours) + Number(min);
@@ -69,20 +76,20 @@ test('in a sandboxed frame of a strict blog it answers the reader', async ({ pag
   const frame = await blog(page, open, scratch, { link: linkOf(plan) });
   assert.equal(await frame.evaluate(() => window.origin), 'null');
   assert.equal(await frame.evaluate(() => { try { return typeof localStorage; } catch { return 'throws'; } }), 'throws');
-  assert.equal(await text(frame, 'h1'), 'How long on your bank?');
-  assert.equal(await text(frame, '.strap'), 'Ours ran until seven.');
+  await expect(frame.locator('h1')).toHaveText('How long on your bank?');
+  await expect(frame.locator('.strap')).toHaveText('Ours ran until seven.');
   // The bank is shown as one: two strings of 105 Ah.
-  assert.equal(await frame.locator('input').count(), 3);
-  assert.equal(await frame.inputValue(AH), '210');
+  await expect(frame.locator('input')).toHaveCount(3);
+  await holds(frame, AH, '210');
+  await says(frame, /^Hold runs /);
   const before = await answer(frame);
-  assert.match(before, /^Hold runs /);
   await frame.fill(AH, '105');
-  const half = await answer(frame);
+  const half = await another(frame, before);
   // Half the bank is a little less than half the time: by the Ah alone it would be half.
   const share = minutes(half) / minutes(before);
   assert(share > 0.44 && share < 0.51, `${half} ${before}`);
   // Storage is blocked, and nothing is said of it: a reader keeps nothing here.
-  assert.equal(await frame.locator('#notice').count(), 0);
+  await expect(frame.locator('#notice')).toHaveCount(0);
   await shot();
 });
 
@@ -90,13 +97,13 @@ test('a bad text stays, says what is wrong, and the last good answer stands', as
   const frame = await blog(page, open, scratch, { link: linkOf(plan) });
   const before = await answer(frame);
   await frame.fill(AH, 'plenty');
-  assert.match(await text(frame, `${AH}-error`), /^Capacity of the bank: give from .*\sAh\.$/);
-  assert.equal(await answer(frame), before);
-  assert(await text(frame, '.stale-mark'));
+  await expect(frame.locator(`${AH}-error`)).toHaveText(/^Capacity of the bank: give from .*\sAh\.$/);
+  await expect(frame.locator('.stale-mark')).toHaveText(/\w/);
+  await says(frame, before);
   await shot();
   await frame.getByRole('button', { name: 'Back to the numbers as published' }).click();
-  assert.equal(await frame.inputValue(AH), '210');
-  assert.equal(await text(frame, '.stale-mark'), '');
+  await holds(frame, AH, '210');
+  await expect(frame.locator('.stale-mark')).toHaveText('');
 });
 
 test('another voltage takes the unit along', async ({ page, open, scratch }) => {
@@ -105,8 +112,8 @@ test('another voltage takes the unit along', async ({ page, open, scratch }) => 
   await frame.fill(V, '12.8');
   await frame.fill(AH, '420');
   // As many Wh at half the volts: the same hours, but for the cable.
-  assert.equal(await answer(frame), before);
-  assert.match(await text(frame, '.card'), /another voltage/);
+  await expect(frame.locator('.card')).toHaveText(/another voltage/);
+  await says(frame, before);
 });
 
 for (const script of [false, true]) {
@@ -119,34 +126,43 @@ for (const script of [false, true]) {
     const content = () => frame.evaluate(() => Math.ceil(document.documentElement.getBoundingClientRect().height));
     const last = () => page.evaluate(() => window.heard.slice(-2));
     await page.waitForFunction(() => window.heard.at(-1)?.height > 700);
-    let height = await content();
-    assert.deepEqual(await last(), [
-      { type: 'till-morning:height', height },
-      { sentinel: 'amp', type: 'embed-size', height },
-    ]);
+    let height;
+    await expect(async () => {
+      height = await content();
+      assert.deepEqual(await last(), [
+        { type: 'till-morning:height', height },
+        { sentinel: 'amp', type: 'embed-size', height },
+      ]);
+    }).toPass();
     const tall = () => page.evaluate(() => document.querySelector('iframe').clientHeight);
-    assert.equal(await tall(), script ? height : 500);
+    await expect.poll(tall).toBe(script ? height : 500);
     // Taller by a sentence, and back.
     await frame.fill(AH, 'plenty');
     await page.waitForFunction((before) => window.heard.at(-1).height > before, height);
     await frame.fill(AH, '210');
     await page.waitForFunction((before) => window.heard.at(-1).height === before, height);
     height = await content();
-    assert.equal(await tall(), script ? height : 500);
+    await expect.poll(tall).toBe(script ? height : 500);
     await shot();
   });
 }
 
 test('the script minds nobody else', async ({ page, open, scratch }) => {
-  await blog(page, open, scratch, { link: linkOf(plan), script: true });
-  await page.waitForFunction(() => document.querySelector('iframe').clientHeight > 700);
-  const before = await page.evaluate(() => document.querySelector('iframe').clientHeight);
+  const frame = await blog(page, open, scratch, { link: linkOf(plan), script: true });
+  const inside = () => frame.evaluate(() => Math.ceil(document.documentElement.getBoundingClientRect().height));
+  const tall = () => page.evaluate(() => document.querySelector('iframe').clientHeight);
+  let before;
+  await expect(async () => {
+    before = await tall();
+    assert(before > 700);
+    assert.equal(before, await inside());
+  }).toPass();
   await page.evaluate(async () => {
     // From this very page, and in shapes of no meaning.
     for (const data of [{ type: 'till-morning:height', height: 1 }, null, 3, 'x', { type: 'till-morning:height', height: 'NaN' }]) window.postMessage(data, '*');
     await new Promise((done) => setTimeout(done, 50));
   });
-  assert.equal(await page.evaluate(() => document.querySelector('iframe').clientHeight), before);
+  assert.equal(await tall(), before);
 });
 
 test('the hosted page too, in a sandbox, if its host shares the files', async ({ page, open, scratch }) => {
@@ -160,7 +176,7 @@ test('the hosted page too, in a sandbox, if its host shares the files', async ({
   await ready(frame);
   const before = await answer(frame);
   await frame.fill(AH, '105');
-  assert.notEqual(await answer(frame), before);
+  await another(frame, before);
 });
 
 test('the one file holds itself to its own policy', { expectErrors: true }, async ({ page, open, site }) => {
@@ -185,8 +201,8 @@ test('it prints: the answer, the numbers and the line for paper, on white', asyn
   await page.emulateMedia({ media: 'print' });
   const looks = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   assert.equal(looks, 'rgb(255, 255, 255)', 'in the dark looks too');
-  for (const selector of ['#answer', AH, '.ribbon svg', '.pocket li']) assert(await page.locator(selector).first().isVisible(), selector);
-  assert.equal(await page.getByRole('button').first().isVisible(), false);
+  for (const selector of ['#answer', AH, '.ribbon svg', '.pocket li']) await expect(page.locator(selector).first()).toBeVisible();
+  await expect(page.getByRole('button').first()).toBeHidden();
   const pdf = await page.pdf({ format: 'A4' });
   const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length;
   assert(pages <= 2, `${pages} pages`);
@@ -200,14 +216,15 @@ test('in full: the whole page with the reader’s numbers, and no reader’s pag
   const site = await open();
   await page.goto(`${site.url}#${linkOf(plan)}`);
   await ready(page);
+  const before = await answer(page);
   await page.fill(AH, '300');
-  const hours = await answer(page);
+  const hours = await another(page, before);
   await page.click('#in-full');
   await page.waitForSelector('#question-2');
   await complete(page);
-  assert.equal(await page.inputValue(AH), '300');
-  assert.equal(await answer(page), hours);
-  assert.equal(await page.inputValue('#banks-0--parallel-count'), '1');
+  await holds(page, AH, '300');
+  await says(page, hours);
+  await holds(page, '#banks-0--parallel-count', '1');
 });
 
 test('in full, from a frame that may open nothing: in the frame', { expectErrors: true }, async ({ page, open, scratch }) => {
@@ -215,7 +232,7 @@ test('in full, from a frame that may open nothing: in the frame', { expectErrors
   await frame.fill(AH, '300');
   await frame.click('#in-full');
   await frame.waitForSelector('#question-2');
-  assert.equal(await frame.inputValue(AH), '300');
+  await holds(frame, AH, '300');
 });
 
 test('in full, from a frame that may: in a window of its own', async ({ page, context, open, scratch }) => {
@@ -226,8 +243,8 @@ test('in full, from a frame that may: in a window of its own', async ({ page, co
   await frame.click('#in-full');
   const full = await opened;
   await full.waitForSelector('#question-2');
-  assert.equal(await full.inputValue(AH), '300');
-  assert.equal(await frame.locator('#question-2').count(), 0);
+  await holds(full, AH, '300');
+  await expect(frame.locator('#question-2')).toHaveCount(0);
 });
 
 test('the address follows the reader, and storage stays as it was', async ({ page, open }) => {
@@ -236,26 +253,27 @@ test('the address follows the reader, and storage stays as it was', async ({ pag
   await ready(page);
   const link = page.url();
   await page.fill(AH, '300');
-  await page.waitForFunction((before) => location.href !== before, link);
+  await expect(page).not.toHaveURL(link);
   await page.reload();
   await ready(page);
-  assert.equal(await page.inputValue(AH), '300');
-  assert.equal(await text(page, 'h1'), 'How long on your bank?');
+  await holds(page, AH, '300');
+  await expect(page.locator('h1')).toHaveText('How long on your bank?');
   assert.equal(await page.evaluate(() => localStorage.length), 0);
 });
 
 /** Node's `Intl` has CLDR's plural rule and number format for German. */
 test('in German, with its plural and its decimal comma', async ({ page, open, scratch, shot }) => {
   const frame = await blog(page, open, scratch, { link: linkOf(reader({ language: 'de' })) });
-  assert.equal(await frame.getAttribute('html', 'lang'), 'de');
-  assert.equal(await frame.inputValue(V), '25,6');
+  await expect(frame.locator('html')).toHaveAttribute('lang', 'de');
+  await holds(frame, V, '25,6');
   const rule = new Intl.PluralRules('de');
   const format = new Intl.NumberFormat('de');
   const words = { Stunde: ['Stunde', 'Stunden'], Minute: ['Minute', 'Minuten'], Tag: ['Tag', 'Tage'] };
   const seen = new Set();
+  let sentence = await answer(frame);
   for (const ah of ['2', '25', '26', '28', '210', '4200', '9000', '1 000', '43,5']) {
     await frame.fill(AH, ah);
-    const sentence = await answer(frame);
+    sentence = await another(frame, sentence);
     assert.match(sentence, /^Hold (läuft|startet nicht)/);
     for (const [, number, word] of sentence.matchAll(/([\d.,]+) (Stunden?|Minuten?|Tage?)/g)) {
       const value = Number(number.replaceAll('.', '').replace(',', '.'));
@@ -267,8 +285,9 @@ test('in German, with its plural and its decimal comma', async ({ page, open, sc
   }
   assert(seen.has('Stunden') && seen.has('Minuten') && seen.has('Stunde'), [...seen].join());
   await frame.fill(AH, 'viel');
-  assert.match(await text(frame, `${AH}-error`), /^Kapazität der Bank: bitte von /);
+  await expect(frame.locator(`${AH}-error`)).toHaveText(/^Kapazität der Bank: bitte von /);
   await frame.fill(AH, '210');
+  await another(frame, sentence);
   // Nothing of what a reader sees is left in English.
   const all = await frame.evaluate(() => document.querySelector('main').innerText + document.querySelector('footer').innerText);
   assert.doesNotMatch(all, /\b(the|runs|until|bank of|hours|with|open in full)\b/i);
@@ -280,12 +299,12 @@ test('without a language it speaks the browser’s, or English', { context: { lo
   const link = linkOf(reader({ language: undefined }));
   await page.goto(`${site.url}#${link}`);
   await ready(page);
-  assert.match(await answer(page), /^Hold läuft/);
+  await says(page, /^Hold läuft/);
   const context = await browser.newContext({ locale: 'fr-FR' });
   const french = await context.newPage();
   await french.goto(`${site.url}#${link}`);
   await ready(french);
-  assert.match(await answer(french), /^Hold runs/);
+  await says(french, /^Hold runs/);
   await context.close();
 });
 
@@ -300,29 +319,31 @@ test('an author makes one: fields, title, looks, link and frame', async ({ page,
   await page.check('#open-night-start-clock-min');
   const more = page.locator('.open-fields input:not(:checked)').first();
   await more.click();
-  assert.equal(await page.locator('.open-fields input:checked').count(), 4, 'a fifth is not taken');
-  assert.match(await text(page, 'fieldset:has(.open-fields) [role=status]'), /at the most/);
+  await expect(page.locator('fieldset:has(.open-fields) [role=status]')).toHaveText(/at the most/);
+  await expect(page.locator('.open-fields input:checked'), 'a fifth is not taken').toHaveCount(4);
+  const before = await text(page, '#reader-frame');
   await page.selectOption('#reader-theme', { label: 'by night' });
   await shot();
+  await expect(page.locator('#reader-frame')).not.toHaveText(before);
   const frame = await text(page, '#reader-frame');
   const src = `${site.url}till-morning.html#`.replace(/[.]/g, '\\.');
   assert.match(frame, new RegExp(`^<iframe src="${src}p\\d\\.[\\w-]+" title="Ours &amp; &quot;yours&quot;" sandbox="allow-scripts" loading="lazy" `));
-  assert.equal(await text(page, '#reader-script'), `<script src="${site.url}embed.js" async></script>`);
+  await expect(page.locator('#reader-script')).toHaveText(`<script src="${site.url}embed.js" async></script>`);
   // What the frame's address opens is what was made.
   const there = frame.match(/src="([^"]+)"/)[1];
   const other = await page.context().newPage();
   await other.goto(there);
   await ready(other);
-  assert.equal(await text(other, 'h1'), 'Ours & "yours"');
-  assert.equal(await other.getAttribute('html', 'data-theme'), 'dark');
-  assert.deepEqual(await other.locator('.card input').count(), 4);
+  await expect(other.locator('h1')).toHaveText('Ours & "yours"');
+  await expect(other.locator('html')).toHaveAttribute('data-theme', 'dark');
+  await expect(other.locator('.card input')).toHaveCount(4);
   // The author's own page stays the author's, also when it is opened again.
   await page.reload();
   await complete(page);
-  assert.equal(await page.locator('#question-6').count(), 1);
+  await expect(page.locator('#question-6')).toHaveCount(1);
   await page.click('#question-6');
   await page.locator('summary', { hasText: 'A page for readers' }).click();
-  assert.equal(await page.inputValue('#reader-note'), 'Invented.');
+  await holds(page, '#reader-note', 'Invented.');
 });
 
 for (const theme of ['light', 'dark']) {
@@ -332,7 +353,7 @@ for (const theme of ['light', 'dark']) {
     await page.fill(V, '12');
     await page.fill(AH, 'plenty');
     await page.waitForSelector('.outcome.stale');
-    await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => { fold.open = true; }));
+    await openAll(page);
     const { violations } = await new AxeBuilder({ page })
       .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
       .options({ rules: { 'target-size': { enabled: true } } })
@@ -352,6 +373,7 @@ test('the Nu checker has nothing to say of it, nor of the frame', async ({ page,
   await ready(page);
   await page.click('#question-6');
   await page.locator('summary', { hasText: 'A page for readers' }).click();
+  await expect(page.locator('#reader-frame')).toHaveText(/<iframe/);
   const snippet = await text(page, '#reader-frame') + await text(page, '#reader-script');
   writeFileSync(join(dir, 'post.html'), `<!doctype html><html lang="en"><title>A post</title><p>${snippet}`);
   const { stderr } = spawnSync('java', ['-jar', jar, '--format', 'json', join(dir, 'reader.html'), join(dir, 'post.html')], { encoding: 'utf8' });

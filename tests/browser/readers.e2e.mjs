@@ -1,5 +1,5 @@
 // What is handed on, read by programs that others wrote: tables by Papa Parse,
-// Python's csv and a spreadsheet engine (HyperFormula), the answer by another
+// Python's csv and two spreadsheets (HyperFormula, Gnumeric), the answer by another
 // JSON Schema validator (Ajv) than the one in the native tests, pictures by
 // another SVG renderer (resvg) than the browser's, the code by jsQR, and HTML by
 // the Nu checker. All of it is written by examples/hand_on.rs.
@@ -21,8 +21,18 @@ const json = (path) => JSON.parse(readFileSync(join(root, path), 'utf8'));
 const demo = () => json('tests/links/demo.json');
 
 /** Names that would run, break out or break rows, wherever a text may stand. */
-const NASTY = ['=1+1', '+SUM(A1)', '-2+3', '@x', '\tq', '\r=1', '＝1+1', 'a "b", c', 'a|b\\|c\\', '<script>alert(1)</script>',
-  '](javascript:alert(1))', 'line\nbreak', "'quoted'", '&amp; é ☾', 'www.example.org', 'https://example.org'];
+const NASTY = ['=1+1', '+SUM(A1)', '-2+3', '@x', '\t=q', 'x;=1+1;', '＝1+1', 'a "b", c', 'a|b\\|c\\', '\u200b=1', '\u202e=1', '\0=1',
+  '\r=2', 'x\t=1', 'x;"=1', '<script>alert(1)</script>', '](javascript:alert(1))', 'line\nbreak', "'quoted'", '&amp; é ☾', 'www.example.org', 'https://example.org'];
+/** The first twelve as a table has them: trimmed, an apostrophe before what would run, no control characters. */
+const TAMED = ["'=1+1", "'+SUM(A1)", "'-2+3", "'@x", "'=q", "x;'=1+1;", "'＝1+1", 'a "b", c', 'a|b\\|c\\', "'\u200b=1", "'\u202e=1", "' =1"];
+
+/** A draw that no unit has. */
+function huge() {
+  const plan = demo();
+  plan.units[0].modes[1].power_w = 1e308;
+  return plan;
+}
+
 function hostile() {
   const plan = demo();
   plan.title = NASTY.join(' ');
@@ -43,6 +53,8 @@ function handedOn(dir, plan) {
   return { dir, names, of, text: (name) => readFileSync(join(dir, name), 'utf8') };
 }
 
+const NUMBER = /^-?\d+(\.\d+)?(e-?\d+)?$/;
+
 const cells = (text) => {
   const { data, errors } = Papa.parse(text, { newline: '\r\n' });
   assert.deepEqual(errors, []);
@@ -56,7 +68,7 @@ with open(sys.argv[1], newline='', encoding='utf-8') as file:
     print(json.dumps(list(csv.reader(file, strict=True))))`, path], { encoding: 'utf8', maxBuffer: 1 << 26 }));
 
 test('tables: two readers of CSV see the same rows, all of one length', async ({ scratch }) => {
-  for (const plan of [demo(), hostile(), json('tests/links/week_with_claims.json')]) {
+  for (const plan of [demo(), hostile(), huge(), json('tests/links/week_with_claims.json')]) {
     const files = handedOn(scratch(), plan);
     assert(files.of('.csv').length >= 6, files.names.join(' '));
     for (const name of files.of('.csv')) {
@@ -70,13 +82,14 @@ test('tables: two readers of CSV see the same rows, all of one length', async ({
 test('tables: to a spreadsheet no text is a formula and every number is a number', async ({ scratch }) => {
   const files = handedOn(scratch(), hostile());
   let numbers = 0;
-  for (const name of files.of('.csv')) {
-    const rows = cells(files.text(name));
+  // Where the comma separates, and in countries and settings where something else does.
+  for (const name of files.of('.csv')) for (const delimiter of [',', ';', '\t', '|']) {
+    const rows = Papa.parse(files.text(name), { newline: '\r\n', delimiter }).data;
     const sheet = HyperFormula.buildFromArray(rows, { licenseKey: 'gpl-v3' });
     rows.forEach((row, y) => row.forEach((text, x) => {
       const at = { sheet: 0, row: y, col: x };
       assert.equal(sheet.doesCellHaveFormula(at), false, `${name}: ${text}`);
-      if (/^-?\d+(\.\d+)?$/.test(text)) { numbers += 1; assert.equal(sheet.getCellValue(at), Number(text), text); }
+      if (NUMBER.test(text)) { numbers += 1; assert.equal(sheet.getCellValue(at), Number(text), text); }
     }));
     sheet.destroy();
   }
@@ -87,15 +100,49 @@ test('tables: to a spreadsheet no text is a formula and every number is a number
   sheet.destroy();
 });
 
+/** The cells of a file as Gnumeric's: a formula has no type of value, a number is of type 40. */
+function byGnumeric(path) {
+  const out = `${path}.xml`;
+  execFileSync('ssconvert', ['-I', 'Gnumeric_stf:stf_csvtab', '-E', 'UTF-8', '-T', 'Gnumeric_XmlIO:sax:0', path, out], { stdio: 'ignore', env: { ...process.env, LC_ALL: 'C.UTF-8' } });
+  const cell = /<gnm:Cell Row="(\d+)" Col="(\d+)"(?: ValueType="(\d+)")?[^>]*>([^<]*)<\/gnm:Cell>/g;
+  return [...readFileSync(out, 'utf8').matchAll(cell)].map(([, row, column, type, text]) => ({ row: Number(row), column: Number(column), type, text }));
+}
+
+test('tables: nor to another spreadsheet', async ({ scratch }) => {
+  // It guesses the separator: from hostile names it takes another than the comma.
+  const hostileFiles = handedOn(scratch(), hostile());
+  for (const name of hostileFiles.of('.csv')) {
+    for (const { type, text } of byGnumeric(join(hostileFiles.dir, name))) assert(type, `${name}: ${text} is a formula`);
+  }
+  for (const plan of [demo(), huge()]) {
+    const files = handedOn(scratch(), plan);
+    let numbers = 0;
+    for (const name of files.of('.csv')) {
+      const rows = cells(files.text(name));
+      for (const { row, column, type, text } of byGnumeric(join(files.dir, name))) {
+        assert(type, `${name}: ${text} is a formula`);
+        const written = rows[row][column];
+        if (!NUMBER.test(written)) continue;
+        numbers += 1;
+        assert.equal(type, '40', `${name}: ${written}`);
+        assert(Math.abs(Number(text) - Number(written)) <= 1e-12 * Math.abs(Number(written)), `${name}: ${written} read as ${text}`);
+      }
+    }
+    assert(numbers > 200, String(numbers));
+  }
+  // And it would have run them.
+  const bad = join(scratch(), 'bad.csv');
+  writeFileSync(bad, 'a,b\r\n=1+1,2\r\n');
+  assert.equal(byGnumeric(bad).find(({ text }) => text === '=1+1').type, undefined);
+});
+
 test('tables: negative numbers stay numbers, and names come back letter by letter', async ({ scratch }) => {
   const files = handedOn(scratch(), hostile());
   const all = cells(files.text('till-morning-the-plan-with-what-was-assumed.csv'));
   const south = all.find((row) => row[7] === 'day.longitude_deg');
   assert(Number(south?.[2]) < 0, 'the demonstration lies west of Greenwich');
   const modes = cells(files.text('till-morning-hours-of-each-mode.csv')).slice(1).map(([mode]) => mode);
-  // A mode's name is trimmed; an apostrophe keeps what would run from running.
-  const shown = NASTY.slice(0, 12).map((name) => name.trim()).map((name) => (/^[=+\-@＝]/.test(name) ? `'${name}` : name));
-  assert.deepEqual(modes, shown);
+  assert.deepEqual(modes, TAMED);
 });
 
 test('the answer is what its schema says, to Ajv too', async ({ scratch }) => {

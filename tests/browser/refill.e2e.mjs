@@ -2,26 +2,24 @@
 // more amps are no slower, a number that cannot be, and a bank that nothing fills.
 import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, layOut, test } from './harness.mjs';
+import { complete, expect, layOut, test } from './harness.mjs';
 
 const QUESTION = 'section:has(#question-4)';
-const answer = (page) => page.locator('#refill-answer').textContent();
-const changed = (page, before) => page.waitForFunction(
-  (before) => document.querySelector('#refill-answer').textContent !== before,
-  before,
-);
+const answer = (page) => page.locator('#refill-answer');
 
 async function open({ page, url }) {
   await page.goto(url);
   await complete(page);
   await page.locator('summary:has(#question-4)').click();
-  await page.waitForFunction(() => /\d/.test(document.querySelector('#refill-answer')?.textContent ?? ''));
+  await expect(answer(page)).toHaveText(/\d/);
 }
 const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
 
 /** Minutes in a row's verdict such as `6 h 20 min`. */
 async function minutes(page, row) {
-  const text = (await page.locator(`${row} .source-verdict`).innerText()).replaceAll(/[\u2009\u202f\u00a0]/g, ' ');
+  const verdict = page.locator(`${row} .source-verdict`);
+  await expect(verdict).toHaveText(/\d\s(h|min)/);
+  const text = (await verdict.textContent()).replaceAll(/[\u2009\u202f\u00a0]/g, ' ');
   const found = /(?:(\d+) h)? ?(?:(\d+) min)?/.exec(text.slice(text.search(/\d/)));
   const all = 60 * Number(found[1] ?? 0) + Number(found[2] ?? 0);
   assert.ok(all > 0, text);
@@ -31,13 +29,12 @@ async function minutes(page, row) {
 test('the example is answered, and each source opens to its working', async (t) => {
   await open(t);
   // By night the bank falls, and the sun is what fills it.
-  assert.match(await answer(t.page), /^Tonight leaves \d+.%; tomorrow/s);
+  await expect(answer(t.page)).toHaveText(/^Tonight leaves \d+.%; tomorrow/s);
   const rows = t.page.locator('.sources-of-charge details');
-  const count = await rows.count();
-  assert.ok(count >= 1);
-  for (let at = 0; at < count; at += 1) {
-    await rows.nth(at).locator('summary').first().click();
-    assert.match(await rows.nth(at).locator('.fold-body').first().innerText(), /\d/);
+  await expect(rows).not.toHaveCount(0);
+  for (const row of await rows.all()) {
+    await row.locator('summary').first().click();
+    await expect(row.locator('.fold-body').first()).toHaveText(/\d/);
   }
   await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
@@ -53,27 +50,27 @@ test('more amps fill it sooner; a number that cannot be leaves the last answer, 
   await amps.waitFor();
   await amps.fill('10');
   await amps.blur();
-  await t.page.waitForFunction(() => !document.querySelector('.refill .outcome.behind'));
+  const settled = () => expect(t.page.locator('.refill .outcome.behind')).toHaveCount(0);
+  await settled();
   const slow = await minutes(t.page, '#charger-0');
-  const before = await answer(t.page);
+  const before = await answer(t.page).textContent();
   await amps.fill('20');
   await amps.blur();
-  await changed(t.page, before);
-  assert.ok(await minutes(t.page, '#charger-0') < slow);
-  const good = await answer(t.page);
+  await expect(answer(t.page)).not.toHaveText(before);
+  await settled();
+  await expect.poll(() => minutes(t.page, '#charger-0')).toBeLessThan(slow);
+  const good = await answer(t.page).textContent();
   await amps.fill('many');
   await t.page.locator('.refill .outcome.stale').waitFor();
-  assert.equal(await answer(t.page), good);
-  const said = await t.page.locator(`${QUESTION} .field.wrong .error`).first().innerText();
-  assert.match(said, /\d.*A/);
-  assert.equal(await amps.inputValue(), 'many');
+  await expect(answer(t.page)).toHaveText(good);
+  await expect(t.page.locator(`${QUESTION} .field.wrong .error`).first()).toHaveText(/\d.*A/);
+  await expect(amps).toHaveValue('many');
 });
 
 test('curves of current and charge are drawn', async (t) => {
   await open(t);
   await fold(t.page, 'Curves of charging');
   await t.page.locator('.refill svg path').first().waitFor();
-  assert.ok(await t.page.locator('.refill svg').count() >= 1);
 });
 
 // The answer comes a moment after the plan has changed: the table is of the answer.

@@ -8,7 +8,7 @@ import { belongings, DIST, OUT, tests } from './harness.mjs';
 import { serve } from './serve.mjs';
 import { settleAfterActions } from './settle.mjs';
 
-const LONGEST = 60_000; // of one test: a stop for what hangs, not a measure
+const LONGEST = 180_000; // of one test: a stop for what hangs, not a measure
 
 /** Collects what goes wrong in any page of the context without the test noticing. */
 function listenForErrors(context) {
