@@ -251,9 +251,9 @@ proptest! {
     #[test]
     fn a_thinner_cable_is_never_better(plan in an_unfed_day(), length_m in 0.5..12.0f64, thinner in 1.0..8.0f64) {
         let mut plan = plan;
-        plan.units[0].cable = Cable { length_m, area_mm2: 16.0, ..plan.units[0].cable };
+        plan.units[0].cable = Cable { length_m, area_mm2: Some(16.0), ..plan.units[0].cable };
         let mut thin = plan.clone();
-        thin.units[0].cable.area_mm2 /= thinner;
+        thin.units[0].cable.area_mm2 = Some(16.0 / thinner);
         let (thick, thin) = (answered(&plan), answered(&thin));
         prop_assert!(held_h(&thin) <= held_h(&thick) + NEAR_H, "{} {}", held_h(&thin), held_h(&thick));
         if !has_stopped(&thick) && !has_stopped(&thin) {
@@ -273,7 +273,7 @@ proptest! {
         plan.banks[0].always_on_w = figure(always_on_w);
         // By default a share of the loads warms the cabin.
         plan.cabin.gains_w = figure(40.0);
-        plan.units[0].cable = Cable { length_m: 3.0, area_mm2: 16.0, temperature_c: 40.0, connections_mohm: 1.0 };
+        plan.units[0].cable = Cable { length_m: 3.0, area_mm2: Some(16.0), temperature_c: 40.0, connections_mohm: 1.0 };
         let twice = twice(&plan);
         let (one, two) = (answered(&plan), answered(&twice));
         prop_assert!((empty_h(&two) - empty_h(&one)).abs() <= 1e-3, "{} {}", empty_h(&two), empty_h(&one));
@@ -322,7 +322,8 @@ fn twice(plan: &Plan) -> Plan {
     twice.set_number(path, 2.0 * plan.number(path).unwrap());
     twice.units[0].modes[0].standby_w = double(plan.units[0].modes[0].standby_w);
     let cable = &mut twice.units[0].cable;
-    (cable.area_mm2, cable.connections_mohm) = (2.0 * cable.area_mm2, 0.5 * cable.connections_mohm);
+    cable.area_mm2 = cable.area_mm2.map(|mm2| 2.0 * mm2);
+    cable.connections_mohm *= 0.5;
     for array in &mut twice.supply.arrays {
         array.rated_w = double(array.rated_w);
     }
