@@ -115,6 +115,13 @@ fn guess(plan: &Plan, path: Path) -> Option<Guess> {
         Path::Unit(_, U::LimitA | U::LimitW)
         | Path::Charger(_, G::MostA)
         | Path::Supply(S::ControllerLimitA) => (0.5 * value, 2.0 * value),
+        // One of both volts is said: the other is near it.
+        Path::Array(at, A::PanelBestV) if plan.supply.arrays[at].panel_open_v.is_some() => {
+            (1.05 * value, 0.95 * value)
+        }
+        Path::Array(at, A::PanelOpenV) if plan.supply.arrays[at].panel_best_v.is_some() => {
+            (0.95 * value, 1.1 * value)
+        }
         // A panel for a 12 V bank, or for a house.
         Path::Array(_, A::PanelBestV) => (2.0 * value, 0.9 * value),
         Path::Array(_, A::PanelOpenV) => (0.9 * value, 2.0 * value),
