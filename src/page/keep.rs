@@ -25,6 +25,7 @@ use crate::{
     },
     wording::Notice,
 };
+use gloo_storage::{LocalStorage, SessionStorage, Storage as _};
 use std::{
     cell::{Cell, RefCell},
     rc::Rc,
@@ -131,6 +132,7 @@ fn opened() -> Opened {
     }
 }
 
+/// As the storage has it: tabs know each other's drafts by their texts.
 fn text_of(draft: &Draft) -> String {
     serde_json::to_string(draft).unwrap_or_default()
 }
@@ -193,10 +195,12 @@ fn keep_draft(state: State, tab: &RefCell<Tab>, draft: &Draft) {
     let text = text_of(draft);
     let aside = tab.borrow_mut().write(read(local(), KEY).as_deref(), &text);
     let is_safe = aside.is_none_or(|aside| write(local(), ASIDE_KEY, &aside));
-    if !(is_safe && write(local(), KEY, &text)) {
+    if !(is_safe && LocalStorage::set(KEY, draft).is_ok()) {
         state.notice.set(Some(Notice::StorageFull));
     }
-    let _ = write(session(), KEY, &text);
+    if session().is_some() {
+        let _ = SessionStorage::set(KEY, draft);
+    }
     state.other_tab.set(tab.borrow().other().is_some());
 }
 
@@ -225,7 +229,7 @@ fn mind_other_tabs(state: State, tab: &Rc<RefCell<Tab>>) {
         let own = state.draft.with_untracked(text_of);
         let aside = read(local(), ASIDE_KEY);
         if aside.is_some() && (aside == other || aside.as_deref() == Some(&own)) {
-            remove(local(), ASIDE_KEY);
+            LocalStorage::delete(ASIDE_KEY);
         }
         match shall {
             Shall::Other => {
@@ -278,12 +282,6 @@ fn read(storage: Option<Storage>, key: &str) -> Option<String> {
 /// Whether it could be written.
 fn write(storage: Option<Storage>, key: &str, text: &str) -> bool {
     storage.is_some_and(|storage| storage.set_item(key, text).is_ok())
-}
-
-fn remove(storage: Option<Storage>, key: &str) {
-    if let Some(storage) = storage {
-        let _ = storage.remove_item(key);
-    }
 }
 
 fn fragment() -> String {
