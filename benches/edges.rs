@@ -5,8 +5,7 @@
 //! plans are those that once took 3 to 15 s, and as many made up at random as are
 //! asked for (`cargo bench --bench edges -- 200`), of which the slowest are named.
 //!
-//! Measured on two cores of an Intel Xeon of 2.x GHz in a virtual machine: see the
-//! table in DEVELOPERS.
+//! Measured figures, with the machine, stand in DEVELOPERS.
 
 use std::{hint::black_box, time::Instant};
 use till_morning::{

@@ -17,7 +17,7 @@ use till_morning::{
         day::{DayEvent, Happening, day},
     },
     plan::{
-        Cable, Figure, Load, ModeRow, Plan,
+        Cable, Figure, Load, Measured, ModeRow, Plan,
         cabin::CabinField,
         path::{BankField, Path},
         supply::Charger,
@@ -76,21 +76,20 @@ fn empty_h(day: &DayAnswer) -> f64 {
 /// How long a cabin may take to be cooled down, and the step that shows it was not.
 const PULL_DOWN_H: f64 = 2.0 + 1.0 / 6.0;
 
-/// Until the set point is lost, or the bank empty. One that is lost while it may
+/// Until the set point is lost, or the bank empty. What ends while the cabin may
 /// still be cooled down was not held since its mode began: whether the air touched
 /// the band in that time or never came to it says nothing.
 fn held_h(day: &DayAnswer) -> f64 {
-    let lost_h = day.lost_h.map_or(day.span_h, |lost_h| {
-        let began = |event: &&DayEvent| {
-            let is_on = matches!(event.what, Happening::ModeChanged { mode: Some(_) });
-            is_on && event.hours_h <= lost_h && lost_h <= event.hours_h + PULL_DOWN_H + 1e-6
-        };
-        day.events
-            .iter()
-            .find(began)
-            .map_or(lost_h, |event| event.hours_h)
-    });
-    lost_h.min(empty_h(day))
+    let ends_h = day.lost_h.unwrap_or(day.span_h).min(empty_h(day));
+    if ends_h >= day.span_h {
+        return ends_h;
+    }
+    let began = |event: &&DayEvent| {
+        let is_on = matches!(event.what, Happening::ModeChanged { mode: Some(_) });
+        is_on && event.hours_h <= ends_h && ends_h <= event.hours_h + PULL_DOWN_H + 1e-6
+    };
+    let began = day.events.iter().find(began);
+    began.map_or(ends_h, |event| event.hours_h)
 }
 
 /// The events of one simulated day at the most.
@@ -105,8 +104,12 @@ fn most_events(day: &DayAnswer) -> usize {
 /// Books, and what every day keeps to.
 fn is_sound(day: &DayAnswer, plan: &Plan) -> Result<(), TestCaseError> {
     let (gap_wh, moved_wh) = (day.energy.gap_wh, day.energy.throughput_wh());
+    // A bank measured at a thousandth of its label has the label's micro-ohms: there
+    // a step's amps follow from volts that no float tells apart.
+    let is_measured = plan.banks[0].measured != Measured::default();
+    let within = if is_measured { 1e-6 } else { 1e-9 };
     prop_assert!(
-        gap_wh.abs() <= 1e-9 * moved_wh.max(1.0),
+        gap_wh.abs() <= within * moved_wh.max(1.0),
         "{gap_wh} of {moved_wh} {plan:?}"
     );
     let most = most_events(day);
@@ -199,9 +202,12 @@ proptest! {
 
     /// Hotter never holds the set point longer, nor lasts longer while both hold it.
     /// (No supply: where the sun all but carries the loads, a charge that touches its
-    /// floor does so at any minute.)
+    /// floor does so at any minute. A narrow band: at the foot of a wide one a unit
+    /// rests on the milder day and is behind when the heat comes.)
     #[test]
     fn hotter_never_lasts_longer(plan in an_unfed_day(), hotter_k in 0.5..8.0f64) {
+        let mut plan = plan;
+        plan.cabin.dead_band_k = Some(0.3);
         let mut hotter = plan.clone();
         for figure in [&mut hotter.day.high_c, &mut hotter.day.low_c] {
             *figure = figure.map(|figure| figure.with(figure.value + hotter_k));
