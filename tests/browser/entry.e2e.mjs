@@ -1,7 +1,6 @@
 // What is typed and how it is understood, from outside.
-import assert from 'node:assert/strict';
 import { deflateRawSync, deflateSync } from 'node:zlib';
-import { complete, ready, test } from './harness.mjs';
+import { complete, expect, ready, test } from './harness.mjs';
 
 const AH = '#banks-0--block-rated-ah';
 const POWER = '#units-0--modes-0--power-w';
@@ -10,13 +9,8 @@ const visit = async ({ page, url }) => {
   await complete(page);
 };
 /** The page has come to say so. */
-const says = (frame, selector, wanted) => frame.waitForFunction(
-  ([selector, wanted]) => new RegExp(wanted).test(document.querySelector(selector)?.textContent ?? ''),
-  [selector, wanted.source],
-);
-const value = (frame, selector, wanted) => frame.waitForFunction(
-  ([selector, wanted]) => document.querySelector(selector)?.value === wanted, [selector, wanted],
-);
+const says = (frame, selector, wanted) => expect(frame.locator(selector).first()).toHaveText(wanted);
+const value = (frame, selector, wanted) => expect(frame.locator(selector)).toHaveValue(wanted);
 const echo = (field) => `.field:has(${field}) .echo`;
 const unit = (field) => `.field:has(${field}) .unit`;
 const button = (page, name) => page.getByRole('button', { name, exact: true });
@@ -27,8 +21,8 @@ test('amps typed in a draw are amps, and the field keeps the keyboard', async (t
   await t.page.fill(POWER, '');
   await t.page.keyboard.type('45 A');
   await says(t.page, echo(POWER), /45\s?A at 25\.6\s?V/);
-  assert.equal(await t.page.evaluate(() => `#${document.activeElement.id}`), POWER);
-  assert.equal(await t.page.inputValue(POWER), '45 A');
+  await expect(t.page.locator(POWER)).toBeFocused();
+  await value(t.page, POWER, '45 A');
   await t.page.keyboard.press('Tab');
   await value(t.page, POWER, '45');
   await says(t.page, unit(POWER), /^A$/);
@@ -43,7 +37,7 @@ test('amps typed in a draw are amps, and the field keeps the keyboard', async (t
 
 test('a browser set to en-US begins with US units, and a fresh plan keeps them', { context: { locale: 'en-US' } }, async (t) => {
   await visit(t);
-  assert(await t.page.isChecked('#us-units'));
+  await expect(t.page.locator('#us-units')).toBeChecked();
   await t.page.getByText('Split cooler: feed and cable').click();
   const length = '#units-0--cable-length-m';
   await value(t.page, length, '8.202');
@@ -51,10 +45,10 @@ test('a browser set to en-US begins with US units, and a fresh plan keeps them',
   await says(t.page, `${length}-error`, /from 0 to 656\s?ft/);
   await button(t.page, 'Start fresh').click();
   await says(t.page, '#notice', /fresh plan/);
-  assert(await t.page.isChecked('#us-units'));
+  await expect(t.page.locator('#us-units')).toBeChecked();
   await t.page.uncheck('#us-units');
   await button(t.page, 'Start fresh').click();
-  assert(!(await t.page.isChecked('#us-units')));
+  await expect(t.page.locator('#us-units')).not.toBeChecked();
 });
 
 test('the vane and the airflow follow the units', async (t) => {
@@ -81,7 +75,7 @@ test('a claim that was added is spoken of, and one without a meter is not judged
   await t.page.fill('#claims-0--claimed-wh', '4096');
   await t.page.fill('#claims-0--measured-wh', '4319');
   await says(t.page, '#claims-answer', /not judged: no meter named/);
-  await t.page.waitForFunction(() => document.querySelector('.field:has(#claims-0--measured-wh) select').value === 'measured');
+  await value(t.page, '.field:has(#claims-0--measured-wh) select', 'measured');
 });
 
 // Invented, like all gear here.
@@ -100,22 +94,21 @@ function linkOf(what) {
 test('a reader types 2x100 and takes it back, and is told what went', async ({ page, url }) => {
   await page.goto(`${url}#${linkOf(published)}`);
   await ready(page);
-  const answer = () => page.locator('#answer').textContent();
-  const first = await answer();
-  assert.equal((await page.locator('#not-measured').textContent()), '');
+  const answer = page.locator('#answer');
+  const first = await answer.textContent();
+  await says(page, '#not-measured', '');
   await page.fill(AH, '2x100');
   await says(page, echo(AH), /200\s?Ah/);
   await says(page, '#not-measured', /not the one that was measured/);
-  const twice = await answer();
-  assert.notEqual(twice, first);
+  await expect(answer).not.toHaveText(first);
   await page.locator(AH).blur();
   await value(page, AH, '200');
   await page.fill(AH, '100');
-  await page.waitForFunction((text) => document.querySelector('#answer').textContent === text, first);
+  await says(page, '#answer', first);
   await says(page, '#not-measured', /^$/);
   await page.selectOption('#banks-0--chemistry', { label: 'AGM lead-acid' });
-  await page.waitForFunction((text) => document.querySelector('#answer').textContent !== text, first);
+  await expect(answer).not.toHaveText(first);
   await says(page, '#not-measured', /not the one that was measured/);
   await page.selectOption('#banks-0--chemistry', { index: 0 });
-  await page.waitForFunction((text) => document.querySelector('#answer').textContent === text, first);
+  await says(page, '#answer', first);
 });

@@ -137,7 +137,7 @@ test('a plan of one’s own is never preceded by the example', alone, async ({ p
   const asked = page.waitForRequest((request) => request.url().endsWith(KEEPING));
   await page.goto(site.url);
   await asked;
-  assert.equal(await page.locator('html[data-ready]').count(), 0);
+  await expect(page.locator('html[data-ready]')).toHaveCount(0);
   release();
   await ready(page);
   await expect(charge(page)).toHaveValue('17');

@@ -82,8 +82,8 @@ test('the table behind a curve names the charger that the curve is of', async (t
   const chart = t.page.locator('.refill figure.chart').first();
   await chart.locator('summary').click();
   const head = chart.locator('table th[scope="col"]').nth(1);
-  await head.filter({ hasText: 'Shore charger' }).waitFor();
+  await expect(head).toHaveText(/Shore charger/);
   await t.page.locator(`${QUESTION} select[id$="fed-0"]`).selectOption({ index: 1 });
-  await chart.locator('svg', { hasText: 'Engine charger' }).waitFor();
-  await head.filter({ hasText: 'Engine charger' }).waitFor({ timeout: 5000 });
+  await expect(chart.locator('svg')).toHaveText(/Engine charger/);
+  await expect(head).toHaveText(/Engine charger/);
 });

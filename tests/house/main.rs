@@ -2,6 +2,7 @@
 //!
 //! Each scan is tried on a bad snippet too: a scan that cannot fail says nothing.
 
+mod browser;
 mod licences;
 mod names;
 mod size;
