@@ -61,5 +61,6 @@ export WASM_BINDGEN_TEST_TIMEOUT=${WASM_BINDGEN_TEST_TIMEOUT:-120}
 # The page must not tell who built it, nor differ by it: paths of the
 # dependencies, which panic messages carry, go by a fixed name. The checkout's
 # own are relative already; naming it here would give every clone other flags,
-# and a full build.
-export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="${CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS---remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}=/cargo}"
+# and a full build. Leptos compiles each kind of view once under `erase_components`,
+# and not each view of the page by itself: a sixth off the page's weight.
+export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="${CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS---remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}=/cargo --cfg erase_components}"

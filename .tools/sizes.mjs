@@ -6,11 +6,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 
-const FIRST_LOAD_BROTLI = 150_000; // all that index.html refers to: the first answer
-const KEEPING_BROTLI = 75_000; // with it, what a link's visitor waits for
-const LATER_BROTLI = 350_000; // the folded questions, fetched once the first answer stands
-const MODULE_BROTLI = 80_000; // pkg/till-morning.wasm: what a blogger's page waits for
-const SINGLE_RAW = 900_000; // till-morning.html holds all, and is passed on as it is
+// Measured and shown, not bent for: where a number here would cost a plain house, keep
+// the house and raise the number.
+const FIRST_LOAD_BROTLI = 190_000; // all that index.html refers to: the first answer
+const LATER_BROTLI = 400_000; // what is fetched once the first answer stands
+const MODULE_BROTLI = [100_000, 250_000]; // pkg/: the first two questions, and all six
+const SINGLE_RAW = 1_100_000; // till-morning.html holds all, and is passed on as it is
 
 const dir = process.argv[2] ?? 'dist';
 const names = readdirSync(dir, { recursive: true, withFileTypes: true })
@@ -51,14 +52,14 @@ console.log();
 console.log(line(first));
 console.log(line(keeping));
 console.log(line(later));
+console.log(line(sum('later parts', [keeping, later])));
 console.log(line(kept));
 module.forEach((row) => console.log(line(row)));
 
 const over = [
   ['first load, by brotli', first.brotli, FIRST_LOAD_BROTLI],
-  ['keeping, by brotli', keeping.brotli, KEEPING_BROTLI],
-  ['later, by brotli', later.brotli, LATER_BROTLI],
-  ...module.slice(0, 1).map(({ name, brotli }) => [`${name}, by brotli`, brotli, MODULE_BROTLI]),
+  ['later parts, by brotli', keeping.brotli + later.brotli, LATER_BROTLI],
+  ...module.map(({ name, brotli }, at) => [`${name}, by brotli`, brotli, MODULE_BROTLI[at]]),
   ['till-morning.html', single.raw, SINGLE_RAW],
 ].filter(([, bytes, budget]) => bytes > budget);
 console.log(over.length

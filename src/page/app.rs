@@ -1,29 +1,26 @@
 //! The page from top to bottom: answer first, then what it rests on.
 
 use super::{
-    assumed::assumed,
-    banks::banks,
-    curves::curves,
-    dom::{El, h},
+    assumed::Assumed,
+    banks::Banks,
+    browser::{document, language, listen, window},
+    curves::Curves,
     keep,
-    keeping::keeping,
-    later::{Question, inside, later},
-    margin::notices,
-    modes::modes,
-    needed::needed,
-    outcome::outcome,
+    keeping::Keeping,
+    later::{self, LaterQuestion, Question},
+    margin::Notices,
+    modes::Modes,
+    needed::Needed,
+    outcome::Outcome,
     part,
     state::State,
-    units::units,
-};
-use super::{
-    browser::{document, language, listen, window},
-    reactive::*,
+    units::Units,
 };
 use crate::{
     plan::{Plan, Show, draft::Draft},
     wording::{self, Notice, words},
 };
+use leptos::prelude::*;
 
 /// The widest the column gets.
 const COLUMN_PX: f64 = 720.0;
@@ -35,50 +32,61 @@ pub fn example() -> Plan {
     Plan::demo().shown_as(Show::of_tag(&language()))
 }
 
-/// Builds the whole page.
-pub fn app() -> Vec<El> {
+/// The whole page.
+#[component]
+pub fn App() -> impl IntoView {
     let state = State::new(Draft::of(example()));
+    provide_context(state);
     part::once_there(move |there| keep::open(there, state));
     if part::there().is_none() && keep::has_something() {
         state.notice.set(Some(Notice::PartNotThere));
     }
     follow_width(state);
     follow_update(state);
-    let head = h("header", "masthead")
-        .child(h("h1", "").text(words::NAME_OF_PAGE))
-        .child(h("p", "strap").text(words::STRAP));
-    let main = h("main", "")
-        .child(notices(state))
-        .child(
-            question("question-1", words::QUESTION_RUN)
-                .child(outcome(state))
-                .child(banks(state))
-                .child(modes(state))
-                .child(units(state))
-                .child(curves(state)),
-        )
-        .child(question("question-2", words::QUESTION_BANK).child(needed(state)))
-        .children(Question::ALL.map(|question| later(state, question)))
-        .child(question("assumed", words::ASSUMED).child(assumed(state)))
-        .child(question("keeping", words::KEEPING).child(keeping(state)))
-        .child(
-            question("cautions", words::CAUTIONS_TITLE)
-                .child(h("p", "").text(wording::ESTIMATES))
-                .child(part::extra(move |there| {
-                    inside(there, state, Question::Cautions)
-                })),
-        );
-    vec![
-        head,
-        main,
-        h("footer", "foot").child(h("p", "").text(words::FOOT)),
-    ]
+    let later = Question::ALL.map(|question| view! { <LaterQuestion question=question /> });
+    view! {
+        <header class="masthead">
+            <h1>{words::NAME_OF_PAGE}</h1>
+            <p class="strap">{words::STRAP}</p>
+        </header>
+        <main>
+            <Notices />
+            <Section id="question-1" title=words::QUESTION_RUN>
+                <Outcome />
+                <Banks />
+                <Modes />
+                <Units />
+                <Curves />
+            </Section>
+            <Section id="question-2" title=words::QUESTION_BANK>
+                <Needed />
+            </Section>
+            {later.collect_view()}
+            <Section id="assumed" title=words::ASSUMED>
+                <Assumed />
+            </Section>
+            <Section id="keeping" title=words::KEEPING>
+                <Keeping />
+            </Section>
+            <Section id="cautions" title=words::CAUTIONS_TITLE>
+                <p>{wording::ESTIMATES}</p>
+                {part::extra(move |there| later::inside(there, Question::Cautions, RwSignal::new(true)))}
+            </Section>
+        </main>
+        <footer class="foot">
+            <p>{words::FOOT}</p>
+        </footer>
+    }
 }
 
-fn question(id: &str, title: &str) -> El {
-    h("section", "question")
-        .attr("aria-labelledby", id)
-        .child(h("h2", "").attr("id", id).text(title))
+#[component]
+fn Section(id: &'static str, title: &'static str, children: Children) -> impl IntoView {
+    view! {
+        <section class="question" aria-labelledby=id>
+            <h2 id=id>{title}</h2>
+            {children()}
+        </section>
+    }
 }
 
 /// Charts are drawn for the width there is.

@@ -1,20 +1,23 @@
 //! *What was assumed*: everything the answer rests on, a tap away.
 
 use super::{
-    banks::bank_rest,
-    dom::{El, fold, h},
-    field::number_field,
-    modes::{loads, mode_rest},
+    banks::BankRest,
+    field::NumberField,
+    kit::{Fold, anew},
+    modes::{Loads, ModeRest},
     state::State,
-    units::unit_rest,
+    units::UnitRest,
 };
 use crate::{
     plan::path::{NightField, Path},
     wording::{self, words},
 };
+use leptos::prelude::*;
 
 /// The night, the loads, and a fold for each bank, unit and mode.
-pub fn assumed(state: State) -> El {
+#[component]
+pub fn Assumed() -> impl IntoView {
+    let state = State::here();
     // Banks, then the modes of each unit: what there is to unfold.
     let shape = move || {
         state.with_plan(|plan| {
@@ -22,48 +25,63 @@ pub fn assumed(state: State) -> El {
             (plan.banks.len(), modes)
         })
     };
-    let folds = move || {
-        let (banks, modes) = shape();
-        let mut folds: Vec<El> = (0..banks)
-            .map(|bank| {
-                let title = move || state.with_plan(|plan| wording::bank_in_words(plan, bank));
-                titled(title, move || bank_rest(state, bank))
-            })
-            .collect();
-        for (unit, &count) in modes.iter().enumerate() {
-            let title = move || {
-                state.with_plan(|plan| wording::feed_title(&wording::unit_name(plan, unit)))
-            };
-            folds.push(titled(title, move || unit_rest(state, unit)));
-            folds.extend((0..count).map(|mode| {
-                let title = move || {
-                    state.with_plan(|plan| {
-                        wording::duty_title(&wording::full_mode_name(plan, unit, mode))
-                    })
-                };
-                titled(title, move || mode_rest(state, unit, mode))
-            }));
+    let folds = |(banks, modes): (usize, Vec<usize>)| {
+        let banks = (0..banks).map(|bank| view! { <BankFold bank=bank /> });
+        let units = modes.into_iter().enumerate();
+        let units = units.map(|(unit, modes)| view! { <UnitFolds unit=unit modes=modes /> });
+        view! {
+            {banks.collect_view()}
+            {units.collect_view()}
         }
-        folds
+        .into_any()
     };
-    h("div", "")
-        .child(h("p", "hint").text(words::ASSUMED_HINT))
-        .child(h("div", "grid").child(number_field(state, Path::Night(NightField::StartClockMin))))
-        .child(titled(
-            || words::LOADS.to_owned(),
-            move || vec![loads(state)],
-        ))
-        .child(h("div", "").live_children(
-            move || {
-                let (banks, modes) = shape();
-                modes
-                    .iter()
-                    .fold(banks.to_string(), |key, count| format!("{key} {count}"))
-            },
-            folds,
-        ))
+    view! {
+        <div>
+            <p class="hint">{words::ASSUMED_HINT}</p>
+            <div class="grid">
+                <NumberField path=Path::Night(NightField::StartClockMin) />
+            </div>
+            <Fold title=|| words::LOADS>
+                <Loads />
+            </Fold>
+            <div>{anew(shape, folds)}</div>
+        </div>
+    }
 }
 
-fn titled(title: impl Fn() -> String + 'static, inside: impl Fn() -> Vec<El> + 'static) -> El {
-    fold("fold", h("summary", "").live_text(title), inside)
+#[component]
+fn BankFold(bank: usize) -> impl IntoView {
+    let state = State::here();
+    let title = move || state.with_plan(|plan| wording::bank_in_words(plan, bank));
+    view! {
+        <Fold title=move || title>
+            <BankRest bank=bank />
+        </Fold>
+    }
+}
+
+/// How a unit is fed, and the rest of each of its modes.
+#[component]
+fn UnitFolds(unit: usize, modes: usize) -> impl IntoView {
+    let state = State::here();
+    let feed =
+        move || state.with_plan(|plan| wording::feed_title(&wording::unit_name(plan, unit)));
+    let duty = move |mode| {
+        move || {
+            state.with_plan(|plan| wording::duty_title(&wording::full_mode_name(plan, unit, mode)))
+        }
+    };
+    let modes = (0..modes).map(|mode| {
+        view! {
+            <Fold title=move || duty(mode)>
+                <ModeRest unit=unit mode=mode />
+            </Fold>
+        }
+    });
+    view! {
+        <Fold title=move || feed>
+            <UnitRest unit=unit />
+        </Fold>
+        {modes.collect_view()}
+    }
 }

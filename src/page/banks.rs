@@ -1,8 +1,8 @@
 //! The bank: the numbers to start from, and the rest behind a fold.
 
 use super::{
-    dom::{El, button, h},
-    field::{choice, large_field, name_field, number_field},
+    field::{Choice, Look, NumberField, TextField},
+    kit::{Press, anew},
     state::State,
 };
 use crate::{
@@ -13,78 +13,84 @@ use crate::{
     },
     wording::{self, words},
 };
+use leptos::prelude::*;
 
 /// All banks, one under another.
 ///
 /// Rows hold no state of their own, everything in them is derived from the
 /// draft by place: they are built anew only when their number changes.
-pub fn banks(state: State) -> El {
+#[component]
+pub fn Banks() -> impl IntoView {
+    let state = State::here();
     let count = move || state.with_plan(|plan| plan.banks.len());
-    h("div", "").live_children(
-        move || count().to_string(),
-        move || {
-            let cards = (0..count()).map(|bank| card(state, bank, count()));
-            let add = (count() < MOST_BANKS).then(|| {
-                button("quiet", words::ADD_BANK, move || {
-                    state.edit(|plan| plan.banks.extend(plan.banks.last().cloned()));
-                })
-            });
-            cards.chain(add).collect()
-        },
-    )
+    let add = move || state.edit(|plan| plan.banks.extend(plan.banks.last().cloned()));
+    let cards = move |count: usize| {
+        let cards = (0..count)
+            .map(|bank| view! { <BankCard bank=bank count=count /> })
+            .collect_view();
+        view! {
+            {cards}
+            {(count < MOST_BANKS)
+                .then(|| view! { <Press class="quiet" words=words::ADD_BANK press=add /> })}
+        }
+        .into_any()
+    };
+    view! { <div>{anew(count, cards)}</div> }
 }
 
-fn card(state: State, bank: usize, count: usize) -> El {
+#[component]
+fn BankCard(bank: usize, count: usize) -> impl IntoView {
+    let state = State::here();
     let path = move |field| Path::Bank(bank, field);
-    let facts = h("p", "facts").live_text(move || {
+    let facts = move || {
         state.with_answer(|answer| {
             let facts = answer.banks.iter().find(|facts| facts.bank == bank);
             facts.map_or_else(String::new, wording::bank_sentence)
         })
-    });
+    };
+    let remove = move || state.change(|draft| draft.remove(Path::Banks, bank));
     let several = (count > 1).then(|| {
-        h("div", "")
-            .child(name_field(
-                state,
-                &format!("bank-name-{bank}"),
-                words::NAME,
-                move |plan| plan.banks.get_mut(bank).map(|bank| &mut bank.name),
-            ))
-            .child(button("quiet", words::REMOVE_BANK, move || {
-                state.change(|draft| draft.remove(Path::Banks, bank));
-            }))
+        view! {
+            <div>
+                <TextField
+                    id=format!("bank-name-{bank}")
+                    label=words::NAME
+                    place=move |plan| plan.banks.get_mut(bank).map(|bank| &mut bank.name)
+                />
+                <Press class="quiet" words=words::REMOVE_BANK press=remove />
+            </div>
+        }
     });
-    h("fieldset", "card")
-        .child(h("legend", "").text(&wording::numbered(words::BANK, bank, count)))
-        .child(
-            h("div", "grid start")
-                .child(large_field(state, path(B::BlockRatedAh)))
-                .child(large_field(state, path(B::DepthPercent))),
-        )
-        .child(
-            h("div", "grid")
-                .child(chemistry_choice(state, bank))
-                .children(
-                    [B::BlockNominalV, B::SeriesCount, B::ParallelCount]
-                        .map(|f| number_field(state, path(f))),
-                ),
-        )
-        .child(facts)
-        .children(several)
+    view! {
+        <fieldset class="card">
+            <legend>{wording::numbered(words::BANK, bank, count)}</legend>
+            <div class="grid start">
+                <NumberField path=path(B::BlockRatedAh) look=Look::Large />
+                <NumberField path=path(B::DepthPercent) look=Look::Large />
+            </div>
+            <div class="grid">
+                <ChemistryChoice bank=bank />
+                <NumberField path=path(B::BlockNominalV) />
+                <NumberField path=path(B::SeriesCount) />
+                <NumberField path=path(B::ParallelCount) />
+            </div>
+            <p class="facts">{facts}</p>
+            {several}
+        </fieldset>
+    }
 }
 
-fn chemistry_choice(state: State, bank: usize) -> El {
+#[component]
+fn ChemistryChoice(bank: usize) -> impl IntoView {
+    let state = State::here();
     let names = || {
-        Chemistry::ALL
-            .map(|kind| wording::chemistry_name(kind).to_owned())
-            .to_vec()
+        let names = Chemistry::ALL.map(wording::chemistry_name);
+        names.map(str::to_owned).to_vec()
     };
     let chosen = move || {
         let kind = state.with_plan(|plan| plan.banks.get(bank).map(|bank| bank.chemistry));
-        Chemistry::ALL
-            .iter()
-            .position(|&other| Some(other) == kind)
-            .unwrap_or(0)
+        let place = Chemistry::ALL.iter().position(|&one| Some(one) == kind);
+        place.unwrap_or(0)
     };
     let choose = move |index: usize| {
         state.edit(|plan| {
@@ -94,50 +100,47 @@ fn chemistry_choice(state: State, bank: usize) -> El {
             }
         });
     };
-    choice(
-        &format!("chemistry-{bank}"),
-        words::CHEMISTRY,
-        names,
-        chosen,
-        choose,
-    )
+    view! {
+        <Choice
+            id=format!("chemistry-{bank}")
+            label=words::CHEMISTRY
+            names=names
+            chosen=chosen
+            choose=choose
+        />
+    }
 }
 
 /// Everything else about a bank, for *What was assumed*.
-pub fn bank_rest(state: State, bank: usize) -> Vec<El> {
-    let fields = move |fields: &[B]| {
-        h("div", "grid").children(
-            fields
-                .iter()
-                .map(|&field| number_field(state, Path::Bank(bank, field))),
-        )
-    };
+#[component]
+pub fn BankRest(bank: usize) -> impl IntoView {
+    let state = State::here();
+    let field = move |field| view! { <NumberField path=Path::Bank(bank, field) /> };
     let is_lead = move || {
         state.with_plan(|plan| {
-            plan.banks
-                .get(bank)
-                .is_some_and(|bank| bank.chemistry.is_lead_acid())
+            let bank = plan.banks.get(bank);
+            bank.is_some_and(|bank| bank.chemistry.is_lead_acid())
         })
     };
-    vec![
-        fields(&[
-            B::StartChargePercent,
-            B::HealthPercent,
-            B::CutoffV,
-            B::BlockCurrentLimitA,
-            B::BlockResistanceMohm,
-            B::AlwaysOnW,
-        ]),
-        h("div", "").live_children(
-            move || is_lead().to_string(),
-            move || {
-                is_lead()
-                    .then(|| fields(&[B::RatedHoursH, B::PeukertExponent]))
-                    .into_iter()
-                    .collect()
-            },
-        ),
-        h("h3", "").text(words::MEASURED_TITLE),
-        fields(&[B::MeasuredAh, B::MeasuredWh, B::MeasuredLoadW]),
-    ]
+    let rates = move |is_lead: bool| {
+        let fields = || [B::RatedHoursH, B::PeukertExponent].map(field).collect_view();
+        is_lead
+            .then(|| view! { <div class="grid">{fields()}</div> })
+            .into_any()
+    };
+    let general = [
+        B::StartChargePercent,
+        B::HealthPercent,
+        B::CutoffV,
+        B::BlockCurrentLimitA,
+        B::BlockResistanceMohm,
+        B::AlwaysOnW,
+    ];
+    let measured = [B::MeasuredAh, B::MeasuredWh, B::MeasuredLoadW];
+    view! {
+        <div class="grid">{general.map(field).collect_view()}</div>
+        <div>{anew(is_lead, rates)}</div>
+        <h3>{words::MEASURED_TITLE}</h3>
+        <div class="grid">{measured.map(field).collect_view()}</div>
+    }
 }

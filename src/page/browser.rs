@@ -1,6 +1,6 @@
 //! The few things asked of the browser that are no elements.
 
-use super::dom::Lasting;
+use leptos::prelude::*;
 use std::time::Duration;
 use wasm_bindgen::{JsCast, closure::Closure};
 
@@ -23,7 +23,7 @@ pub fn listen(event: &'static str, heard: impl Fn() + 'static) {
     let heard: Box<dyn FnMut()> = Box::new(heard);
     let closure = Closure::wrap(heard);
     let _ = window().add_event_listener_with_callback(event, closure.as_ref().unchecked_ref());
-    Lasting::keep(closure);
+    StoredValue::new_local(closure);
 }
 
 /// Calls `work` after a while; answers with what [`forget`] takes.

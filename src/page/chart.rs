@@ -1,170 +1,201 @@
 //! One chart: geometry from `chart`, drawn; a table behind it; keys and pointer.
 
-use super::reactive::*;
-use super::{
-    dom::{El, always, h, named_fold, set_attr, set_text},
-    state::State,
-};
+use super::{kit::Fold, state::State};
 use crate::{
     chart::scrub::{Reading, Scrubber, Step},
     drawing::{Drawing, Titles, lay_out, markup},
     wording::words,
 };
-use std::{cell::RefCell, rc::Rc};
-use wasm_bindgen::JsCast;
+use leptos::{ev, prelude::*};
+use std::sync::Arc;
+
+
 
 /// A chart in the page: its words, and its drawing at present; reads signals.
 #[derive(Clone)]
 pub struct Plot {
     pub titles: Titles,
-    pub draw: Rc<dyn Fn() -> Drawing>,
+    pub draw: Arc<dyn Fn() -> Drawing + Send + Sync>,
 }
+
+/// Where a chart is being read: a place among the stops of its series.
+type Stop = RwSignal<Option<usize>>;
 
 /// Rows of a table: hundreds are no help.
 const MOST_ROWS: usize = 24;
 
 /// A chart with its table.
-pub fn chart_view(state: State, plot: Plot) -> El {
-    chart_at(state, plot, RwSignal::new(None))
+#[component]
+pub fn ChartView(plot: Plot) -> impl IntoView {
+    let titles = plot.titles;
+    let stop = Stop::new(None);
+    let reading = reading(plot.clone(), stop);
+    let takeaway = {
+        let draw = plot.draw.clone();
+        move || draw().takeaway
+    };
+    let read_out = move || {
+        reading.with(|reading| {
+            let text = &reading.text;
+            if text.is_empty() { words::SCRUB } else { text }.to_owned()
+        })
+    };
+    view! {
+        <figure class="chart">
+            <h3>{titles.title}</h3>
+            <p class="axis-name">{titles.y_label}</p>
+            <Canvas plot=plot.clone() stop=stop reading=reading />
+            <p class="axis-name under">{titles.x_label}</p>
+            <p class="read-out" aria-hidden="true">
+                {read_out}
+            </p>
+            <figcaption>{takeaway}</figcaption>
+            <Fold class="fold small" title=|| words::TABLE>
+                <Table plot=plot.clone() />
+            </Fold>
+        </figure>
+    }
 }
 
 /// Several charts one above another, read at one stop: one word on how to read
 /// them, one fold with their tables.
-pub fn chart_column(state: State, plots: Vec<Plot>, hint: &str) -> Vec<El> {
-    let stop = RwSignal::new(None);
+#[component]
+pub fn ChartColumn(plots: Vec<Plot>, hint: &'static str) -> impl IntoView {
+    let stop = Stop::new(None);
     let tables = plots.clone();
-    let views = plots.into_iter().map(|plot| {
-        let canvas = canvas(state, plot.clone(), stop);
-        let read_out = h("p", "read-out").attr("aria-hidden", "true");
-        show_reading(
-            plot.clone(),
-            (stop, ""),
-            canvas.0.clone(),
-            read_out.0.clone(),
-        );
-        let caption = h("figcaption", "").live_text({
-            let draw = plot.draw.clone();
-            move || draw().takeaway
-        });
-        let head = h("h3", "")
-            .text(plot.titles.title)
-            .child(h("span", "axis-name").text(plot.titles.y_label));
-        h("figure", "chart")
-            .child(head)
-            .child(canvas)
-            .child(read_out)
-            .child(caption)
-    });
-    let table = named_fold("fold small", words::TABLES, move || {
+    let charts = plots
+        .into_iter()
+        .map(|plot| view! { <ColumnChart plot=plot stop=stop /> });
+    let tables = move || {
         let tables = tables.iter().map(|plot| {
-            h("div", "")
-                .child(h("h4", "").text(plot.titles.title))
-                .child(table(plot.clone()))
+            view! {
+                <div>
+                    <h4>{plot.titles.title}</h4>
+                    <Table plot=plot.clone() />
+                </div>
+            }
         });
-        tables.collect()
-    });
-    let hint = h("p", "hint").text(hint);
-    views.chain([hint, table]).collect()
-}
-
-fn chart_at(state: State, plot: Plot, stop: RwSignal<Option<usize>>) -> El {
-    let canvas = canvas(state, plot.clone(), stop);
-    let read_out = h("p", "read-out").attr("aria-hidden", "true");
-    let takeaway = h("figcaption", "");
-    let read = (stop, words::SCRUB);
-    show_reading(plot.clone(), read, canvas.0.clone(), read_out.0.clone());
-    let caption = takeaway.0.clone();
-    let draw = plot.draw.clone();
-    always(move || set_text(&caption, &draw().takeaway));
-    let titles = plot.titles;
-    h("figure", "chart")
-        .child(h("h3", "").text(titles.title))
-        .child(h("p", "axis-name").text(titles.y_label))
-        .child(canvas)
-        .child(h("p", "axis-name under").text(titles.x_label))
-        .child(read_out)
-        .child(takeaway)
-        .child(named_fold("fold small", words::TABLE, move || {
-            vec![table(plot.clone())]
-        }))
-}
-
-/// The drawing itself: a slider over its stops, for keys and screen readers.
-fn canvas(state: State, plot: Plot, stop: RwSignal<Option<usize>>) -> El {
-    let (draw, title) = (plot.draw, plot.titles.title);
-    let (at_key, at_pointer) = (draw.clone(), draw.clone());
-    let on_key = move |event: web_sys::Event| {
-        let Some(step) = event
-            .dyn_ref::<web_sys::KeyboardEvent>()
-            .and_then(|e| step_of(&e.key()))
-        else {
-            return;
-        };
-        event.prevent_default();
-        let scrubber = Scrubber::new(&untrack(|| at_key()).series);
-        let first = if step == Step::Last {
-            step
-        } else {
-            Step::First
-        };
-        let to = stop
-            .get_untracked()
-            .map_or_else(|| scrubber.moved(0, first), |at| scrubber.moved(at, step));
-        stop.set(Some(to));
+        tables.collect_view()
     };
-    let on_point: Rc<dyn Fn(web_sys::Event)> = Rc::new(move |event: web_sys::Event| {
-        let Some(event) = event.dyn_ref::<web_sys::MouseEvent>() else {
-            return;
-        };
-        let drawing = untrack(|| at_pointer());
-        let laid = lay_out(&drawing, state.width.get_untracked());
-        let x = laid.x.value(f64::from(event.offset_x()));
-        stop.set(Scrubber::new(&drawing.series).nearest(x));
-    });
-    let on_move = on_point.clone();
-    h("div", "canvas")
-        .attr("tabindex", "0")
-        .attr("role", "slider")
-        .attr("aria-label", title)
-        .attr("aria-valuemin", "0")
-        .live_markup(move || {
-            let drawing = draw();
-            let laid = lay_out(&drawing, state.width.get());
-            let reading = stop
-                .get()
-                .and_then(|at| Scrubber::new(&drawing.series).read(at));
-            markup(&drawing, &laid, reading.as_ref(), r#"aria-hidden="true""#)
-        })
-        .on("keydown", on_key)
-        .on("pointermove", move |event| on_move(event))
-        .on("pointerdown", move |event| on_point(event))
+    view! {
+        {charts.collect_view()}
+        <p class="hint">{hint}</p>
+        <Fold class="fold small" title=|| words::TABLES>
+            {tables()}
+        </Fold>
+    }
 }
 
-/// Keeps what the slider says in step with the stop.
-fn show_reading(
-    plot: Plot,
-    (stop, unread): (RwSignal<Option<usize>>, &'static str),
-    canvas: web_sys::Element,
-    read_out: web_sys::Element,
-) {
-    always(move || {
+#[component]
+fn ColumnChart(plot: Plot, stop: Stop) -> impl IntoView {
+    let reading = reading(plot.clone(), stop);
+    let takeaway = {
+        let draw = plot.draw.clone();
+        move || draw().takeaway
+    };
+    view! {
+        <figure class="chart">
+            <h3>
+                {plot.titles.title}
+                <span class="axis-name">{plot.titles.y_label}</span>
+            </h3>
+            <Canvas plot=plot stop=stop reading=reading />
+            <p class="read-out" aria-hidden="true">
+                {move || reading.with(|reading| reading.text.clone())}
+            </p>
+            <figcaption>{takeaway}</figcaption>
+        </figure>
+    }
+}
+
+/// What a chart says at its stop.
+#[derive(Clone, Debug, PartialEq)]
+struct Said {
+    /// Empty where nothing is being read.
+    text: String,
+    at: usize,
+    last: usize,
+}
+
+fn reading(plot: Plot, stop: Stop) -> Memo<Said> {
+    Memo::new(move |_| {
         let drawing = (plot.draw)();
         let scrubber = Scrubber::new(&drawing.series);
         let at = stop.get();
-        let text = at.and_then(|at| scrubber.read(at)).map_or_else(
-            || unread.to_owned(),
-            |reading| reading_text(plot.titles, &drawing, &reading),
-        );
-        set_text(&read_out, &text);
-        let said = if text.is_empty() { words::SCRUB } else { &text };
-        set_attr(&canvas, "aria-valuetext", Some(said));
-        set_attr(&canvas, "aria-valuenow", Some(&at.unwrap_or(0).to_string()));
-        set_attr(
-            &canvas,
-            "aria-valuemax",
-            Some(&scrubber.len().saturating_sub(1).to_string()),
-        );
-    });
+        let reading = at.and_then(|at| scrubber.read(at));
+        Said {
+            text: reading.map_or_else(String::new, |reading| {
+                reading_text(plot.titles, &drawing, &reading)
+            }),
+            at: at.unwrap_or(0),
+            last: scrubber.len().saturating_sub(1),
+        }
+    })
+}
+
+/// The drawing itself: a slider over its stops, for keys and screen readers.
+#[component]
+fn Canvas(plot: Plot, stop: Stop, reading: Memo<Said>) -> impl IntoView {
+    let state = State::here();
+    let Plot { titles, draw } = plot;
+    let drawn = {
+        let draw = draw.clone();
+        Memo::new(move |_| {
+            let drawing = draw();
+            let laid = lay_out(&drawing, state.width.get());
+            let at = stop.get();
+            let reading = at.and_then(|at| Scrubber::new(&drawing.series).read(at));
+            markup(&drawing, &laid, reading.as_ref(), r#"aria-hidden="true""#)
+        })
+    };
+    let on_key = {
+        let draw = draw.clone();
+        move |event: ev::KeyboardEvent| {
+            if let Some(step) = step_of(&event.key()) {
+                event.prevent_default();
+                stop.set(Some(stepped(&untrack(|| draw()), stop.get_untracked(), step)));
+            }
+        }
+    };
+    let point = move |event: ev::PointerEvent| {
+        let drawing = untrack(|| draw());
+        let laid = lay_out(&drawing, state.width.get_untracked());
+        let x = laid.x.value(f64::from(event.offset_x()));
+        stop.set(Scrubber::new(&drawing.series).nearest(x));
+    };
+    let said = move || {
+        reading.with(|reading| {
+            let text = &reading.text;
+            if text.is_empty() { words::SCRUB } else { text }.to_owned()
+        })
+    };
+    view! {
+        <div
+            class="canvas"
+            tabindex="0"
+            role="slider"
+            aria-label=titles.title
+            aria-valuemin="0"
+            aria-valuemax=move || reading.with(|reading| reading.last.to_string())
+            aria-valuenow=move || reading.with(|reading| reading.at.to_string())
+            aria-valuetext=said
+            on:keydown=on_key
+            on:pointermove=point.clone()
+            on:pointerdown=point
+            // Its texts are escaped by the drawing.
+            inner_html=move || drawn.get()
+        ></div>
+    }
+}
+
+/// Where a step leads from a stop; the first of any kind begins at the start.
+fn stepped(drawing: &Drawing, from: Option<usize>, step: Step) -> usize {
+    let scrubber = Scrubber::new(&drawing.series);
+    let first = if step == Step::Last { step } else { Step::First };
+    from.map_or_else(
+        || scrubber.moved(0, first),
+        |from| scrubber.moved(from, step),
+    )
 }
 
 fn reading_text(titles: Titles, drawing: &Drawing, reading: &Reading) -> String {
@@ -189,62 +220,54 @@ fn step_of(key: &str) -> Option<Step> {
     })
 }
 
-/// The numbers behind the curves, spread evenly.
-fn table(plot: Plot) -> El {
-    let titles = plot.titles;
-    // The heads, then the rows, each with its stop first.
-    let cells = move || {
-        let drawing = (plot.draw)();
-        let scrubber = Scrubber::new(&drawing.series);
-        let first = std::iter::once(titles.x_label.to_owned());
-        let heads = first.chain(drawing.names.iter().cloned()).collect();
-        let every = scrubber.len().div_ceil(MOST_ROWS).max(1);
-        let rows = (0..scrubber.len())
-            .step_by(every)
-            .filter_map(|stop| scrubber.read(stop))
-            .map(|reading| {
-                let values = drawing.values(&reading).into_iter();
-                let text = |y| titles.y_text.of(y);
-                let values = values.map(|value| value.map_or_else(String::new, text));
-                std::iter::once(titles.x_text.of(reading.x))
-                    .chain(values)
-                    .collect::<Vec<_>>()
-            });
-        std::iter::once(heads).chain(rows).collect::<Vec<_>>()
-    };
-    let rows_of = |cells: &[Vec<String>]| {
-        let row = |(at, row): (usize, &Vec<String>)| {
-            let cells = row
-                .iter()
-                .enumerate()
-                .map(|(column, text)| match (at, column) {
-                    (0, _) => h("th", "").attr("scope", "col").text(text),
-                    (_, 0) => h("th", "").attr("scope", "row").text(text),
-                    _ => h("td", "").text(text),
-                });
-            h("tr", "").children(cells)
-        };
-        let mut rows = cells.iter().enumerate().map(row);
-        let heads = h("thead", "").children(rows.next());
-        [heads, h("tbody", "").children(rows)]
-    };
-    let table = h("table", "");
-    let (element, shown) = (table.0.clone(), RefCell::new(Vec::new()));
-    // By what it shows: an answer that comes late comes without a turn of the draft.
-    always(move || {
-        let now = cells();
-        if now == *shown.borrow() {
-            return;
-        }
-        element.set_text_content(None);
-        for part in rows_of(&now) {
-            let _ = element.append_child(&part.0);
-        }
-        shown.replace(now);
+/// The numbers behind the curves, spread evenly; the heads first, each row with its
+/// stop first.
+fn cells(titles: Titles, drawing: &Drawing) -> Vec<Vec<String>> {
+    let scrubber = Scrubber::new(&drawing.series);
+    let names = drawing.names.iter().map(ToString::to_string);
+    let heads = std::iter::once(titles.x_label.to_owned()).chain(names);
+    let every = scrubber.len().div_ceil(MOST_ROWS).max(1);
+    let stops = (0..scrubber.len()).step_by(every);
+    let rows = stops.filter_map(|stop| scrubber.read(stop)).map(|reading| {
+        let text = |value: Option<f64>| value.map_or_else(String::new, |y| titles.y_text.of(y));
+        let values = drawing.values(&reading).into_iter().map(text);
+        let first = std::iter::once(titles.x_text.of(reading.x));
+        first.chain(values).collect()
     });
-    h("div", "scroll")
-        .attr("tabindex", "0")
-        .attr("role", "region")
-        .attr("aria-label", titles.title)
-        .child(table)
+    std::iter::once(heads.collect()).chain(rows).collect()
+}
+
+#[component]
+fn Table(plot: Plot) -> impl IntoView {
+    let titles = plot.titles;
+    // By what it shows: an answer that comes late comes without a turn of the draft.
+    let cells = Memo::new(move |_| cells(titles, &(plot.draw)()));
+    let heads = move || {
+        let heads = cells.get().into_iter().next().unwrap_or_default();
+        let head = |text| view! { <th scope="col">{text}</th> };
+        heads.into_iter().map(head).collect_view()
+    };
+    let rows = move || {
+        let rows = cells.get().into_iter().skip(1).map(|row| {
+            let mut row = row.into_iter();
+            let first = row.next();
+            view! {
+                <tr>
+                    <th scope="row">{first}</th>
+                    {row.map(|text| view! { <td>{text}</td> }).collect_view()}
+                </tr>
+            }
+        });
+        rows.collect_view()
+    };
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=titles.title>
+            <table>
+                <thead>
+                    <tr>{heads}</tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
 }

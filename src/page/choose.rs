@@ -1,26 +1,32 @@
 //! Choices of the plan that may be left open: the one assumed is marked so.
 
-use super::{dom::El, field::choice, reactive::Get, state::State};
+use super::{field::Choice, state::State};
 use crate::{
-    plan::{Plan, part::Choice},
+    plan::{Plan, part},
     wording::day_words as words,
 };
+use leptos::prelude::*;
 
-/// A choice of a plan's part: where it stands, what it is called, and what is
-/// taken where it is left open.
+
+
+/// A choice of a plan's part: what it is called, and what is taken where it is
+/// left open.
+#[derive(Clone, Copy)]
 pub struct Chosen<T> {
     pub label: &'static str,
     pub name: fn(T) -> &'static str,
     pub assumed: T,
 }
 
-/// A field for it. `place` finds it in a plan, by the same way for reading and writing.
-pub fn choose<T: Choice + Send + Sync>(
-    state: State,
-    id: &str,
+/// A field for it. `place` finds it in a plan, by the same way for reading and
+/// writing.
+#[component]
+pub fn OpenChoice<T: part::Choice + Send + Sync>(
+    #[prop(into)] id: String,
     chosen: Chosen<T>,
     place: impl Fn(&mut Plan) -> Option<&mut Option<T>> + Copy + Send + Sync + 'static,
-) -> El {
+) -> impl IntoView {
+    let state = State::here();
     let Chosen {
         label,
         name,
@@ -53,5 +59,5 @@ pub fn choose<T: Choice + Send + Sync>(
             }
         });
     };
-    choice(id, label, names, at, take)
+    view! { <Choice id=id label=label names=names chosen=at choose=take /> }
 }

@@ -1,24 +1,27 @@
 //! Which charts the page shows of the first two questions.
 
 use super::{
-    chart::{Plot, chart_view},
-    dom::{El, named_fold},
-    reactive::*,
+    chart::{ChartView, Plot},
+    kit::Fold,
     state::State,
 };
 use crate::{drawing::NIGHT, wording::words};
-use std::rc::Rc;
+use leptos::prelude::*;
+use std::sync::Arc;
 
 /// The four charts, behind a fold: the sentence and the ribbon come first.
-pub fn curves(state: State) -> El {
-    named_fold("fold", words::CURVES, move || {
+#[component]
+pub fn Curves() -> impl IntoView {
+    let state = State::here();
+    let charts = move || {
         state.curves.set(true);
         let plots = NIGHT.iter().map(|chart| Plot {
             titles: chart.titles,
-            draw: Rc::new(move || {
+            draw: Arc::new(move || {
                 state.with_plan(|plan| state.with_answer(|answer| chart.draw(plan, answer)))
             }),
         });
-        plots.map(|plot| chart_view(state, plot)).collect()
-    })
+        plots.map(|plot| view! { <ChartView plot=plot /> }).collect_view()
+    };
+    view! { <Fold title=|| words::CURVES>{charts()}</Fold> }
 }

@@ -1,7 +1,8 @@
 //! A plan as a file: saved by the browser, opened from it.
 
-use super::{browser::document, reactive::*};
+use super::browser::document;
 use super::{part::There, state::State, turns::spawn};
+use leptos::prelude::*;
 use crate::{
     plan::{
         Plan,

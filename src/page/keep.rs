@@ -5,15 +5,10 @@
 
 use super::{
     app::example,
-    browser::document,
+    browser::{document, forget, later, listen, window},
     part::There,
     state::{Shall, State},
     turns::spawn,
-};
-use super::{
-    browser::{forget, later, listen, window},
-    dom::always,
-    reactive::*,
 };
 use crate::{
     pass_on::{NotALink, link_from_plan, plan_from_link},
@@ -26,6 +21,7 @@ use crate::{
     wording::Notice,
 };
 use gloo_storage::{LocalStorage, SessionStorage, Storage as _};
+use leptos::prelude::*;
 use std::{
     cell::{Cell, RefCell},
     rc::Rc,
@@ -158,7 +154,7 @@ fn keep(there: There, state: State, as_opened: Option<Draft>, tab: Tab) {
     let timer = StoredValue::new(None::<i32>);
     let tab = Rc::new(RefCell::new(tab));
     mind_other_tabs(state, &tab);
-    always(move || {
+    Effect::new(move || {
         let draft = state.draft.get();
         if as_opened.take().is_some_and(|opened| opened == draft) {
             return;
@@ -216,7 +212,7 @@ fn mind_other_tabs(state: State, tab: &Rc<RefCell<Tab>>) {
         state.other_tab.set(hearing.borrow().other().is_some());
     });
     let tab = tab.clone();
-    always(move || {
+    Effect::new(move || {
         let Some(shall) = state.shall.get() else {
             return;
         };
@@ -321,7 +317,7 @@ pub fn linked() -> Result<Plan, NotALink> {
 pub fn follow(there: There, plan: impl Fn() -> Plan + 'static, as_opened: Plan) {
     let timer = StoredValue::new(None::<i32>);
     let as_opened = Cell::new(Some(as_opened));
-    always(move || {
+    Effect::new(move || {
         let plan = plan();
         if as_opened.take().is_some_and(|opened| opened == plan) {
             return;

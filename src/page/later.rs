@@ -4,12 +4,16 @@
 //! part of the wasm, and what only they need is there.
 
 use super::{
-    dom::{El, fold, h},
-    hand_on::hand_on,
+    carry::CarryQuestion,
+    claims::ClaimsQuestion,
+    day::DayQuestion,
+    hand_on::HandOnQuestion,
+    kit::Fold,
+    margin::Cautions,
     part::{self, AllThere},
-    state::State,
 };
 use crate::wording::words;
+use leptos::prelude::*;
 
 /// A question that is built when it is opened.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -52,24 +56,32 @@ impl Question {
 }
 
 /// A folded question, its title always in sight.
-pub fn later(state: State, question: Question) -> El {
-    let title = h("h2", "").attr("id", question.id()).text(question.title());
-    let summary = h("summary", "").child(title);
-    h("section", "question")
-        .attr("aria-labelledby", question.id())
-        .child(fold("later", summary, move || {
-            vec![part::place(move |there| inside(there, state, question))]
-        }))
+#[component]
+pub fn LaterQuestion(question: Question) -> impl IntoView {
+    let is_open = RwSignal::new(false);
+    let title = move || view! { <h2 id=question.id()>{question.title()}</h2> };
+    let build = move || part::place(move |there| inside(there, question, is_open));
+    view! {
+        <section class="question" aria-labelledby=question.id()>
+            <Fold class="later" title=title open=is_open>
+                {build()}
+            </Fold>
+        </section>
+    }
 }
 
 /// A door: what stands under a question's title.
 #[inline(never)]
-pub(super) fn inside(AllThere(there): AllThere, state: State, question: Question) -> Vec<El> {
+pub(super) fn inside(
+    AllThere(there): AllThere,
+    question: Question,
+    is_open: RwSignal<bool>,
+) -> AnyView {
     match question {
-        Question::Claims => super::claims::claims(state),
-        Question::Day => super::day::day(state),
-        Question::Carry => super::carry::carry(state),
-        Question::HandOn => hand_on(there, state),
-        Question::Cautions => super::margin::cautions(state),
+        Question::Claims => view! { <ClaimsQuestion /> }.into_any(),
+        Question::Day => view! { <DayQuestion is_open=is_open /> }.into_any(),
+        Question::Carry => view! { <CarryQuestion is_open=is_open /> }.into_any(),
+        Question::HandOn => view! { <HandOnQuestion there=there /> }.into_any(),
+        Question::Cautions => view! { <Cautions /> }.into_any(),
     }
 }

@@ -1,96 +1,86 @@
 //! What stands beside the questions: notices and cautions.
 
-use super::{browser::window, reactive::*};
 use super::{
-    dom::{El, button, h},
+    browser::window,
+    kit::Press,
     state::{Shall, State},
 };
 use crate::{
     answer::{self, Caution},
     wording::{self, words},
 };
+use leptos::prelude::*;
 
 /// What happened to the document, and the way to a newer version.
-pub fn notices(state: State) -> El {
+#[component]
+pub fn Notices() -> impl IntoView {
+    let state = State::here();
+    let dismiss = move || state.notice.set(None);
     let happened = move || {
         let notice = state.notice.get()?;
-        let dismiss = button("quiet", words::DISMISS, move || state.notice.set(None));
-        Some(
-            h("p", "notice")
-                .attr("id", "notice")
-                .text(wording::notice_sentence(notice))
-                .child(dismiss),
-        )
+        Some(view! {
+            <p class="notice" id="notice">
+                {wording::notice_sentence(notice)}
+                <Press class="quiet" words=words::DISMISS press=dismiss />
+            </p>
+        })
     };
     let other_tab = move || {
-        let shall = |words, shall| button("", words, move || state.shall.set(Some(shall)));
+        let take = move || state.shall.set(Some(Shall::Other));
+        let keep = move || state.shall.set(Some(Shall::This));
         state.other_tab.get().then(|| {
-            h("p", "notice")
-                .attr("id", "other-tab")
-                .text(words::OTHER_TAB)
-                .child(shall(words::USE_OTHER_TAB, Shall::Other))
-                .child(shall(words::KEEP_THIS_TAB, Shall::This))
+            view! {
+                <p class="notice" id="other-tab">
+                    {words::OTHER_TAB}
+                    <Press words=words::USE_OTHER_TAB press=take />
+                    <Press words=words::KEEP_THIS_TAB press=keep />
+                </p>
+            }
         })
     };
     let update = move || {
-        let reload = || {
-            if let Ok(event) = web_sys::Event::new("till-morning-reload") {
-                let _ = window().dispatch_event(&event);
+        state.update.get().then(|| {
+            view! {
+                <p class="notice" id="update-notice">
+                    {words::UPDATE_WAITS}
+                    <Press words=words::RELOAD press=reload />
+                </p>
             }
-        };
-        let news = || {
-            h("p", "notice")
-                .attr("id", "update-notice")
-                .text(words::UPDATE_WAITS)
-        };
-        state
-            .update
-            .get()
-            .then(|| news().child(button("", words::RELOAD, reload)))
+        })
     };
-    h("div", "")
-        .attr("role", "status")
-        .attr("aria-live", "polite")
-        .live_children(
-            move || {
-                format!(
-                    "{}{}{}",
-                    state.notice.get().map_or("", wording::notice_sentence),
-                    state.other_tab.get(),
-                    state.update.get()
-                )
-            },
-            move || {
-                let all = [happened(), other_tab(), update()];
-                all.into_iter().flatten().collect()
-            },
-        )
+    view! {
+        <div role="status" aria-live="polite">
+            {happened}
+            {other_tab}
+            {update}
+        </div>
+    }
+}
+
+fn reload() {
+    if let Ok(event) = web_sys::Event::new("till-morning-reload") {
+        let _ = window().dispatch_event(&event);
+    }
 }
 
 /// Those of this plan, each with its source. What always holds stands beside them
 /// before the later part is there.
-pub fn cautions(state: State) -> Vec<El> {
-    let said = move || {
+#[component]
+pub fn Cautions() -> impl IntoView {
+    let state = State::here();
+    let said = Memo::new(move |_| {
         state.with_plan(|plan| {
             let all = answer::cautions(plan).into_iter();
             let all = all.filter(|&one| one != Caution::Estimates);
             all.map(|one| (wording::caution(plan, one), wording::caution_source(one)))
                 .collect::<Vec<_>>()
         })
+    });
+    let one = |(text, source): (String, &'static str)| {
+        let source = (!source.is_empty())
+            .then(|| view! { <cite>{wording::in_brackets(source)}</cite> });
+        view! { <li>{text} " " {source}</li> }
     };
-    let list = h("ul", "cautions").live_children(
-        move || format!("{:?}", said()),
-        move || {
-            let all = said().into_iter();
-            all.map(|(text, source)| {
-                let item = h("li", "").text(&text);
-                if source.is_empty() {
-                    return item;
-                }
-                item.child(h("cite", "").text(&wording::in_brackets(source)))
-            })
-            .collect()
-        },
-    );
-    vec![list]
+    let list = move || said.get().into_iter().map(one).collect_view();
+    view! { <ul class="cautions">{list}</ul> }
 }

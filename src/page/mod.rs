@@ -14,19 +14,18 @@ mod choose;
 mod claims;
 mod curves;
 mod day;
-mod dom;
 mod field;
 mod files;
 mod hand_on;
 mod keep;
 mod keeping;
+mod kit;
 mod later;
 mod margin;
 mod modes;
 mod needed;
 mod outcome;
 mod part;
-mod reactive;
 mod reader;
 mod ribbon;
 mod slices;
@@ -35,8 +34,9 @@ mod supply;
 mod turns;
 mod units;
 
+use app::App;
 use browser::document;
-use reactive::Owner;
+use leptos::{mount::mount_to_body, prelude::*};
 
 /// Starts the page in place of its static shell.
 pub fn start() {
@@ -45,36 +45,27 @@ pub fn start() {
         web_sys::console::error_1(&panic.to_string().into());
     }));
     turns::set_up();
-    let owner = Owner::new();
     // A plan of one's own takes a later part to read, which is on its way already:
     // better a moment's wait than another plan's answer first. Where it does not come,
     // the example stands.
-    owner.with(|| {
-        if keep::has_something() {
-            part::once_settled(show);
-        } else {
-            show();
-        }
-    });
-    // The page lives as long as the tab.
-    std::mem::forget(owner);
+    if keep::has_something() {
+        part::once_settled(show);
+    } else {
+        show();
+    }
 }
 
 /// Puts the page where the shell was.
 fn show() {
-    // A link may bring a reader's page. A door is called by name, so no `map`.
-    let read = match part::there() {
-        Some(there) => reader::page(there),
-        None => None,
-    };
-    let parts = read.unwrap_or_else(app::app);
-    let Some(body) = document().body() else {
-        return;
-    };
     let shell = document().get_element_by_id("shell");
-    for part in parts {
-        let _ = body.append_child(&part.0);
-    }
+    mount_to_body(|| {
+        // A link may bring a reader's page. A door is called by name, so no `map`.
+        let read = match part::there() {
+            Some(there) => reader::page(there),
+            None => None,
+        };
+        read.unwrap_or_else(|| view! { <App /> }.into_any())
+    });
     // The shell goes only when the page stands: no empty moment between.
     if let Some(shell) = shell {
         shell.remove();

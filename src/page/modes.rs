@@ -1,8 +1,8 @@
 //! Modes of the cooling unit, and the other loads: rows to add and remove.
 
 use super::{
-    dom::{El, button, h},
-    field::{name_field, number_field, row_field, tick},
+    field::{Look, NumberField, TextField, Tick},
+    kit::{Press, anew},
     state::State,
 };
 use crate::{
@@ -13,41 +13,47 @@ use crate::{
     },
     wording::{self, words},
 };
+use leptos::prelude::*;
 
 /// The modes of every unit, with their draws.
-pub fn modes(state: State) -> El {
+#[component]
+pub fn Modes() -> impl IntoView {
+    let state = State::here();
     let units = move || state.with_plan(|plan| plan.units.len());
-    h("div", "").live_children(
-        move || units().to_string(),
-        move || {
-            (0..units())
-                .map(|unit| unit_modes(state, unit, units()))
-                .collect()
-        },
-    )
+    let cards = |units: usize| {
+        let cards = (0..units).map(|unit| view! { <UnitModes unit=unit units=units /> });
+        cards.collect_view().into_any()
+    };
+    view! { <div>{anew(units, cards)}</div> }
 }
 
 fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
     plan.units.get_mut(unit)?.modes.get_mut(mode)
 }
 
-fn unit_modes(state: State, unit: usize, units: usize) -> El {
+#[component]
+fn UnitModes(unit: usize, units: usize) -> impl IntoView {
+    let state = State::here();
     let count =
         move || state.with_plan(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()));
-    let key = move || count().to_string();
-    let rows = move || {
-        let rows = (0..count()).map(|mode| mode_row(state, unit, mode, count()));
-        let add = (count() < MOST_MODES).then(|| {
-            button("quiet", words::ADD_MODE, move || {
-                state.edit(|plan| add_mode(plan, unit))
-            })
-        });
-        rows.chain(add).collect()
+    let add = move || state.edit(|plan| add_mode(plan, unit));
+    let rows = move |count: usize| {
+        let rows = 0..count;
+        let row = |mode| view! { <ModeRow unit=unit mode=mode count=count /> };
+        view! {
+            {rows.map(row).collect_view()}
+            {(count < MOST_MODES)
+                .then(|| view! { <Press class="quiet" words=words::ADD_MODE press=add /> })}
+        }
+        .into_any()
     };
     let title = if units > 1 { words::UNIT } else { words::MODES };
-    h("fieldset", "card")
-        .child(h("legend", "").text(&wording::numbered(title, unit, units)))
-        .child(h("div", "").live_children(key, rows))
+    view! {
+        <fieldset class="card">
+            <legend>{wording::numbered(title, unit, units)}</legend>
+            <div>{anew(count, rows)}</div>
+        </fieldset>
+    }
 }
 
 fn add_mode(plan: &mut Plan, unit: usize) {
@@ -61,35 +67,42 @@ fn add_mode(plan: &mut Plan, unit: usize) {
     }
 }
 
-fn mode_row(state: State, unit: usize, mode: usize, count: usize) -> El {
-    let name = name_field(
-        state,
-        &format!("mode-name-{unit}-{mode}"),
-        words::MODE_NAME,
-        move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name),
-    );
-    // One field for watts and amps: it stays while one becomes the other in it.
-    let draw = row_field(state, Path::Mode(unit, mode, M::PowerW));
-    let remove =
-        (count > 1).then(|| remove_button(state, words::REMOVE_MODE, Path::Modes(unit), mode));
-    h("div", "row").child(name).child(draw).children(remove)
+#[component]
+fn ModeRow(unit: usize, mode: usize, count: usize) -> impl IntoView {
+    let remove = (count > 1).then(|| {
+        view! { <Remove words=words::REMOVE_MODE list=Path::Modes(unit) row=mode /> }
+    });
+    view! {
+        <div class="row">
+            <TextField
+                id=format!("mode-name-{unit}-{mode}")
+                label=words::MODE_NAME
+                place=move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name)
+            />
+            // One field for watts and amps: it stays while one becomes the other in it.
+            <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Row />
+            {remove}
+        </div>
+    }
 }
 
-fn remove_button(state: State, words: &str, list: Path, row: usize) -> El {
-    button("remove", "×", move || {
-        state.change(|draft| draft.remove(list, row))
-    })
-    .attr("aria-label", words)
-    .attr("title", words)
+/// Takes a row out of its list.
+#[component]
+fn Remove(words: &'static str, list: Path, row: usize) -> impl IntoView {
+    let state = State::here();
+    let press = move || state.change(|draft| draft.remove(list, row));
+    view! { <Press class="remove" words="×" label=words press=press /> }
 }
 
 /// Everything else about a mode, for *What was assumed*.
-pub fn mode_rest(state: State, unit: usize, mode: usize) -> Vec<El> {
+#[component]
+pub fn ModeRest(unit: usize, mode: usize) -> impl IntoView {
+    let state = State::here();
     let path = move |field| Path::Mode(unit, mode, field);
     let is_current = move || {
         state.with_plan(|plan| {
-            plan.mode(unit, mode)
-                .is_some_and(|m| matches!(m.draw, Draw::Current { .. }))
+            let mode = plan.mode(unit, mode);
+            mode.is_some_and(|mode| matches!(mode.draw, Draw::Current { .. }))
         })
     };
     let switch = move || {
@@ -100,54 +113,61 @@ pub fn mode_rest(state: State, unit: usize, mode: usize) -> Vec<El> {
             }
         });
     };
-    vec![
-        h("div", "grid")
-            .child(number_field(state, path(M::DutyPercent)))
-            .child(number_field(state, path(M::StandbyW))),
-        h("div", "").live_children(
-            move || is_current().to_string(),
-            move || {
-                is_current()
-                    .then(|| number_field(state, path(M::MeasuredAtV)))
-                    .into_iter()
-                    .collect()
-            },
-        ),
-        tick(
-            &format!("amps-{unit}-{mode}"),
-            words::AMPS_STAY,
-            is_current,
-            switch,
-        ),
-    ]
+    let measured_at = move |is_current: bool| {
+        is_current
+            .then(|| view! { <NumberField path=path(M::MeasuredAtV) /> })
+            .into_any()
+    };
+    view! {
+        <div class="grid">
+            <NumberField path=path(M::DutyPercent) />
+            <NumberField path=path(M::StandbyW) />
+        </div>
+        <div>{anew(is_current, measured_at)}</div>
+        <Tick
+            id=format!("amps-{unit}-{mode}")
+            label=words::AMPS_STAY
+            on=is_current
+            toggle=switch
+        />
+    }
 }
 
 /// Other loads that run all night.
-pub fn loads(state: State) -> El {
+#[component]
+pub fn Loads() -> impl IntoView {
+    let state = State::here();
     let count = move || state.with_plan(|plan| plan.loads.len());
-    let rows = move || {
-        let rows = (0..count()).map(|load| {
-            let name = name_field(
-                state,
-                &format!("load-name-{load}"),
-                words::LOAD_NAME,
-                move |plan| plan.loads.get_mut(load).map(|load| &mut load.name),
-            );
-            h("div", "row")
-                .child(name)
-                .child(row_field(state, Path::Load(load)))
-                .child(remove_button(state, words::REMOVE_LOAD, Path::Loads, load))
-        });
-        let add = (count() < MOST_LOADS).then(|| {
-            button("quiet", words::ADD_LOAD, move || {
-                let load = Load {
-                    name: String::new(),
-                    power_w: Figure::guess(20.0),
-                };
-                state.edit(|plan| plan.loads.push(load.clone()));
-            })
-        });
-        rows.chain(add).collect()
+    let add = move || {
+        let load = Load {
+            name: String::new(),
+            power_w: Figure::guess(20.0),
+        };
+        state.edit(|plan| plan.loads.push(load));
     };
-    h("div", "").live_children(move || count().to_string(), rows)
+    let rows = move |count: usize| {
+        let rows = (0..count).map(|load| view! { <LoadRow load=load /> });
+        view! {
+            {rows.collect_view()}
+            {(count < MOST_LOADS)
+                .then(|| view! { <Press class="quiet" words=words::ADD_LOAD press=add /> })}
+        }
+        .into_any()
+    };
+    view! { <div>{anew(count, rows)}</div> }
+}
+
+#[component]
+fn LoadRow(load: usize) -> impl IntoView {
+    view! {
+        <div class="row">
+            <TextField
+                id=format!("load-name-{load}")
+                label=words::LOAD_NAME
+                place=move |plan| plan.loads.get_mut(load).map(|load| &mut load.name)
+            />
+            <NumberField path=Path::Load(load) look=Look::Row />
+            <Remove words=words::REMOVE_LOAD list=Path::Loads row=load />
+        </div>
+    }
 }

@@ -1,9 +1,9 @@
 //! "How big a bank?": any one unknown, the others given.
 
 use super::{
-    dom::{El, h},
-    field::{choice, number_field},
-    outcome::stale_mark,
+    field::{Choice, NumberField},
+    kit::anew,
+    outcome::StaleMark,
     state::State,
 };
 use crate::{
@@ -14,74 +14,71 @@ use crate::{
     sizing::{Found, NeededBank},
     wording::{self, number, words},
 };
+use leptos::prelude::*;
 
 const UNKNOWNS: [Unknown; 4] = [Unknown::Bank, Unknown::Hours, Unknown::Draw, Unknown::Depth];
 
 /// The question, its answer, and the reserve it rests on.
-pub fn needed(state: State) -> El {
-    let sentences = move || {
+#[component]
+pub fn Needed() -> impl IntoView {
+    let state = State::here();
+    let unknown = move || state.with_plan(|plan| plan.night.unknown);
+    let choose = move |place: usize| {
+        state.edit(|plan| plan.night.unknown = UNKNOWNS.get(place).copied().unwrap_or_default());
+    };
+    let fields = |unknown| {
+        let fields = given(unknown).iter();
+        let field = |&field| view! { <NumberField path=Path::Night(field) /> };
+        fields.map(field).collect_view().into_any()
+    };
+    view! {
+        <div class="outcome" class:stale=move || state.is_stale()>
+            <div role="status" aria-live="polite">
+                <Answers />
+            </div>
+            <StaleMark />
+            <Tables />
+        </div>
+        <div class="grid">
+            <Choice
+                id="unknown"
+                label=words::ASK_FOR
+                names=|| words::UNKNOWNS.map(str::to_owned).to_vec()
+                chosen=move || UNKNOWNS.iter().position(|&one| one == unknown()).unwrap_or(0)
+                choose=choose
+            />
+            <ModeChoice />
+        </div>
+        <div class="grid">{anew(unknown, fields)}</div>
+    }
+}
+
+/// What is given where something else is asked for.
+const fn given(unknown: Unknown) -> &'static [N] {
+    match unknown {
+        Unknown::Hours => &[],
+        Unknown::Bank => &[N::WantedH, N::AgeingPercent, N::MarginPercent],
+        Unknown::Draw | Unknown::Depth => &[N::WantedH],
+    }
+}
+
+#[component]
+fn Answers() -> impl IntoView {
+    let state = State::here();
+    let sentences = Memo::new(move |_| {
         state.with_plan(|plan| {
             state.with_answer(|answer| {
-                let all = answer
-                    .sizing
-                    .iter()
-                    .map(|sizing| wording::sizing_answer(plan, sizing));
-                all.collect::<Vec<_>>()
+                let all = answer.sizing.iter();
+                all.map(|sizing| wording::sizing_answer(plan, sizing))
+                    .collect::<Vec<_>>()
             })
         })
-    };
-    let said = h("div", "")
-        .attr("role", "status")
-        .attr("aria-live", "polite")
-        .live_children(
-            move || sentences().join("\n"),
-            move || {
-                sentences()
-                    .iter()
-                    .map(|text| h("p", "answer").text(text))
-                    .collect()
-            },
-        );
-    let unknown = move || state.with_plan(|plan| plan.night.unknown);
-    let fields = move || {
-        let paths: &[N] = match unknown() {
-            Unknown::Hours => &[],
-            Unknown::Bank => &[N::WantedH, N::AgeingPercent, N::MarginPercent],
-            Unknown::Draw | Unknown::Depth => &[N::WantedH],
-        };
-        paths
-            .iter()
-            .map(|&field| number_field(state, Path::Night(field)))
-            .collect()
-    };
-    let choices = h("div", "grid")
-        .child(choice(
-            "unknown",
-            words::ASK_FOR,
-            || words::UNKNOWNS.map(str::to_owned).to_vec(),
-            move || {
-                UNKNOWNS
-                    .iter()
-                    .position(|&other| other == unknown())
-                    .unwrap_or(0)
-            },
-            move |index| {
-                state.edit(|plan| {
-                    plan.night.unknown = UNKNOWNS.get(index).copied().unwrap_or_default()
-                })
-            },
-        ))
-        .child(mode_choice(state));
-    h("div", "")
-        .child(
-            h("div", "outcome")
-                .live_class("stale", move || state.is_stale())
-                .child(said)
-                .child(stale_mark(state))
-                .child(tables(state)),
-        )
-        .child(choices)
-        .child(h("div", "grid").live_children(move || (unknown() as u8).to_string(), fields))
+    });
+    move || {
+        let sentences = sentences.get().into_iter();
+        let one = |text| view! { <p class="answer">{text}</p> };
+        sentences.map(one).collect_view()
+    }
 }
 
 /// Each unit's modes, by address.
@@ -93,11 +90,13 @@ fn places(plan: &Plan) -> Vec<(usize, usize)> {
 }
 
 /// Which mode is asked about; it also leads the first answer.
-fn mode_choice(state: State) -> El {
+#[component]
+fn ModeChoice() -> impl IntoView {
+    let state = State::here();
     let names = move || {
         state.with_plan(|plan| {
-            places(plan)
-                .into_iter()
+            let places = places(plan).into_iter();
+            places
                 .map(|(unit, mode)| wording::full_mode_name(plan, unit, mode))
                 .collect()
         })
@@ -105,10 +104,8 @@ fn mode_choice(state: State) -> El {
     let chosen = move || {
         state.with_plan(|plan| {
             let asked = (plan.night.asked_unit, plan.night.asked_mode);
-            places(plan)
-                .iter()
-                .position(|&place| place == asked)
-                .unwrap_or(0)
+            let place = places(plan).iter().position(|&place| place == asked);
+            place.unwrap_or(0)
         })
     };
     let choose = move |index: usize| {
@@ -118,59 +115,62 @@ fn mode_choice(state: State) -> El {
             }
         });
     };
-    choice("asked-mode", words::ASK_MODE, names, chosen, choose)
+    view! {
+        <Choice id="asked-mode" label=words::ASK_MODE names=names chosen=chosen choose=choose />
+    }
 }
 
 /// What a needed bank is made of, for each bank asked about.
-fn tables(state: State) -> El {
-    let needed = move || {
+#[component]
+fn Tables() -> impl IntoView {
+    let state = State::here();
+    let tables = move |_| {
         state.with_answer(|answer| {
-            let banks = answer
-                .sizing
-                .iter()
-                .filter_map(|sizing| match sizing.found {
-                    Found::Bank(needed) => Some(needed),
-                    _ => None,
-                });
-            banks.collect::<Vec<NeededBank>>()
+            let banks = answer.sizing.iter().filter_map(|sizing| match &sizing.found {
+                Found::Bank(needed) => Some(table(needed)),
+                _ => None,
+            });
+            banks.collect_view().into_any()
         })
     };
-    h("div", "").live_children(
-        // Whatever else the plan says may change the bank that is needed.
-        move || state.turn(),
-        move || needed().iter().map(table).collect(),
-    )
+    // Whatever else the plan says may change the bank that is needed.
+    view! { <div>{anew(move || state.turn(), tables)}</div> }
 }
 
-fn table(needed: &NeededBank) -> El {
-    let row = |head: &str, cells: &[String]| {
-        let span = if cells.len() == 1 { "2" } else { "1" };
-        h("tr", "")
-            .child(h("th", "").attr("scope", "row").text(head))
-            .children(
-                cells
-                    .iter()
-                    .map(|cell| h("td", "").attr("colspan", span).text(cell)),
-            )
-    };
+fn table(needed: &NeededBank) -> impl IntoView + use<> {
     let both = |ah, wh| [number::with_unit(ah, "Ah"), number::with_unit(wh, "Wh")];
-    let rows = [
-        row(
-            words::JUST_ENOUGH,
-            &both(needed.needed_ah, needed.needed_wh),
-        ),
-        row(
+    let needs = [
+        (words::JUST_ENOUGH, both(needed.needed_ah, needed.needed_wh)),
+        (
             words::WITH_RESERVE,
-            &both(needed.with_reserve_ah, needed.with_reserve_wh),
-        ),
-        row(words::BLOCKS, &[wording::blocks_in_words(needed)]),
-        row(
-            words::THEY_RUN,
-            &[wording::new_and_aged(
-                needed.hours_new_h,
-                needed.hours_aged_h,
-            )],
+            both(needed.with_reserve_ah, needed.with_reserve_wh),
         ),
     ];
-    h("table", "terms").child(h("tbody", "").children(rows))
+    let needs = needs.map(|(head, [ah, wh])| {
+        view! {
+            <tr>
+                <th scope="row">{head}</th>
+                <td>{ah}</td>
+                <td>{wh}</td>
+            </tr>
+        }
+    });
+    let hours = wording::new_and_aged(needed.hours_new_h, needed.hours_aged_h);
+    let says = [
+        (words::BLOCKS, wording::blocks_in_words(needed)),
+        (words::THEY_RUN, hours),
+    ];
+    let says = says.map(|(head, cell)| {
+        view! {
+            <tr>
+                <th scope="row">{head}</th>
+                <td colspan="2">{cell}</td>
+            </tr>
+        }
+    });
+    view! {
+        <table class="terms">
+            <tbody>{needs.collect_view()} {says.collect_view()}</tbody>
+        </table>
+    }
 }

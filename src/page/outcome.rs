@@ -1,71 +1,71 @@
 //! The answer: sentences first, then the night ribbon, then the working.
 
 use super::{
-    dom::{El, h, named_fold},
-    ribbon::night_ribbon,
+    kit::{Fold, Sentences, anew},
+    ribbon::NightRibbon,
     state::State,
 };
 use crate::{
     answer::RunAnswer,
-    finding::Severity,
+    finding::{Finding, Severity},
+    plan::Plan,
     wording::{self, words},
 };
+use leptos::prelude::*;
 
 /// The answer to "How long will it run?".
-pub fn outcome(state: State) -> El {
+#[component]
+pub fn Outcome() -> impl IntoView {
+    let state = State::here();
     let sentence =
         move || lead(state, wording::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into());
-    let detail = h("p", "detail")
-        .live_text(move || lead(state, |_, run| wording::run_detail(run)).unwrap_or_default());
-    said(state, "answer", sentence, [detail])
-        .child(night_ribbon(state))
-        .child(findings(state, false))
-        .child(readings(state))
-        .child(named_fold("fold", words::SHOW_WORKING, move || {
-            vec![working(state)]
-        }))
+    let detail = move || lead(state, |_, run| wording::run_detail(run)).unwrap_or_default();
+    view! {
+        <Said id="answer" sentence=sentence details=move || view! { <p class="detail">{detail}</p> }>
+            <NightRibbon />
+            <Findings notes=false />
+            <Readings />
+            <Fold title=|| words::SHOW_WORKING>
+                <Working />
+            </Fold>
+        </Said>
+    }
 }
 
 /// An answer, read out when it changes: its sentence, lines under it, and whether it
 /// is of the last good numbers. What hangs on it may be put in as well.
-pub fn said(
-    state: State,
-    id: &str,
-    sentence: impl Fn() -> String + 'static,
-    details: impl IntoIterator<Item = El>,
-) -> El {
-    let said = h("div", "")
-        .attr("role", "status")
-        .attr("aria-live", "polite")
-        .child(h("p", "answer").attr("id", id).live_text(sentence))
-        .children(details)
-        .child(stale_mark(state));
-    h("div", "outcome")
-        .live_class("stale", move || state.is_stale())
-        .child(said)
-}
-
-/// Sentences as a list, built anew when they change.
-pub fn sentences(class: &str, all: impl Fn() -> Vec<String> + Copy + Send + Sync + 'static) -> El {
-    h("ul", class).live_children(
-        move || all().join("\n"),
-        move || all().iter().map(|text| h("li", "").text(text)).collect(),
-    )
+#[component]
+pub fn Said(
+    id: &'static str,
+    sentence: impl Fn() -> String + Send + Sync + 'static,
+    #[prop(into, optional)] details: ViewFn,
+    #[prop(optional)] children: Option<Children>,
+) -> impl IntoView {
+    let state = State::here();
+    view! {
+        <div class="outcome" class:stale=move || state.is_stale()>
+            <div role="status" aria-live="polite">
+                <p class="answer" id=id>
+                    {sentence}
+                </p>
+                {details.run()}
+                <StaleMark />
+            </div>
+            {children.map(|children| children())}
+        </div>
+    }
 }
 
 /// Says that the answer is of the last good numbers.
-pub fn stale_mark(state: State) -> El {
-    h("p", "stale-mark").live_text(move || {
-        if state.is_stale() {
-            words::STALE.into()
-        } else {
-            String::new()
-        }
-    })
+#[component]
+pub fn StaleMark() -> impl IntoView {
+    let state = State::here();
+    let words = move || if state.is_stale() { words::STALE } else { "" };
+    view! { <p class="stale-mark">{words}</p> }
 }
 
 /// Something of the run that leads: the mode that the night asks for.
-fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> Option<String> {
+fn lead(state: State, of: impl Fn(&Plan, &RunAnswer) -> String) -> Option<String> {
     state.with_plan(|plan| {
         state.with_answer(|answer| {
             let asked = (plan.night.asked_unit, plan.night.asked_mode);
@@ -76,17 +76,16 @@ fn lead(state: State, of: impl Fn(&crate::plan::Plan, &RunAnswer) -> String) -> 
 }
 
 /// What the engine has to say beside the numbers.
-fn findings(state: State, notes: bool) -> El {
+#[component]
+fn Findings(notes: bool) -> impl IntoView {
+    let state = State::here();
     let said = move || {
         state.with_answer(|answer| {
-            let wanted = answer
-                .findings
-                .iter()
-                .filter(|f| (f.severity == Severity::Note) == notes);
+            let wanted = answer.findings.iter().filter(|one| is_note(one) == notes);
             let units = state.with_plan(|plan| plan.show);
             wanted
                 .map(|one| wording::finding_sentence(one, units))
-                .collect::<Vec<_>>()
+                .collect()
         })
     };
     let class = if notes {
@@ -94,60 +93,64 @@ fn findings(state: State, notes: bool) -> El {
     } else {
         "findings cautions-now"
     };
-    sentences(class, said)
+    view! { <Sentences class=class all=said /> }
+}
+
+fn is_note(finding: &Finding) -> bool {
+    finding.severity == Severity::Note
 }
 
 /// Notes fold away: nothing in them is wrong.
-fn readings(state: State) -> El {
-    let fold = named_fold("fold small", words::READINGS, move || {
-        vec![findings(state, true)]
-    });
-    fold.live_flag("hidden", move || {
-        let is_note = |finding: &crate::finding::Finding| finding.severity == Severity::Note;
+#[component]
+fn Readings() -> impl IntoView {
+    let state = State::here();
+    let none = Signal::derive(move || {
         !state.with_answer(|answer| answer.findings.iter().any(is_note))
-    })
+    });
+    view! {
+        <Fold class="fold small" title=|| words::READINGS hidden=none>
+            <Findings notes=true />
+        </Fold>
+    }
 }
 
 /// The formula with this plan's numbers in it, for each run.
-fn working(state: State) -> El {
-    h("div", "working").live_children(
-        move || {
-            // Anything in the plan may change the working.
-            state.turn()
-        },
-        move || {
-            state.with_plan(|plan| {
-                state.with_answer(|answer| {
-                    let runs = answer.runs.iter();
-                    runs.flat_map(|run| run_working(&wording::run_title(plan, answer, run), run))
-                        .collect()
-                })
+#[component]
+fn Working() -> impl IntoView {
+    let state = State::here();
+    let runs = move |_| {
+        state.with_plan(|plan| {
+            state.with_answer(|answer| {
+                let runs = answer.runs.iter();
+                let one = |run| run_working(wording::run_title(plan, answer, run), run);
+                runs.map(one).collect_view().into_any()
             })
-        },
-    )
+        })
+    };
+    // Anything in the plan may change the working.
+    view! { <div class="working">{anew(move || state.turn(), runs)}</div> }
 }
 
-fn run_working(title: &str, run: &RunAnswer) -> Vec<El> {
+fn run_working(title: String, run: &RunAnswer) -> impl IntoView + use<> {
+    let formula = run.working.formula;
     let rows = run.working.terms.iter().map(|term| {
-        h("tr", "")
-            .child(
-                h("th", "")
-                    .attr("scope", "row")
-                    .text(wording::term_label(term.name)),
-            )
-            .child(h("td", "").text(&wording::working_value(term)))
+        view! {
+            <tr>
+                <th scope="row">{wording::term_label(term.name)}</th>
+                <td>{wording::working_value(term)}</td>
+            </tr>
+        }
     });
-    let shares = run
-        .spread_from
-        .iter()
-        .take(4)
-        .map(|share| h("li", "").text(&wording::share_sentence(share)));
-    vec![
-        h("h3", "").text(title),
-        h("p", "formula").text(wording::formula_text(run.working.formula)),
-        h("table", "terms").child(h("tbody", "").children(rows)),
-        h("p", "source").text(wording::source_text(run.working.formula)),
-        h("p", "").text(words::SPREAD_FROM),
-        h("ul", "").children(shares),
-    ]
+    let shares = run.spread_from.iter().take(4);
+    let shares = shares.map(|share| view! { <li>{wording::share_sentence(share)}</li> });
+    view! {
+        <h3>{title}</h3>
+        <p class="formula">{wording::formula_text(formula)}</p>
+        <table class="terms">
+            <tbody>{rows.collect_view()}</tbody>
+        </table>
+        <p class="source">{wording::source_text(formula)}</p>
+        <p>{words::SPREAD_FROM}</p>
+        <ul>{shares.collect_view()}</ul>
+    }
 }

@@ -9,11 +9,11 @@
 
 use super::{
     browser::{document, listen, window},
-    dom::{El, button, h},
-    reactive::*,
+    kit::{Press, anew},
     state::State,
 };
 use crate::wording::{Notice, words};
+use leptos::prelude::*;
 use std::cell::Cell;
 
 /// How far a part is: `coming`, `missing`, or empty once it is there.
@@ -102,37 +102,37 @@ pub fn there_or_said(state: State) -> Option<There> {
 }
 
 /// What `build` builds of the folded questions; until then a line on how far they are.
-pub fn place(build: impl Fn(AllThere) -> Vec<El> + 'static) -> El {
-    bring();
-    let moved = RwSignal::new(false);
-    listen("till-morning-later", move || moved.set(true));
-    let how_far = move || {
-        moved.get();
-        sign(LATER)
-    };
-    h("div", "").live_children(how_far, move || match all_there() {
+pub fn place(build: impl Fn(AllThere) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
+    let inside = move |sign: String| match all_there() {
         Some(there) => build(there),
-        None if sign(LATER) == "coming" => vec![say(words::PART_COMING)],
-        None => vec![
-            say(words::PART_MISSING),
-            button("quiet", words::PART_AGAIN, bring),
-        ],
-    })
+        None if sign == "coming" => {
+            view! { <p class="hint" role="status">{words::PART_COMING}</p> }.into_any()
+        }
+        None => view! {
+            <p class="hint" role="status">
+                {words::PART_MISSING}
+            </p>
+            <Press class="quiet" words=words::PART_AGAIN press=bring />
+        }
+        .into_any(),
+    };
+    view! { <div>{anew(later_sign(), inside)}</div> }.into_any()
 }
 
 /// What `build` builds of the later part, where the page is whole without it: nothing
 /// until it is there.
-pub fn extra(build: impl Fn(AllThere) -> Vec<El> + 'static) -> El {
-    bring();
-    let moved = RwSignal::new(false);
-    listen("till-morning-later", move || moved.set(true));
-    let how_far = move || {
-        moved.get();
-        sign(LATER)
-    };
-    h("div", "").live_children(how_far, move || all_there().map_or_else(Vec::new, &build))
+pub fn extra(build: impl Fn(AllThere) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
+    let inside = move |_| all_there().map_or_else(|| ().into_any(), &build);
+    view! { <div>{anew(later_sign(), inside)}</div> }.into_any()
 }
 
-fn say(words: &str) -> El {
-    h("p", "hint").attr("role", "status").text(words)
+/// How far the folded questions are, from now on.
+fn later_sign() -> impl Fn() -> String + Send + Sync + 'static {
+    bring();
+    let moved = Trigger::new();
+    listen("till-morning-later", move || moved.notify());
+    move || {
+        moved.track();
+        sign(LATER)
+    }
 }

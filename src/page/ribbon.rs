@@ -1,21 +1,24 @@
 //! The night ribbon's place in the page.
 
-use super::{
-    dom::{El, h},
-    reactive::*,
-    state::State,
-};
+use super::state::State;
 use crate::{drawing, wording::words};
+use leptos::prelude::*;
 
 /// Bars for all runs, with their names and hours, on one clock.
-pub fn night_ribbon(state: State) -> El {
-    let drawing = h("div", "").live_markup(move || {
+#[component]
+pub fn NightRibbon() -> impl IntoView {
+    let state = State::here();
+    let drawn = Memo::new(move |_| {
         let width = state.width.get();
         state.with_plan(|plan| {
             state.with_answer(|answer| drawing::night_ribbon(plan, answer, width))
         })
     });
-    h("figure", "ribbon")
-        .child(drawing)
-        .child(h("figcaption", "").text(words::RIBBON_CAPTION))
+    view! {
+        <figure class="ribbon">
+            // Its texts are escaped by the drawing.
+            <div inner_html=move || drawn.get()></div>
+            <figcaption>{words::RIBBON_CAPTION}</figcaption>
+        </figure>
+    }
 }

@@ -1,48 +1,63 @@
 //! Long work in slices, between which the page breathes.
 //!
-//! No worker: the page also runs as one file and in frames that forbid workers.
+//! Work is an async function that takes its steps through a [`Turn`], which rests
+//! between two slices and ends the work when something newer was begun. No worker:
+//! the page also runs as one file and in frames that forbid workers.
 
-use crate::page::{browser::later, reactive::*, turns::soon};
-use std::{sync::Arc, time::Duration};
+use crate::page::{browser::later, turns::spawn};
+use leptos::prelude::*;
+use std::{future::poll_fn, sync::Arc, task::Poll, time::Duration};
 
 /// How long the page may be held up by a slice.
 const SLICE_MS: f64 = 12.0;
 /// Rest after a key, so that fast typing does not start what it throws away.
 const REST: Duration = Duration::from_millis(40);
+/// For what no key begins.
+pub const NO_REST: Duration = Duration::ZERO;
 
-/// One line of work: what is begun anew stops what was there before.
+/// A lane of work: what is begun anew ends what was going on in it.
 #[derive(Clone, Copy)]
-pub struct Line {
+pub struct Lane {
     turn: StoredValue<usize>,
 }
 
-/// A place in that line.
+/// The work that is going on in a lane, for as long as it is.
 #[derive(Clone, Copy)]
 pub struct Turn {
-    line: Line,
+    lane: Lane,
     turn: usize,
 }
 
-impl Line {
+/// Something newer was begun.
+#[derive(Clone, Copy, Debug)]
+pub struct Superseded;
+
+impl Lane {
     pub fn new() -> Self {
         Self {
             turn: StoredValue::new(0),
         }
     }
 
-    /// Stops what is going on, and begins after a short rest.
-    pub fn begin(self, work: impl FnOnce(Turn) + 'static) {
+    /// Ends what is going on, and begins after a short rest.
+    pub fn begin<W: Future + 'static>(self, work: impl FnOnce(Turn) -> W + 'static) {
         self.begin_after(REST, work);
     }
 
     /// The same after another rest: a longer one for what cannot be sliced.
-    pub fn begin_after(self, rest: Duration, work: impl FnOnce(Turn) + 'static) {
+    pub fn begin_after<W: Future + 'static>(
+        self,
+        rest: Duration,
+        work: impl FnOnce(Turn) -> W + 'static,
+    ) {
         let turn = self.turn.get_value() + 1;
         self.turn.set_value(turn);
-        let turn = Turn { line: self, turn };
+        let turn = Turn { lane: self, turn };
         later(rest, move || {
             if turn.is_present() {
-                work(turn);
+                spawn(async move {
+                    work(turn).await;
+                });
             }
         });
     }
@@ -50,40 +65,64 @@ impl Line {
 
 impl Turn {
     fn is_present(self) -> bool {
-        self.line.turn.get_value() == self.turn
+        // A lane that is gone with its part of the page has no work going on.
+        self.lane.turn.try_get_value() == Some(self.turn)
     }
 
-    /// Calls `step` until it says that all is done, and then `done`. `at_most` is how
-    /// many steps a slice may have whatever the clock says: some clocks are coarse.
-    pub fn run(
+    /// Lets the page breathe: for work that comes in pieces of its own.
+    ///
+    /// # Errors
+    /// When something newer was begun in between.
+    pub async fn rest(self) -> Result<(), Superseded> {
+        breathe().await;
+        if self.is_present() { Ok(()) } else { Err(Superseded) }
+    }
+
+    /// Calls `step` until it says that all is done. `at_most` is how many steps a slice
+    /// may have whatever the clock says: some clocks are coarse.
+    ///
+    /// # Errors
+    /// When something newer was begun in between; `step` is not called after that.
+    pub async fn run(
         self,
         at_most: u32,
-        step: impl FnMut() -> bool + 'static,
-        done: impl FnOnce() + 'static,
-    ) {
-        self.slice(at_most, Box::new(step), Box::new(done));
+        mut step: impl FnMut() -> bool,
+    ) -> Result<(), Superseded> {
+        self.slices(at_most, &mut step).await
     }
 
-    #[inline(never)]
-    fn slice(self, at_most: u32, mut step: Box<dyn FnMut() -> bool>, done: Box<dyn FnOnce()>) {
-        soon(move || {
-            if !self.is_present() {
-                return;
-            }
+    async fn slices(
+        self,
+        at_most: u32,
+        step: &mut dyn FnMut() -> bool,
+    ) -> Result<(), Superseded> {
+        loop {
+            self.rest().await?;
             let since = js_sys::Date::now();
-            let mut left = at_most.max(1);
-            loop {
+            for _ in 0..at_most.max(1) {
                 if step() {
-                    return done();
+                    return Ok(());
                 }
-                left -= 1;
-                if left == 0 || js_sys::Date::now() - since >= SLICE_MS {
+                if js_sys::Date::now() - since >= SLICE_MS {
                     break;
                 }
             }
-            self.slice(at_most, step, done);
-        });
+        }
     }
+}
+
+/// Lets everything else that waits have its turn first.
+async fn breathe() {
+    let mut has_rested = false;
+    poll_fn(move |context| {
+        if has_rested {
+            return Poll::Ready(());
+        }
+        has_rested = true;
+        context.waker().wake_by_ref();
+        Poll::Pending
+    })
+    .await;
 }
 
 /// What such work came to: that of the numbers before stays until it is there.
@@ -120,6 +159,11 @@ impl<T: Send + Sync + 'static> Late<T> {
 
     pub fn get(self) -> Option<Arc<T>> {
         self.value.get()
+    }
+
+    /// The same without following it: for a press.
+    pub fn get_now(self) -> Option<Arc<T>> {
+        self.value.get_untracked()
     }
 
     pub fn is_coming(self) -> bool {

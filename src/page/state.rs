@@ -1,6 +1,6 @@
 //! The page's state: one draft, and everything else derived from it.
 
-use super::reactive::*;
+use leptos::prelude::*;
 use crate::{
     answer::{self, Answer, Curves},
     plan::{Path, Plan, draft::Draft},
@@ -52,6 +52,11 @@ fn take<T>(change: &mut Option<impl FnOnce(&mut T)>, on: &mut T) {
 }
 
 impl State {
+    /// The state of the page that a component stands in.
+    pub fn here() -> Self {
+        leptos::context::use_context().expect("a state is provided at the page's root")
+    }
+
     pub fn new(draft: Draft) -> Self {
         let (draft, curves) = (RwSignal::new(draft), RwSignal::new(false));
         let plan = Memo::new(move |_| draft.with(|draft| draft.plan.clone()));

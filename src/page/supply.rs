@@ -2,9 +2,9 @@
 //! stands. A form by itself: the questions of the day and of the wiring share it.
 
 use super::{
-    choose::{Chosen, choose},
-    dom::{El, button, h, named_fold},
-    field::number_field_at,
+    choose::{Chosen, OpenChoice},
+    field::NumberField,
+    kit::{Fold, Press, anew},
     state::State,
 };
 use crate::{
@@ -18,21 +18,36 @@ use crate::{
     },
     wording::{self, day_words as words},
 };
+use leptos::prelude::*;
+
+
+
+const CONTROLLER: Chosen<ControllerKind> = Chosen {
+    label: words::CONTROLLER,
+    name: words::controller_name,
+    assumed: ControllerKind::Tracking,
+};
+const BANK_PLACE: Chosen<BankPlace> = Chosen {
+    label: words::BANK_PLACE,
+    name: words::bank_place_name,
+    assumed: BankPlace::Cabin,
+};
+const MOUNTING: Chosen<Mounting> = Chosen {
+    label: words::MOUNTING,
+    name: words::mounting_name,
+    assumed: Mounting::FlatOnRoof,
+};
+const FED_BY: Chosen<ChargerKind> = Chosen {
+    label: words::FED_BY,
+    name: words::charger_name,
+    assumed: ChargerKind::Shore,
+};
 
 /// The whole form. `at` keeps the ids of two forms on one page apart; it may be
 /// empty in one of them.
-pub fn supply(state: State, at: &'static str) -> Vec<El> {
-    let controller = Chosen {
-        label: words::CONTROLLER,
-        name: words::controller_name,
-        assumed: ControllerKind::Tracking,
-    };
-    let place = Chosen {
-        label: words::BANK_PLACE,
-        name: words::bank_place_name,
-        assumed: BankPlace::Cabin,
-    };
-    let id = |what: &str| format!("{at}-{what}");
+#[component]
+pub fn SupplyForm(at: &'static str) -> impl IntoView {
+    let field = move |field| view! { <NumberField path=Path::Supply(field) at=at /> };
     let rest = move || {
         let fields = [
             S::ControllerLimitA,
@@ -42,56 +57,58 @@ pub fn supply(state: State, at: &'static str) -> Vec<El> {
             S::PanelPowerPercentPerK,
             S::PanelVoltsPercentPerK,
         ];
-        vec![grid(fields.map(|field| {
-            number_field_at(state, Path::Supply(field), at)
-        }))]
+        fields.map(field).collect_view()
     };
-    vec![
-        h("h3", "").text(words::PANELS),
-        arrays(state, at),
-        grid([choose(state, &id("controller"), controller, |plan| {
-            Some(&mut plan.supply.controller)
-        })]),
-        named_fold("fold small", words::CONTROLLER_REST, rest),
-        h("h3", "").text(words::CHARGERS),
-        chargers(state, at),
-        h("h3", "").text(words::BANK_WARMTH),
-        grid([
-            choose(state, &id("bank-place"), place, |plan| {
-                Some(&mut plan.supply.bank_place)
-            }),
-            number_field_at(state, Path::Supply(S::BankC), at),
-        ]),
-    ]
-}
-
-fn grid(fields: impl IntoIterator<Item = El>) -> El {
-    h("div", "grid").children(fields)
+    view! {
+        <h3>{words::PANELS}</h3>
+        <Arrays at=at />
+        <div class="grid">
+            <OpenChoice
+                id=format!("{at}-controller")
+                chosen=CONTROLLER
+                place=|plan| Some(&mut plan.supply.controller)
+            />
+        </div>
+        <Fold class="fold small" title=|| words::CONTROLLER_REST>
+            <div class="grid">{rest()}</div>
+        </Fold>
+        <h3>{words::CHARGERS}</h3>
+        <Chargers at=at />
+        <h3>{words::BANK_WARMTH}</h3>
+        <div class="grid">
+            <OpenChoice
+                id=format!("{at}-bank-place")
+                chosen=BANK_PLACE
+                place=|plan| Some(&mut plan.supply.bank_place)
+            />
+            {field(S::BankC)}
+        </div>
+    }
 }
 
 /// Panels that lie alike, a card each.
-fn arrays(state: State, at: &'static str) -> El {
+#[component]
+fn Arrays(at: &'static str) -> impl IntoView {
+    let state = State::here();
     let count = move || state.with_plan(|plan| plan.supply.arrays.len());
-    let cards = move || {
-        let cards = (0..count()).map(|row| array(state, at, row, count()));
-        let add = (count() < MOST_ARRAYS).then(|| {
-            button("quiet", words::ADD_ARRAY, move || {
-                state.edit(|plan| plan.supply.arrays.push(Array::default()));
-            })
-        });
-        let none = (count() == 0).then(|| h("p", "hint").text(words::NO_ARRAY));
-        none.into_iter().chain(cards).chain(add).collect()
+    let add = move || state.edit(|plan| plan.supply.arrays.push(Array::default()));
+    let cards = move |count: usize| {
+        let cards = (0..count).map(|row| view! { <ArrayCard at=at row=row count=count /> });
+        view! {
+            {(count == 0).then(|| view! { <p class="hint">{words::NO_ARRAY}</p> })}
+            {cards.collect_view()}
+            {(count < MOST_ARRAYS)
+                .then(|| view! { <Press class="quiet" words=words::ADD_ARRAY press=add /> })}
+        }
+        .into_any()
     };
-    h("div", "").live_children(move || count().to_string(), cards)
+    view! { <div>{anew(count, cards)}</div> }
 }
 
-fn array(state: State, at: &'static str, row: usize, count: usize) -> El {
-    let mounting = Chosen {
-        label: words::MOUNTING,
-        name: words::mounting_name,
-        assumed: Mounting::FlatOnRoof,
-    };
-    let field = move |field| number_field_at(state, Path::Array(row, field), at);
+#[component]
+fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
+    let state = State::here();
+    let field = move |field| view! { <NumberField path=Path::Array(row, field) at=at /> };
     let rest = move || {
         let fields = [
             A::PanelsSeriesCount,
@@ -100,30 +117,35 @@ fn array(state: State, at: &'static str, row: usize, count: usize) -> El {
             A::PanelOpenV,
             A::PanelShortA,
         ];
-        vec![grid(fields.map(field))]
+        fields.map(field).collect_view()
     };
-    let slot = choose(
-        state,
-        &format!("{at}-mounting-{row}"),
-        mounting,
-        move |plan| plan.supply.arrays.get_mut(row).map(|one| &mut one.mounting),
-    );
-    card(&wording::numbered(words::ARRAY, row, count))
-        .child(
-            grid([A::RatedW, A::ShadingPercent, A::TiltDeg, A::AzimuthDeg].map(field)).child(slot),
-        )
-        .child(named_fold("fold small", words::PANEL_SHEET, rest))
-        .child(button("quiet", words::REMOVE_ARRAY, move || {
-            state.change(|draft| draft.remove(Path::Arrays, row));
-        }))
-}
-
-fn card(title: &str) -> El {
-    h("fieldset", "card").child(h("legend", "").text(title))
+    let main = [A::RatedW, A::ShadingPercent, A::TiltDeg, A::AzimuthDeg];
+    let remove = move || state.change(|draft| draft.remove(Path::Arrays, row));
+    view! {
+        <fieldset class="card">
+            <legend>{wording::numbered(words::ARRAY, row, count)}</legend>
+            <div class="grid">
+                {main.map(field).collect_view()}
+                <OpenChoice
+                    id=format!("{at}-mounting-{row}")
+                    chosen=MOUNTING
+                    place=move |plan| {
+                        plan.supply.arrays.get_mut(row).map(|one| &mut one.mounting)
+                    }
+                />
+            </div>
+            <Fold class="fold small" title=|| words::PANEL_SHEET>
+                <div class="grid">{rest()}</div>
+            </Fold>
+            <Press class="quiet" words=words::REMOVE_ARRAY press=remove />
+        </fieldset>
+    }
 }
 
 /// Shore, engine and generator.
-fn chargers(state: State, at: &'static str) -> El {
+#[component]
+fn Chargers(at: &'static str) -> impl IntoView {
+    let state = State::here();
     // The kind decides which fields a card has.
     let kinds = move || {
         state.with_plan(|plan| {
@@ -131,35 +153,27 @@ fn chargers(state: State, at: &'static str) -> El {
             kinds.map(Charger::kind_taken).collect::<Vec<_>>()
         })
     };
-    let cards = move || {
-        let all = kinds();
-        let count = all.len();
-        let cards = all
-            .into_iter()
-            .enumerate()
-            .map(|(row, kind)| charger(state, at, (row, count), kind));
-        let add = (count < MOST_CHARGERS).then(|| {
-            button("quiet", words::ADD_CHARGER, move || {
-                state.edit(|plan| plan.supply.chargers.push(Charger::default()));
-            })
-        });
-        let none = (count == 0).then(|| h("p", "hint").text(words::NO_CHARGER));
-        none.into_iter().chain(cards).chain(add).collect()
+    let add = move || state.edit(|plan| plan.supply.chargers.push(Charger::default()));
+    let cards = move |kinds: Vec<ChargerKind>| {
+        let count = kinds.len();
+        let cards = kinds.into_iter().enumerate();
+        let card =
+            |(row, kind)| view! { <ChargerCard at=at row=row count=count kind=kind /> };
+        view! {
+            {(count == 0).then(|| view! { <p class="hint">{words::NO_CHARGER}</p> })}
+            {cards.map(card).collect_view()}
+            {(count < MOST_CHARGERS)
+                .then(|| view! { <Press class="quiet" words=words::ADD_CHARGER press=add /> })}
+        }
+        .into_any()
     };
-    h("div", "").live_children(move || format!("{:?}", kinds()), cards)
+    view! { <div>{anew(kinds, cards)}</div> }
 }
 
-fn charger(state: State, at: &'static str, (row, count): (usize, usize), kind: ChargerKind) -> El {
-    let fed = Chosen {
-        label: words::FED_BY,
-        name: words::charger_name,
-        assumed: ChargerKind::Shore,
-    };
-    let field = move |field| number_field_at(state, Path::Charger(row, field), at);
-    let slot = choose(state, &format!("{at}-fed-{row}"), fed, move |plan| {
-        plan.supply.chargers.get_mut(row).map(|one| &mut one.kind)
-    });
-    let fuel = (kind == ChargerKind::Generator).then(|| [G::FuelL, G::FuelLPerKwh].map(field));
+#[component]
+fn ChargerCard(at: &'static str, row: usize, count: usize, kind: ChargerKind) -> impl IntoView {
+    let state = State::here();
+    let field = move |field| view! { <NumberField path=Path::Charger(row, field) at=at /> };
     let fields = [
         G::MostA,
         G::SourceW,
@@ -168,14 +182,23 @@ fn charger(state: State, at: &'static str, (row, count): (usize, usize), kind: C
         G::EfficiencyPercent,
         G::HoldV,
     ];
-    card(&wording::numbered(words::CHARGER, row, count))
-        .child(
-            grid([slot])
-                .children(fields.map(field))
-                .children(fuel.into_iter().flatten()),
-        )
-        .child(h("p", "hint").text(words::charger_hint(kind)))
-        .child(button("quiet", words::REMOVE_CHARGER, move || {
-            state.change(|draft| draft.remove(Path::Chargers, row));
-        }))
+    let fuel = (kind == ChargerKind::Generator)
+        .then(|| [G::FuelL, G::FuelLPerKwh].map(field).collect_view());
+    let remove = move || state.change(|draft| draft.remove(Path::Chargers, row));
+    view! {
+        <fieldset class="card">
+            <legend>{wording::numbered(words::CHARGER, row, count)}</legend>
+            <div class="grid">
+                <OpenChoice
+                    id=format!("{at}-fed-{row}")
+                    chosen=FED_BY
+                    place=move |plan| plan.supply.chargers.get_mut(row).map(|one| &mut one.kind)
+                />
+                {fields.map(field).collect_view()}
+                {fuel}
+            </div>
+            <p class="hint">{words::charger_hint(kind)}</p>
+            <Press class="quiet" words=words::REMOVE_CHARGER press=remove />
+        </fieldset>
+    }
 }

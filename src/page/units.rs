@@ -1,8 +1,8 @@
 //! The cooling unit: what feeds it, and another to lay beside.
 
 use super::{
-    dom::{El, button, h},
-    field::{choice, name_field, number_field},
+    field::{Choice, NumberField, TextField},
+    kit::{Press, anew},
     state::State,
 };
 use crate::{
@@ -13,94 +13,99 @@ use crate::{
     },
     wording::{self, words},
 };
+use leptos::prelude::*;
 
 /// The button for another unit, and those to remove one.
-pub fn units(state: State) -> El {
+#[component]
+pub fn Units() -> impl IntoView {
+    let state = State::here();
     let count = move || state.with_plan(|plan| plan.units.len());
-    h("div", "").live_children(
-        move || count().to_string(),
-        move || {
-            let add = (count() < MOST_UNITS).then(|| {
-                button("quiet", words::ADD_UNIT, move || {
-                    state.edit(|plan| plan.units.extend(plan.units.last().cloned()));
-                })
-            });
-            let removable = if count() > 1 { count() } else { 0 };
-            let remove = (0..removable).map(|unit| {
-                button(
-                    "quiet",
-                    &wording::numbered(words::REMOVE_UNIT, unit, removable),
-                    move || {
-                        state.change(|draft| draft.remove(Path::Units, unit));
-                    },
-                )
-            });
-            add.into_iter().chain(remove).collect()
-        },
-    )
+    let add = move || state.edit(|plan| plan.units.extend(plan.units.last().cloned()));
+    let remove = move |unit| state.change(|draft| draft.remove(Path::Units, unit));
+    let buttons = move |count: usize| {
+        let removable = if count > 1 { count } else { 0 };
+        let remove = (0..removable).map(|unit| {
+            let words = wording::numbered(words::REMOVE_UNIT, unit, removable);
+            view! { <Press class="quiet" words=words press=move || remove(unit) /> }
+        });
+        view! {
+            {(count < MOST_UNITS)
+                .then(|| view! { <Press class="quiet" words=words::ADD_UNIT press=add /> })}
+            {remove.collect_view()}
+        }
+        .into_any()
+    };
+    view! { <div>{anew(count, buttons)}</div> }
+}
+
+/// The kinds of feed, in the order of their names.
+fn feed_place(feed: Option<Feed>) -> usize {
+    match feed {
+        Some(Feed::DcDc { .. }) => 1,
+        Some(Feed::Inverter { .. }) => 2,
+        _ => 0,
+    }
+}
+
+fn feed_at(place: usize) -> Feed {
+    match place {
+        1 => Feed::usual_dc_dc(),
+        2 => Feed::usual_inverter(),
+        _ => Feed::Direct,
+    }
+}
+
+const fn feed_fields(place: usize) -> &'static [U] {
+    match place {
+        1 => &[U::OutputV, U::EfficiencyPercent, U::IdleW, U::LimitA],
+        2 => &[
+            U::NoLoadW,
+            U::ProportionalLossPercent,
+            U::SquareLossPercentPerKw,
+            U::LimitW,
+            U::InverterCutoffV,
+        ],
+        _ => &[U::SupplyV, U::CutoffV],
+    }
 }
 
 /// How a unit is fed, for *What was assumed*.
-pub fn unit_rest(state: State, unit: usize) -> Vec<El> {
-    let kind = move || {
-        state.with_plan(|plan| match plan.units.get(unit).map(|unit| unit.feed) {
-            Some(Feed::DcDc { .. }) => 1,
-            Some(Feed::Inverter { .. }) => 2,
-            _ => 0,
-        })
-    };
-    let choose = move |index: usize| {
+#[component]
+pub fn UnitRest(unit: usize) -> impl IntoView {
+    let state = State::here();
+    let kind =
+        move || state.with_plan(|plan| feed_place(plan.units.get(unit).map(|unit| unit.feed)));
+    let choose = move |place: usize| {
         state.edit(|plan| {
             if let Some(unit) = plan.units.get_mut(unit) {
-                unit.feed = match index {
-                    1 => Feed::usual_dc_dc(),
-                    2 => Feed::usual_inverter(),
-                    _ => Feed::Direct,
-                };
+                unit.feed = feed_at(place);
             }
         });
     };
-    let fields = move |fields: &[U]| {
-        fields
-            .iter()
-            .map(|&field| number_field(state, Path::Unit(unit, field)))
-            .collect::<Vec<_>>()
-    };
-    let feeds = || words::FEEDS.map(str::to_owned).to_vec();
-    vec![
-        h("div", "grid")
-            .child(name_field(
-                state,
-                &format!("unit-name-{unit}"),
-                words::NAME,
-                move |plan| plan.units.get_mut(unit).map(|unit| &mut unit.name),
-            ))
-            .child(choice(
-                &format!("feed-{unit}"),
-                words::FEED,
-                feeds,
-                kind,
-                choose,
-            )),
-        h("div", "grid").live_children(
-            move || kind().to_string(),
-            move || match kind() {
-                1 => fields(&[U::OutputV, U::EfficiencyPercent, U::IdleW, U::LimitA]),
-                2 => fields(&[
-                    U::NoLoadW,
-                    U::ProportionalLossPercent,
-                    U::SquareLossPercentPerKw,
-                    U::LimitW,
-                    U::InverterCutoffV,
-                ]),
-                _ => fields(&[U::SupplyV, U::CutoffV]),
-            },
-        ),
-        h("div", "grid").children(fields(&[
-            U::CableLengthM,
-            U::CableAreaMm2,
-            U::CableTemperatureC,
-            U::ConnectionsMohm,
-        ])),
-    ]
+    let field = move |&field: &U| view! { <NumberField path=Path::Unit(unit, field) /> };
+    let fed = move |place: usize| feed_fields(place).iter().map(field).collect_view().into_any();
+    let cable = [
+        U::CableLengthM,
+        U::CableAreaMm2,
+        U::CableTemperatureC,
+        U::ConnectionsMohm,
+    ];
+    view! {
+        <div class="grid">
+            <TextField
+                id=format!("unit-name-{unit}")
+                label=words::NAME
+                place=move |plan| plan.units.get_mut(unit).map(|unit| &mut unit.name)
+            />
+            <Choice
+                id=format!("feed-{unit}")
+                label=words::FEED
+                names=|| words::FEEDS.map(str::to_owned).to_vec()
+                chosen=kind
+                choose=choose
+            />
+        </div>
+        <div class="grid">{anew(kind, fed)}</div>
+        <div class="grid">{cable.iter().map(field).collect_view()}</div>
+    }
 }

@@ -1,23 +1,24 @@
 //! What the blocks are asked and bear; and the panels' side.
 
-use super::{Answered, of_answer, table};
+use super::{Answered, OfAnswer, Table, lines};
 use crate::{
-    answer::wiring::{BankLimits, Burden},
-    page::{
-        dom::{El, h},
-        state::State,
-    },
+    answer::wiring::{BankLimits, Burden, WiringAnswer},
+    plan::Plan,
     wording::carry::{self as say, words},
 };
+use leptos::prelude::*;
 
 /// The blocks, through series and parallel.
-pub fn blocks(state: State, answer: Answered) -> El {
-    of_answer(state, answer, |_, answer| {
-        answer.bank.as_ref().map_or_else(Vec::new, of_bank)
-    })
+#[component]
+pub fn Blocks(answer: Answered) -> impl IntoView {
+    let show = |_: &Plan, answer: &WiringAnswer| {
+        let bank = answer.bank.as_ref();
+        bank.map_or_else(|| ().into_any(), of_bank)
+    };
+    view! { <OfAnswer answer=answer show=show /> }
 }
 
-fn of_bank(bank: &BankLimits) -> Vec<El> {
+fn of_bank(bank: &BankLimits) -> AnyView {
     let row = |name: &str, burden: &Burden| {
         let name = std::iter::once(name.to_owned());
         name.chain(say::burden_row(burden)).collect::<Vec<_>>()
@@ -31,34 +32,31 @@ fn of_bank(bank: &BankLimits) -> Vec<El> {
     let rows = rows
         .iter()
         .filter_map(|(name, burden)| Some(row(name, (*burden)?)));
-    let lines = [
+    let said = [
         say::start_line(bank),
         say::take_off_line(bank),
         say::string_fuse_line(bank),
     ];
-    let lines = lines
-        .into_iter()
-        .flatten()
-        .map(|text| h("p", "").text(&text));
-    [
-        h("h3", "").text(words::BLOCKS),
-        table("burdens", &words::BURDEN_HEADS, rows.collect()),
-    ]
-    .into_iter()
-    .chain(lines)
-    .collect()
+    view! {
+        <h3>{words::BLOCKS}</h3>
+        <Table class="burdens" heads=words::BURDEN_HEADS.into() rows=rows.collect() />
+        {lines(said.into_iter().flatten())}
+    }
+    .into_any()
 }
 
 /// The panels, if there are any.
-pub fn panels(state: State, answer: Answered) -> El {
-    of_answer(state, answer, |plan, answer| {
+#[component]
+pub fn Panels(answer: Answered) -> impl IntoView {
+    let show = |plan: &Plan, answer: &WiringAnswer| {
         let Some(side) = &answer.solar else {
-            return Vec::new();
+            return ().into_any();
         };
-        let lines = say::solar_lines(plan, side);
-        let lines = lines.iter().map(|text| h("p", "").text(text));
-        std::iter::once(h("h3", "").text(words::PANELS))
-            .chain(lines)
-            .collect()
-    })
+        view! {
+            <h3>{words::PANELS}</h3>
+            {lines(say::solar_lines(plan, side))}
+        }
+        .into_any()
+    };
+    view! { <OfAnswer answer=answer show=show /> }
 }

@@ -1,44 +1,55 @@
 //! Where it can hurt: the cautions that apply, each with its source.
 
-use super::{Answered, of_answer};
+use super::{Answered, OfAnswer};
 use crate::{
     answer::wiring::WiringAnswer,
-    page::{
-        dom::{El, h},
-        state::State,
-    },
     plan::Plan,
     wording::{
         self,
         carry::{self as say, words},
     },
 };
+use leptos::prelude::*;
 
-pub fn cautions(state: State, answer: Answered) -> El {
-    h("div", "")
-        .child(h("h3", "").text(words::CAUTIONS))
-        .child(of_answer(state, answer, |plan, answer| {
-            vec![list(plan, answer)]
-        }))
+#[component]
+pub fn CarryCautions(answer: Answered) -> impl IntoView {
+    view! {
+        <div>
+            <h3>{words::CAUTIONS}</h3>
+            <OfAnswer answer=answer show=list />
+        </div>
+    }
 }
 
 /// What follows from the numbers first, then what can hurt whatever they are.
-pub fn list(plan: &Plan, answer: &WiringAnswer) -> El {
-    let one = |text: &str, source: &str| {
-        let cite = (!source.is_empty()).then(|| h("cite", "").text(source));
-        h("li", "").text(text).text(" ").children(cite)
+pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
+    let one = |text: String, source: &'static str| {
+        let source = (!source.is_empty()).then(|| view! { <cite>{source}</cite> });
+        view! {
+            <li class="caution">
+                {text}
+                " "
+                {source}
+            </li>
+        }
     };
     let of_numbers = answer.notes.iter().map(|note| {
         let (text, source) = say::note(note);
-        one(&text, source).attr("class", "caution")
+        one(text, source)
     });
     let all = crate::answer::cautions(plan).into_iter();
     let of_plan = all.filter(|caution| caution.is_of_wiring());
     let of_plan = of_plan.map(|caution| {
-        let source = wording::caution_source(caution);
-        one(&wording::caution(plan, caution), source)
+        one(
+            wording::caution(plan, caution),
+            wording::caution_source(caution),
+        )
     });
-    h("ul", "cautions carry-cautions")
-        .children(of_numbers)
-        .children(of_plan)
+    view! {
+        <ul class="cautions carry-cautions">
+            {of_numbers.collect_view()}
+            {of_plan.collect_view()}
+        </ul>
+    }
+    .into_any()
 }

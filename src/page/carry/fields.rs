@@ -2,163 +2,190 @@
 
 use crate::{
     page::{
-        choose::{Chosen, choose},
-        dom::{El, h, named_fold},
-        field::{choice, number_field, number_field_at, tick},
+        choose::{Chosen, OpenChoice},
+        field::{Choice, NumberField, Tick},
+        kit::{Fold, anew},
         state::State,
     },
     plan::{
         Path,
-        part::Choice,
-        wiring::{FuseKind, LaidField, Leg, Place, Strands, TakeOff, Wiring, WiringField},
+        part::Choice as _,
+        wiring::{
+            FuseKind, LaidField, Leg, Place, Strands, TakeOff, Wiring, WiringField as W,
+        },
     },
     wording::carry::{self as say, words},
 };
+use leptos::prelude::*;
+
+const PLACE: Chosen<Place> = Chosen {
+    label: words::WHERE,
+    name: say::place_name,
+    assumed: Place::Vehicle,
+};
+const TAKE_OFF: Chosen<TakeOff> = Chosen {
+    label: words::TAKE_OFF,
+    name: say::take_off_name,
+    assumed: TakeOff::SameEnd,
+};
+const STRANDS: Chosen<Strands> = Chosen {
+    label: words::STRANDS,
+    name: say::strands_name,
+    assumed: Strands::Fine,
+};
 
 /// The cables, leg by leg.
-pub fn cables(state: State) -> El {
-    named_fold("fold", words::FIELDS, move || {
-        let place = Chosen {
-            label: words::WHERE,
-            name: say::place_name,
-            assumed: Place::Vehicle,
-        };
-        let place = choose(state, "wiring-place", place, |plan| {
-            Some(&mut plan.wiring.place)
-        });
-        let legs = Leg::ALL.iter().map(|&leg| card(state, leg));
-        std::iter::once(h("div", "grid").child(place))
-            .chain(legs)
-            .collect()
-    })
+#[component]
+pub fn Cables() -> impl IntoView {
+    let legs = || {
+        let legs = Leg::ALL.iter().map(|&leg| view! { <LegCard leg=leg /> });
+        legs.collect_view()
+    };
+    view! {
+        <Fold title=|| words::FIELDS>
+            <div class="grid">
+                <OpenChoice
+                    id="wiring-place"
+                    chosen=PLACE
+                    place=|plan| Some(&mut plan.wiring.place)
+                />
+            </div>
+            {legs()}
+        </Fold>
+    }
 }
+
+const BANK_LIMITS: [W; 11] = [
+    W::StartA,
+    W::StartMs,
+    W::InverterPeakW,
+    W::BlockPeakA,
+    W::BlockPeakMs,
+    W::BlockChargeA,
+    W::ChargeLeastC,
+    W::BlockFaultA,
+    W::LinkMohm,
+    W::MostSeriesCount,
+    W::ColdestC,
+];
 
 /// What the blocks bear, and how they stand together.
-pub fn blocks(state: State) -> El {
-    use WiringField as W;
-    const FIELDS: [W; 11] = [
-        W::StartA,
-        W::StartMs,
-        W::InverterPeakW,
-        W::BlockPeakA,
-        W::BlockPeakMs,
-        W::BlockChargeA,
-        W::ChargeLeastC,
-        W::BlockFaultA,
-        W::LinkMohm,
-        W::MostSeriesCount,
-        W::ColdestC,
-    ];
-    named_fold("fold", words::BANK_LIMITS, move || {
-        let take_off = Chosen {
-            label: words::TAKE_OFF,
-            name: say::take_off_name,
-            assumed: TakeOff::SameEnd,
-        };
-        let take_off = choose(state, "wiring-take-off", take_off, |plan| {
-            Some(&mut plan.wiring.take_off)
-        });
-        let kind = fuse_kind(state, "wiring-fuse-kind");
-        vec![
-            h("div", "grid").child(take_off).child(kind),
-            h("div", "grid").children(FIELDS.map(|field| number_field(state, Path::Wiring(field)))),
-            flag(state, "wiring-mixed", words::MIXED, |wiring| {
-                &mut wiring.mixed_blocks
-            }),
-        ]
-    })
-}
-
-/// The kind of the main fuse, which may be left open.
-pub fn fuse_kind(state: State, id: &str) -> El {
-    maybe::<FuseKind>(
-        state,
-        (id, words::FUSE_KIND),
-        say::fuse_kind_name,
-        |wiring| &mut wiring.fuse_kind,
-    )
+#[component]
+pub fn BankLimits() -> impl IntoView {
+    let field = |field| view! { <NumberField path=Path::Wiring(field) /> };
+    let fields = move || BANK_LIMITS.map(field).collect_view();
+    view! {
+        <Fold title=|| words::BANK_LIMITS>
+            <div class="grid">
+                <OpenChoice
+                    id="wiring-take-off"
+                    chosen=TAKE_OFF
+                    place=|plan| Some(&mut plan.wiring.take_off)
+                />
+                <FuseKindChoice id="wiring-fuse-kind" />
+            </div>
+            <div class="grid">{fields()}</div>
+            <Flag
+                id="wiring-mixed"
+                label=words::MIXED
+                place=|wiring| &mut wiring.mixed_blocks
+            />
+        </Fold>
+    }
 }
 
 /// One leg: length and conductor, and behind a fold how it lies.
-fn card(state: State, leg: Leg) -> El {
-    let run = h("div", "grid").live_children(
-        move || state.with_plan(|plan| plan.night.asked_unit.to_string()),
-        move || {
-            let unit = state.with_plan(|plan| plan.night.asked_unit);
-            leg.run_paths(unit)
-                .map(|path| number_field_at(state, path, "carry"))
-                .to_vec()
-        },
-    );
-    h("fieldset", "card")
-        .child(h("legend", "").text(say::leg_name(leg)))
-        .child(run)
-        .child(named_fold("fold small", words::LAID, move || {
-            laid(state, leg)
-        }))
-}
-
-fn laid(state: State, leg: Leg) -> Vec<El> {
-    let fields = LaidField::ALL.iter();
-    let fields = fields.map(|&field| number_field(state, Path::Laid(leg, field)));
-    let id = |what: &str| format!("{}-{what}", leg.key());
-    let strands = Chosen {
-        label: words::STRANDS,
-        name: say::strands_name,
-        assumed: Strands::Fine,
+#[component]
+fn LegCard(leg: Leg) -> impl IntoView {
+    let state = State::here();
+    let run = move |unit: usize| {
+        let fields = leg.run_paths(unit).into_iter();
+        let field = |path| view! { <NumberField path=path at="carry" /> };
+        fields.map(field).collect_view().into_any()
     };
-    vec![
-        h("div", "grid").children(fields),
-        h("div", "grid").child(choose(state, &id("strands"), strands, move |plan| {
-            Some(&mut plan.wiring.laid_mut(leg).strands)
-        })),
-        flag(state, &id("engine"), words::ENGINE_SPACE, move |wiring| {
-            &mut wiring.laid_mut(leg).engine_space
-        }),
-        flag(state, &id("enclosed"), words::ENCLOSED, move |wiring| {
-            &mut wiring.laid_mut(leg).enclosed
-        }),
-    ]
+    let unit = move || state.with_plan(|plan| plan.night.asked_unit);
+    view! {
+        <fieldset class="card">
+            <legend>{say::leg_name(leg)}</legend>
+            <div class="grid">{anew(unit, run)}</div>
+            <Fold class="fold small" title=|| words::LAID>
+                <Laid leg=leg />
+            </Fold>
+        </fieldset>
+    }
 }
 
-/// A choice that may be left open.
-fn maybe<T: Choice + Send + Sync>(
-    state: State,
-    (id, label): (&str, &str),
-    name: fn(T) -> &'static str,
-    slot: impl Fn(&mut Wiring) -> &mut Option<T> + Copy + 'static,
-) -> El {
-    let names = move || {
-        let all = T::ALL.iter().map(|&one| name(one).to_owned());
-        std::iter::once(words::NOT_SAID.to_owned())
-            .chain(all)
-            .collect()
+#[component]
+fn Laid(leg: Leg) -> impl IntoView {
+    let fields = LaidField::ALL.iter();
+    let fields = fields.map(|&field| view! { <NumberField path=Path::Laid(leg, field) /> });
+    let id = |what: &str| format!("{}-{what}", leg.key());
+    view! {
+        <div class="grid">{fields.collect_view()}</div>
+        <div class="grid">
+            <OpenChoice
+                id=id("strands")
+                chosen=STRANDS
+                place=move |plan| Some(&mut plan.wiring.laid_mut(leg).strands)
+            />
+        </div>
+        <Flag
+            id=id("engine")
+            label=words::ENGINE_SPACE
+            place=move |wiring| &mut wiring.laid_mut(leg).engine_space
+        />
+        <Flag
+            id=id("enclosed")
+            label=words::ENCLOSED
+            place=move |wiring| &mut wiring.laid_mut(leg).enclosed
+        />
+    }
+}
+
+/// The kind of fuse; it may be left open.
+#[component]
+pub fn FuseKindChoice(id: &'static str) -> impl IntoView {
+    let state = State::here();
+    let names = || {
+        let all = FuseKind::ALL.iter().map(|&one| say::fuse_kind_name(one));
+        let all = std::iter::once(words::NOT_SAID).chain(all);
+        all.map(str::to_owned).collect()
     };
     let chosen = move || {
-        let one = state.with_plan(|plan| *slot(&mut plan.wiring.clone()));
-        let place = |one: T| T::ALL.iter().position(|&other| other == one);
-        one.and_then(place).map_or(0, |place| place + 1)
+        let kind = state.with_plan(|plan| plan.wiring.fuse_kind);
+        let place = |kind| FuseKind::ALL.iter().position(|&other| other == kind);
+        kind.and_then(place).map_or(0, |place| place + 1)
     };
     let choose = move |index: usize| {
-        state.edit(|plan| {
-            *slot(&mut plan.wiring) = index.checked_sub(1).and_then(|at| T::ALL.get(at).copied());
-        });
+        let kind = index.checked_sub(1).and_then(|at| FuseKind::ALL.get(at));
+        state.edit(|plan| plan.wiring.fuse_kind = kind.copied());
     };
-    choice(id, label, names, chosen, choose)
+    view! {
+        <Choice
+            id=id
+            label=words::FUSE_KIND
+            names=names
+            chosen=chosen
+            choose=choose
+        />
+    }
 }
 
 /// A box to tick.
-fn flag(
-    state: State,
-    id: &str,
-    label: &str,
-    slot: impl Fn(&mut Wiring) -> &mut bool + Copy + 'static,
-) -> El {
-    let on = move || state.with_plan(|plan| *slot(&mut plan.wiring.clone()));
-    tick(id, label, on, move || {
+#[component]
+fn Flag(
+    #[prop(into)] id: String,
+    label: &'static str,
+    place: impl Fn(&mut Wiring) -> &mut bool + Copy + Send + Sync + 'static,
+) -> impl IntoView {
+    let state = State::here();
+    // Read through the lens that writes: a copy is cheap beside an answer.
+    let on = move || state.with_plan(|plan| *place(&mut plan.wiring.clone()));
+    let toggle = move || {
         state.edit(|plan| {
-            let now = slot(&mut plan.wiring);
+            let now = place(&mut plan.wiring);
             *now = !*now;
         });
-    })
+    };
+    view! { <Tick id=id label=label on=on toggle=toggle /> }
 }

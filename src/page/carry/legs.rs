@@ -1,24 +1,26 @@
 //! The cables, each a row that opens to the rule that decided and its source.
 
-use super::{Answered, of_answer, table};
+use super::{Answered, OfAnswer, Table, lines};
 use crate::{
-    answer::wiring::{LegAnswer, Protection, RuleName, SizeFigures, Verdict},
-    page::{
-        dom::{El, h},
-        reactive::*,
-        state::State,
-    },
+    answer::wiring::{LegAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
     plan::{Plan, part::Choice, wiring::Leg},
     wording::carry::{self as say, words},
 };
+use leptos::prelude::*;
 
 /// All cables that the plan has. A row stays as it is, open or shut, while the
 /// numbers in it change.
-pub fn legs(state: State, answer: Answered) -> El {
-    h("div", "legs")
-        .child(h("h3", "").text(words::LEGS))
-        .child(h("p", "hint").text(words::LEGS_HINT))
-        .children(Leg::ALL.iter().map(|&leg| row(state, answer, leg)))
+#[component]
+pub fn Legs(answer: Answered) -> impl IntoView {
+    let rows = Leg::ALL.iter();
+    let rows = rows.map(|&leg| view! { <LegRow answer=answer leg=leg /> });
+    view! {
+        <div class="legs">
+            <h3>{words::LEGS}</h3>
+            <p class="hint">{words::LEGS_HINT}</p>
+            {rows.collect_view()}
+        </div>
+    }
 }
 
 fn of<R: Default>(answer: Answered, leg: Leg, read: impl FnOnce(&LegAnswer) -> R) -> R {
@@ -29,60 +31,76 @@ fn of<R: Default>(answer: Answered, leg: Leg, read: impl FnOnce(&LegAnswer) -> R
     })
 }
 
-fn row(state: State, answer: Answered, leg: Leg) -> El {
-    let line = move || of(answer, leg, say::leg_line);
+#[component]
+fn LegRow(answer: Answered, leg: Leg) -> impl IntoView {
+    let line = Memo::new(move |_| of(answer, leg, say::leg_line));
     let is = move |verdict| of(answer, leg, |leg| leg.verdict == verdict);
-    let summary = h("summary", "")
-        .child(h("span", "leg-name").text(say::leg_name(leg)))
-        .child(
-            h("span", "leg-verdict")
-                .live_class("fails", move || is(Verdict::Fails))
-                .live_class("carries", move || is(Verdict::Carries))
-                .live_text(line),
-        );
-    let body = of_answer(state, answer, move |plan, answer| {
+    let show = move |plan: &Plan, answer: &WiringAnswer| {
         let found = answer.legs.iter().find(|one| one.leg == leg);
-        found.map_or_else(Vec::new, |leg| inside(plan, leg))
-    });
-    h("details", "fold leg")
-        .attr("id", &format!("leg-{}", leg.key()))
-        .live_flag("hidden", move || line().is_empty())
-        .child(summary)
-        .child(h("div", "fold-body").child(body))
+        found.map_or_else(|| ().into_any(), |leg| inside(plan, leg))
+    };
+    view! {
+        <details
+            class="fold leg"
+            id=format!("leg-{}", leg.key())
+            hidden=move || line.with(String::is_empty)
+        >
+            <summary>
+                <span class="leg-name">{say::leg_name(leg)}</span>
+                <span
+                    class="leg-verdict"
+                    class:fails=move || is(Verdict::Fails)
+                    class:carries=move || is(Verdict::Carries)
+                >
+                    {line}
+                </span>
+            </summary>
+            <div class="fold-body">
+                <OfAnswer answer=answer show=show />
+            </div>
+        </details>
+    }
 }
 
-fn inside(plan: &Plan, leg: &LegAnswer) -> Vec<El> {
-    let line = |text: &str| h("p", "").text(text);
+fn inside(plan: &Plan, leg: &LegAnswer) -> AnyView {
+    let help = say::remedies_text(plan, leg);
+    let help = help.map(|text| view! { <p class="remedies">{text}</p> });
     let smallest = leg.needed.iter().find_map(|one| one.smallest.as_ref());
     let judged = leg.have.as_ref().or(smallest);
-    let help = say::remedies_text(plan, leg).map(|text| h("p", "remedies").text(&text));
-    let mut all = vec![h("p", "deciding").text(&say::deciding(leg))];
-    all.extend(help);
-    all.push(rules(leg));
-    all.push(line(&say::asked_by(plan, leg)));
-    if let Some(figures) = judged {
-        all.push(line(&say::ampacity_text(plan, leg, figures)));
+    let figures = judged.map(|figures| {
         let drop = figures.loaded.as_ref();
-        all.extend(drop.map(|loaded| line(&say::drop_text(plan, leg, loaded))));
-    }
-    let notes = leg.notes.iter().map(|note| say::leg_note(plan, note));
-    let notes = notes.map(|text| h("li", "").text(&text));
-    all.push(h("ul", "findings").children(notes));
-    all.extend(leg.protection.iter().flat_map(|one| fuse(leg, one)));
-    all.push(h("h4", "").text(words::SOURCES));
-    let sources = RuleName::ALL.map(|rule| {
-        h("li", "")
-            .child(h("b", "").text(say::rule_name(rule)))
-            .text(": ")
-            .text(say::rule_source(rule))
+        let drop = drop.map(|loaded| say::drop_text(plan, leg, loaded));
+        lines([say::ampacity_text(plan, leg, figures)].into_iter().chain(drop))
     });
-    all.push(h("ul", "sources").children(sources));
-    all
+    let notes = leg.notes.iter().map(|note| say::leg_note(plan, note));
+    let notes = notes.map(|text| view! { <li>{text}</li> });
+    let fuses = leg.protection.iter().map(|one| fuse(leg, one));
+    let sources = RuleName::ALL.map(|rule| {
+        view! {
+            <li>
+                <b>{say::rule_name(rule)}</b>
+                ": "
+                {say::rule_source(rule)}
+            </li>
+        }
+    });
+    view! {
+        <p class="deciding">{say::deciding(leg)}</p>
+        {help}
+        {rules(leg)}
+        <p>{say::asked_by(plan, leg)}</p>
+        {figures}
+        <ul class="findings">{notes.collect_view()}</ul>
+        {fuses.collect_view()}
+        <h4>{words::SOURCES}</h4>
+        <ul class="sources">{sources.collect_view()}</ul>
+    }
+    .into_any()
 }
 
 /// Each rule: the smallest of both systems, and whether the one there passes.
-fn rules(leg: &LegAnswer) -> El {
-    let heads = [
+fn rules(leg: &LegAnswer) -> impl IntoView + use<> {
+    let heads = vec![
         words::RULE,
         words::SMALLEST[0],
         words::SMALLEST[1],
@@ -107,7 +125,7 @@ fn rules(leg: &LegAnswer) -> El {
             .chain([yours.to_owned()])
             .collect()
     });
-    table("rules", &heads, rows.into())
+    view! { <Table class="rules" heads=heads rows=rows.into() /> }
 }
 
 fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
@@ -118,8 +136,7 @@ fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
     }
 }
 
-fn fuse(leg: &LegAnswer, protection: &Protection) -> Vec<El> {
-    let line = |text: &str| h("p", "").text(text);
+fn fuse(leg: &LegAnswer, protection: &Protection) -> impl IntoView + use<> {
     let rows = protection.kinds.iter().map(|kind| {
         let (breaks, suits) = say::kind_text(protection, kind);
         vec![
@@ -128,36 +145,27 @@ fn fuse(leg: &LegAnswer, protection: &Protection) -> Vec<El> {
             suits.to_owned(),
         ]
     });
+    let is_wrong = !protection.fitted_faults.is_empty();
     let fitted = say::fitted_text(protection);
-    let class = if protection.fitted_faults.is_empty() {
-        ""
-    } else {
-        "fuse-wrong"
-    };
-    let mut all = vec![h("h4", "").text(words::THE_FUSE)];
-    all.extend(fitted.map(|text| h("p", class).text(&text)));
-    all.extend(say::start_above_text(leg).map(|text| line(&text)));
-    all.extend([
-        line(&format!(
-            "{}: {}",
-            words::RECOMMENDED,
-            say::fuse_text(protection)
-        )),
-        line(&format!(
-            "{}: {}",
-            words::PLACE,
-            say::place_text(protection)
-        ))
-        .text(" ")
-        .text(say::source_text(leg.leg)),
-        line(&say::fault_text(protection)),
-        table(
-            "kinds-of-fuse",
-            &[words::KIND, words::BREAKS, words::HERE],
-            rows.collect(),
-        ),
-        h("p", "hint").text(words::KINDS_SOURCE),
-        h("p", "hint").text(&say::marine_text(protection)),
-    ]);
-    all
+    let fitted = fitted.map(|text| {
+        view! { <p class=is_wrong.then_some("fuse-wrong")>{text}</p> }
+    });
+    let recommended = format!("{}: {}", words::RECOMMENDED, say::fuse_text(protection));
+    let place = format!("{}: {}", words::PLACE, say::place_text(protection));
+    let heads = vec![words::KIND, words::BREAKS, words::HERE];
+    view! {
+        <h4>{words::THE_FUSE}</h4>
+        {fitted}
+        {lines(say::start_above_text(leg))}
+        <p>{recommended}</p>
+        <p>
+            {place}
+            " "
+            {say::source_text(leg.leg)}
+        </p>
+        <p>{say::fault_text(protection)}</p>
+        <Table class="kinds-of-fuse" heads=heads rows=rows.collect() />
+        <p class="hint">{words::KINDS_SOURCE}</p>
+        <p class="hint">{say::marine_text(protection)}</p>
+    }
 }

@@ -9,44 +9,54 @@ mod refill;
 mod sheet;
 
 use super::{
-    dom::{El, always, h, named_fold},
-    field::number_field_at,
-    outcome::said,
-    reactive::*,
+    field::NumberField,
+    kit::{Fold, anew},
+    outcome::Said,
     state::State,
-    supply,
+    supply::SupplyForm,
 };
 use crate::{
     answer::wiring::{Open, WiringAnswer, wiring},
-    plan::Path,
+    plan::{Path, Plan},
     wording::carry::{self as say, words},
 };
+use blocks::{Blocks, Panels};
+use cautions::CarryCautions;
+use fields::{BankLimits, Cables, FuseKindChoice};
+use legs::Legs;
+use leptos::prelude::*;
+use refill::Refill;
+use sheet::Sheet;
 
 /// The wiring's answer, worked out while the question is open.
 pub type Answered = Memo<Option<WiringAnswer>>;
 
-/// All that stands under the question.
-pub fn carry(state: State) -> Vec<El> {
+/// All that stands under the question. `is_open`: its fold is; folded away, nothing is
+/// worked out.
+#[component]
+pub fn CarryQuestion(is_open: RwSignal<bool>) -> impl IntoView {
+    let state = State::here();
     let answer: Answered = Memo::new_with_compare(move |_| state.with_plan(wiring), |_, _| true);
-    vec![
-        outcome(state, answer),
-        open_fields(state, answer),
-        legs::legs(state, answer),
-        fields::cables(state),
-        blocks::blocks(state, answer),
-        fields::blocks(state),
-        blocks::panels(state, answer),
-        refill::refill_part(state),
-        named_fold("fold", words::SUPPLY, move || {
-            supply::supply(state, "carry")
-        }),
-        cautions::cautions(state, answer),
-        sheet::sheet(state, answer),
-    ]
+    view! {
+        <Outcome answer=answer />
+        <OpenFields answer=answer />
+        <Legs answer=answer />
+        <Cables />
+        <Blocks answer=answer />
+        <BankLimits />
+        <Panels answer=answer />
+        <Refill is_open=is_open />
+        <Fold title=|| words::SUPPLY>
+            <SupplyForm at="carry" />
+        </Fold>
+        <CarryCautions answer=answer />
+        <Sheet answer=answer />
+    }
 }
 
 /// The sentence, and the blocks in a line.
-fn outcome(state: State, answer: Answered) -> El {
+#[component]
+fn Outcome(answer: Answered) -> impl IntoView {
     let sentence = move || {
         answer.with(|answer| {
             let said = answer.as_ref().map(say::headline);
@@ -59,100 +69,115 @@ fn outcome(state: State, answer: Answered) -> El {
             bank.map(say::blocks_line).unwrap_or_default()
         })
     };
-    said(
-        state,
-        "carry-answer",
-        sentence,
-        [h("p", "detail").live_text(line)],
-    )
+    view! {
+        <Said
+            id="carry-answer"
+            sentence=sentence
+            details=move || view! { <p class="detail">{line}</p> }
+        />
+    }
 }
 
 /// The fields that the verdict waits for, beside it. One that was shown stays while
 /// it is typed into.
-fn open_fields(state: State, answer: Answered) -> El {
-    let shown = RwSignal::new(Vec::<Open>::new());
-    always(move || {
-        let open = answer.with(|answer| {
-            let answer = answer.as_ref();
-            answer.map_or_else(Vec::new, |answer| answer.open.clone())
-        });
-        let mut all = shown.get_untracked();
-        let before = all.len();
-        for one in open {
-            if !all.contains(&one) {
-                all.push(one);
+#[component]
+fn OpenFields(answer: Answered) -> impl IntoView {
+    let shown = Memo::new(move |before: Option<&Vec<Open>>| {
+        let mut all = before.cloned().unwrap_or_default();
+        answer.with(|answer| {
+            let open = answer.as_ref().map_or(&[][..], |answer| &answer.open);
+            for one in open {
+                if !all.contains(one) {
+                    all.push(*one);
+                }
             }
-        }
-        if all.len() > before {
-            shown.set(all);
-        }
+        });
+        all
     });
-    h("div", "grid open-fields").live_children(
-        move || format!("{:?}", shown.get()),
-        move || {
-            let all = shown.get_untracked();
-            all.iter().map(|&open| open_field(state, open)).collect()
-        },
-    )
+    view! {
+        <div class="grid open-fields">
+            <For each=move || shown.get() key=|open| format!("{open:?}") children=open_field />
+        </div>
+    }
 }
 
-fn open_field(state: State, open: Open) -> El {
+fn open_field(open: Open) -> AnyView {
     match open {
-        Open::FuseKind => fields::fuse_kind(state, "open-fuse-kind"),
-        Open::Field(path @ Path::Laid(leg, _)) => h("div", "")
-            .child(number_field_at(state, path, "open-"))
-            .child(h("p", "hint").text(say::leg_name(leg))),
-        Open::Field(path) => number_field_at(state, path, "open-"),
+        Open::FuseKind => view! { <FuseKindChoice id="open-fuse-kind" /> }.into_any(),
+        Open::Field(path) => {
+            let leg = match path {
+                Path::Laid(leg, _) => Some(view! { <p class="hint">{say::leg_name(leg)}</p> }),
+                _ => None,
+            };
+            view! {
+                <div>
+                    <NumberField path=path at="open-" />
+                    {leg}
+                </div>
+            }
+            .into_any()
+        }
     }
 }
 
 /// What is built of the answer, anew whenever that changes.
-fn of_answer(
-    state: State,
+#[component]
+fn OfAnswer(
     answer: Answered,
-    build: impl Fn(&crate::plan::Plan, &WiringAnswer) -> Vec<El> + 'static,
-) -> El {
-    let key = move || {
-        answer.with(|_| ());
+    show: impl Fn(&Plan, &WiringAnswer) -> AnyView + Clone + Send + Sync + 'static,
+) -> impl IntoView {
+    let state = State::here();
+    let turn = move || {
+        answer.track();
         state.turn()
     };
-    h("div", "").live_children(key, move || {
+    let inside = move |_| {
         state.with_plan(|plan| {
             answer.with(|answer| {
                 let answer = answer.as_ref();
-                answer.map_or_else(Vec::new, |answer| build(plan, answer))
+                answer.map_or_else(|| ().into_any(), |answer| show(plan, answer))
             })
         })
-    })
+    };
+    view! { <div>{anew(turn, inside)}</div> }
 }
 
 /// A table with its heads.
-fn table(class: &str, heads: &[&str], rows: Vec<Vec<String>>) -> El {
-    // A corner with nothing in it is no heading.
-    let head = h("tr", "").children(heads.iter().map(|text| match *text {
-        "" => h("td", ""),
-        text => h("th", "").attr("scope", "col").text(text),
-    }));
-    let row = |cells: Vec<String>| {
-        let cells = cells.into_iter().enumerate();
-        h("tr", "").children(cells.map(|(at, text)| {
-            if at == 0 {
-                h("th", "").attr("scope", "row").text(&text)
-            } else {
-                h("td", "").text(&text)
-            }
-        }))
-    };
+#[component]
+fn Table(class: &'static str, heads: Vec<&'static str>, rows: Vec<Vec<String>>) -> impl IntoView {
     // What may be wider than a phone is reached by keys, under a name.
     let names = heads.iter().filter(|text| !text.is_empty());
     let name = names.copied().collect::<Vec<_>>().join(", ");
-    h("div", "scroll")
-        .attr("tabindex", "0")
-        .attr("role", "group")
-        .attr("aria-label", &name)
-        .child(
-            h("table", class)
-                .child(h("thead", "").child(head))
-                .child(h("tbody", "").children(rows.into_iter().map(row))),
-        )
+    // A corner with nothing in it is no heading.
+    let heads = heads.into_iter().map(|text| match text {
+        "" => view! { <td></td> }.into_any(),
+        text => view! { <th scope="col">{text}</th> }.into_any(),
+    });
+    let rows = rows.into_iter().map(|cells| {
+        let mut cells = cells.into_iter();
+        let first = cells.next();
+        let rest = cells.map(|text| view! { <td>{text}</td> });
+        view! {
+            <tr>
+                <th scope="row">{first}</th>
+                {rest.collect_view()}
+            </tr>
+        }
+    });
+    view! {
+        <div class="scroll" tabindex="0" role="group" aria-label=name>
+            <table class=class>
+                <thead>
+                    <tr>{heads.collect_view()}</tr>
+                </thead>
+                <tbody>{rows.collect_view()}</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// Texts, a paragraph each.
+fn lines(texts: impl IntoIterator<Item = String>) -> AnyView {
+    let lines = texts.into_iter().map(|text| view! { <p>{text}</p> });
+    lines.collect_view().into_any()
 }

@@ -1,7 +1,7 @@
 //! Can it be filled again: a sentence, what fills it as rows that open to their
 //! working, curves, and where the days lead.
 
-use super::table;
+use super::{Table, lines};
 use crate::{
     answer::{
         RefillAnswer,
@@ -10,18 +10,18 @@ use crate::{
     drawing::{Drawing, RefillChart},
     finding::Severity,
     page::{
-        chart::{Plot, chart_view},
-        dom::{El, always, follow_fold, h, named_fold},
-        field::number_field_at,
-        outcome::{said, sentences},
-        reactive::*,
-        slices::{Late, Line},
+        chart::{ChartView, Plot},
+        field::NumberField,
+        kit::{Fold, Sentences, anew},
+        outcome::Said,
+        slices::{Lane, Late},
         state::State,
     },
     plan::{Path, Plan, supply::SupplyField as S},
     wording::carry::refill as say,
 };
-use std::{rc::Rc, time::Duration};
+use leptos::prelude::*;
+use std::{sync::Arc, time::Duration};
 
 /// The answer, worked out a moment after the keys rest: it runs a fortnight.
 #[derive(Clone, Copy)]
@@ -33,17 +33,25 @@ struct Answered {
 const REST: Duration = Duration::from_millis(120);
 
 impl Answered {
+    /// Nothing is worked out while the question is folded away.
     fn new(state: State, is_open: RwSignal<bool>) -> Self {
-        let (line, answer) = (Line::new(), Late::new());
-        always(move || {
+        let (lane, answer) = (Lane::new(), Late::new());
+        Effect::new(move || {
             if !is_open.get() {
                 return;
             }
             state.turn();
             answer.expect();
-            line.begin_after(REST, move |_| answer.put(state.plan_now(refill)));
+            lane.begin_after(REST, move |_| async move {
+                answer.put(state.plan_now(refill));
+            });
         });
         Self { answer }
+    }
+
+    /// That of the part that a component stands in.
+    fn here() -> Self {
+        expect_context()
     }
 
     fn of<R: Default>(self, state: State, of: impl FnOnce(&Plan, &RefillAnswer) -> R) -> R {
@@ -52,35 +60,51 @@ impl Answered {
             state.with_plan(|plan| of(plan, &answer))
         })
     }
+
+    fn of_charger<R: Default>(self, at: usize, read: impl FnOnce(&ChargerRefill) -> R) -> R {
+        let answer = self.answer.get();
+        let found = answer.as_ref().and_then(|answer| answer.chargers.get(at));
+        found.map(read).unwrap_or_default()
+    }
 }
 
 /// The whole part.
-pub fn refill_part(state: State) -> El {
-    let open = RwSignal::new(true);
-    let answered = Answered::new(state, open);
-    let part = h("div", "refill");
-    // Nothing is worked out while the question is folded away.
-    follow_fold(&part, open);
-    part.child(h("h3", "").attr("id", "refill").text(say::TITLE))
-        .child(outcome(state, answered))
-        .child(sources(state, answered))
-        .child(named_fold("fold", say::CURVES, move || {
-            let plots = RefillChart::ALL.into_iter();
-            plots.map(|chart| plot(state, answered, chart)).collect()
-        }))
-        .child(named_fold("fold", say::FIELDS, move || {
-            let fields = [
-                S::RefillFromPercent,
-                S::RefillToPercent,
-                S::FuelPricePerL,
-                S::ShorePricePerKwh,
-            ];
-            let fields = fields.map(|field| number_field_at(state, Path::Supply(field), "refill"));
-            vec![h("div", "grid").children(fields)]
-        }))
+#[component]
+pub fn Refill(is_open: RwSignal<bool>) -> impl IntoView {
+    let state = State::here();
+    let answered = Answered::new(state, is_open);
+    provide_context(answered);
+    let plots = move || {
+        let plots = RefillChart::ALL.into_iter();
+        let plot = |chart| view! { <ChartView plot=plot(state, answered, chart) /> };
+        plots.map(plot).collect_view()
+    };
+    let fields = || {
+        let fields = [
+            S::RefillFromPercent,
+            S::RefillToPercent,
+            S::FuelPricePerL,
+            S::ShorePricePerKwh,
+        ];
+        let field = |field| view! { <NumberField path=Path::Supply(field) at="refill" /> };
+        fields.map(field).collect_view()
+    };
+    view! {
+        <div class="refill">
+            <h3 id="refill">{say::TITLE}</h3>
+            <Outcome />
+            <Sources />
+            <Fold title=|| say::CURVES>{plots()}</Fold>
+            <Fold title=|| say::FIELDS>
+                <div class="grid">{fields()}</div>
+            </Fold>
+        </div>
+    }
 }
 
-fn outcome(state: State, answered: Answered) -> El {
+#[component]
+fn Outcome() -> impl IntoView {
+    let (state, answered) = (State::here(), Answered::here());
     let sentence = move || match answered.answer.get() {
         Some(answer) => state.with_plan(|plan| say::headline(plan, &answer)),
         None if answered.answer.is_coming() => say::WAITING.into(),
@@ -93,132 +117,135 @@ fn outcome(state: State, answered: Answered) -> El {
             days.map_or_else(String::new, |days| say::course(days, answer.to_percent))
         })
     };
-    said(
-        state,
-        "refill-answer",
-        sentence,
-        [h("p", "detail").live_text(course)],
-    )
-    .live_class("behind", move || answered.answer.is_behind())
-    .child(notes(state, answered))
-    .child(h("p", "hint").live_text(from))
+    view! {
+        <div class:behind=move || answered.answer.is_behind()>
+            <Said
+                id="refill-answer"
+                sentence=sentence
+                details=move || view! { <p class="detail">{course}</p> }
+            >
+                <Sentences class="findings" all=move || notes(state, answered) />
+                <p class="hint">{from}</p>
+            </Said>
+        </div>
+    }
 }
 
-/// What must be mended and what should be known first. Plain notes of a charger
+/// What must be corrected and what should be known first. Plain notes of a charger
 /// stand in its row.
-fn notes(state: State, answered: Answered) -> El {
-    let all = move || {
-        answered.of(state, |plan, answer| {
-            let first = answer.notes.iter().filter(|note| {
-                note.severity != Severity::Note || say::charger_of(&note.matter).is_none()
-            });
-            first
-                .filter_map(|note| say::note(plan, answer, note))
-                .collect::<Vec<_>>()
-        })
-    };
-    sentences("findings", all)
+fn notes(state: State, answered: Answered) -> Vec<String> {
+    answered.of(state, |plan, answer| {
+        let first = answer.notes.iter().filter(|note| {
+            note.severity != Severity::Note || say::charger_of(&note.matter).is_none()
+        });
+        first
+            .filter_map(|note| say::note(plan, answer, note))
+            .collect()
+    })
 }
 
 /// A row for each charger, and one for the sun.
-fn sources(state: State, answered: Answered) -> El {
+#[component]
+fn Sources() -> impl IntoView {
+    let (state, answered) = (State::here(), Answered::here());
     // Rows are built anew only when chargers come and go, so that an open one
     // stays open while its numbers change.
     let shape = move || {
         answered.of(state, |plan, answer| {
-            let names = answer
-                .chargers
-                .iter()
-                .map(|one| say::charger_name(plan, one));
+            let chargers = answer.chargers.iter();
+            let names = chargers.map(|one| say::charger_name(plan, one));
             (names.collect::<Vec<_>>(), answer.sun.is_some())
         })
     };
-    h("div", "sources-of-charge").live_children(
-        move || format!("{:?}", shape()),
-        move || {
-            let (names, has_sun) = shape();
-            let count = names.len();
-            let rows = names
-                .iter()
-                .enumerate()
-                .map(|(at, name)| charger_row(state, answered, at, name));
-            let sun = has_sun.then(|| sun_row(state, answered));
-            let title = (has_sun || count > 0).then(|| h("h4", "").text(say::SOURCES));
-            title.into_iter().chain(rows).chain(sun).collect()
-        },
-    )
-}
-
-fn row(
-    id: &str,
-    name: &str,
-    verdict: impl Fn() -> String + 'static,
-    fails: impl Fn() -> bool + 'static,
-    body: El,
-) -> El {
-    let summary = h("summary", "")
-        .child(h("span", "source-name").text(name))
-        .child(
-            h("span", "source-verdict")
-                .live_class("fails", fails)
-                .live_text(verdict),
-        );
-    h("details", "fold source")
-        .attr("id", id)
-        .child(summary)
-        .child(h("div", "fold-body").child(body))
-}
-
-fn charger_row(state: State, answered: Answered, at: usize, name: &str) -> El {
-    fn of<R: Default>(answered: Answered, at: usize, read: impl FnOnce(&ChargerRefill) -> R) -> R {
-        let answer = answered.answer.get();
-        let found = answer.as_ref().and_then(|answer| answer.chargers.get(at));
-        found.map(read).unwrap_or_default()
-    }
-    let lines = move || {
-        answered.of(state, |plan, answer| {
-            answer.chargers.get(at).map_or_else(Vec::new, |charger| {
-                let mut lines = say::charger_lines(plan, charger);
-                let own = answer.notes.iter().filter(|note| {
-                    note.severity == Severity::Note
-                        && say::charger_of(&note.matter) == Some(charger.charger)
-                });
-                lines.extend(own.filter_map(|note| say::note(plan, answer, note)));
-                lines
-            })
-        })
+    let rows = |(names, has_sun): (Vec<String>, bool)| {
+        let has_any = has_sun || !names.is_empty();
+        let rows = names.into_iter().enumerate();
+        let row = |(at, name)| view! { <ChargerRow at=at name=name /> };
+        view! {
+            {has_any.then(|| view! { <h4>{say::SOURCES}</h4> })}
+            {rows.map(row).collect_view()}
+            {has_sun.then(|| view! { <SunRow /> })}
+        }
+        .into_any()
     };
-    let cautions = move || {
-        let kind = of(answered, at, |one| Some(one.kind));
+    view! { <div class="sources-of-charge">{anew(shape, rows)}</div> }
+}
+
+#[component]
+fn SourceRow(
+    #[prop(into)] id: String,
+    #[prop(into)] name: String,
+    verdict: impl Fn() -> String + Send + Sync + 'static,
+    fails: impl Fn() -> bool + Send + Sync + 'static,
+    children: Children,
+) -> impl IntoView {
+    view! {
+        <details class="fold source" id=id>
+            <summary>
+                <span class="source-name">{name}</span>
+                <span class="source-verdict" class:fails=fails>
+                    {verdict}
+                </span>
+            </summary>
+            <div class="fold-body">
+                <div>{children()}</div>
+            </div>
+        </details>
+    }
+}
+
+#[component]
+fn ChargerRow(at: usize, name: String) -> impl IntoView {
+    let (state, answered) = (State::here(), Answered::here());
+    let said = Memo::new(move |_| {
+        answered.of(state, |plan, answer| {
+            let charger = answer.chargers.get(at);
+            charger.map_or_else(Vec::new, |charger| charger_lines(plan, answer, charger))
+        })
+    });
+    let cautions = Memo::new(move |_| {
+        let kind = answered.of_charger(at, |one| Some(one.kind));
         kind.map_or_else(Vec::new, |kind| {
             state.with_plan(|plan| say::cautions(plan, kind))
         })
+    });
+    let cautions = move || {
+        let one = |(text, source): (String, &'static str)| {
+            view! {
+                <p class="caution">
+                    {text}
+                    " "
+                    <cite>{source}</cite>
+                </p>
+            }
+        };
+        cautions.get().into_iter().map(one).collect_view()
     };
-    let said = h("div", "").live_children(
-        move || lines().join("\n"),
-        move || lines().iter().map(|text| h("p", "").text(text)).collect(),
-    );
-    let body = h("div", "").child(said).child(h("div", "").live_children(
-        move || format!("{:?}", cautions()),
-        move || {
-            let all = cautions().into_iter();
-            all.map(|(text, source)| {
-                let caution = h("p", "caution").text(&text).text(" ");
-                caution.child(h("cite", "").text(source))
-            })
-            .collect()
-        },
-    ));
-    row(
-        &format!("charger-{at}"),
-        name,
-        move || of(answered, at, |one| say::charger_verdict(&one.idle)),
-        move || of(answered, at, |one| !one.idle.is_filled),
-        body,
-    )
+    view! {
+        <SourceRow
+            id=format!("charger-{at}")
+            name=name
+            verdict=move || answered.of_charger(at, |one| say::charger_verdict(&one.idle))
+            fails=move || answered.of_charger(at, |one| !one.idle.is_filled)
+        >
+            {move || lines(said.get())}
+            {cautions}
+        </SourceRow>
+    }
 }
 
-fn sun_row(state: State, answered: Answered) -> El {
+fn charger_lines(plan: &Plan, answer: &RefillAnswer, charger: &ChargerRefill) -> Vec<String> {
+    let mut lines = say::charger_lines(plan, charger);
+    let own = answer.notes.iter().filter(|note| {
+        note.severity == Severity::Note && say::charger_of(&note.matter) == Some(charger.charger)
+    });
+    lines.extend(own.filter_map(|note| say::note(plan, answer, note)));
+    lines
+}
+
+#[component]
+fn SunRow() -> impl IntoView {
+    let (state, answered) = (State::here(), Answered::here());
     let verdict = move || {
         answered.of(state, |plan, answer| {
             let sun = answer.sun.as_ref();
@@ -231,37 +258,30 @@ fn sun_row(state: State, answered: Answered) -> El {
             sun.is_some_and(|sun| sun.tomorrow.repaid_h.is_none())
         })
     };
-    let body = h("div", "").live_children(
-        move || {
-            let mark = if answered.answer.is_coming() {
-                "behind"
-            } else {
-                ""
-            };
-            state.turn() + mark
-        },
-        move || {
-            answered.of(state, |plan, answer| {
-                answer.sun.as_ref().map_or_else(Vec::new, |sun| {
-                    let lines = say::sun_lines(plan, answer, sun);
-                    let lines = lines.iter().map(|text| h("p", "").text(text));
-                    let skies = std::iter::once(&sun.tomorrow).chain(&sun.skies);
-                    let rows = skies.map(|sky| say::sky_row(plan, sky)).collect();
-                    lines.chain([table("", &say::SKY_HEADS, rows)]).collect()
-                })
+    let turn = move || (state.turn(), answered.answer.is_coming());
+    let body = move |_| {
+        answered.of(state, |plan, answer| {
+            let sun = answer.sun.as_ref()?;
+            let skies = std::iter::once(&sun.tomorrow).chain(&sun.skies);
+            let rows = skies.map(|sky| say::sky_row(plan, sky)).collect();
+            Some(view! {
+                {lines(say::sun_lines(plan, answer, sun))}
+                <Table class="" heads=say::SKY_HEADS.into() rows=rows />
             })
-        },
-    );
-    row("sun-alone", say::SUN, verdict, fails, body)
+        })
+        .into_any()
+    };
+    view! {
+        <SourceRow id="sun-alone" name=say::SUN verdict=verdict fails=fails>
+            {anew(turn, body)}
+        </SourceRow>
+    }
 }
 
-fn plot(state: State, answered: Answered, chart: RefillChart) -> El {
+fn plot(state: State, answered: Answered, chart: RefillChart) -> Plot {
     let draw = move || -> Drawing { answered.of(state, |plan, answer| chart.draw(plan, answer)) };
-    chart_view(
-        state,
-        Plot {
-            titles: chart.titles(),
-            draw: Rc::new(draw),
-        },
-    )
+    Plot {
+        titles: chart.titles(),
+        draw: Arc::new(draw),
+    }
 }

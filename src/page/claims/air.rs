@@ -1,97 +1,109 @@
 //! The cooler from its air side: readings, and the budget they make.
 
-use super::{Answered, editor::list_field};
+use super::{Answered, editor::NumbersField};
 use crate::{
     page::{
-        dom::{El, h, named_fold},
-        field::{choice, number_field},
-        reactive::*,
+        field::{Choice, NumberField},
+        kit::Fold,
         state::State,
     },
     plan::{
-        Path,
+        Path, Plan,
         claims::{AirBasis, AirField, MOST_POINTS},
     },
     range,
     wording::claims::{self as say, words},
 };
+use leptos::prelude::*;
 
 const BASES: [AirBasis; 3] = [AirBasis::AtOutlet, AirBasis::AtInlet, AirBasis::Standard];
 
 /// The readings and what they make.
-pub fn air(state: State, answer: Answered) -> El {
-    named_fold("fold", words::AIR, move || {
-        let fields = AirField::ALL.iter();
-        let fields = fields.map(|&field| number_field(state, Path::Air(field)));
-        let basis = choice(
-            "air-basis",
-            words::BASIS,
-            || words::BASES.map(str::to_owned).to_vec(),
-            move || {
-                let basis = state.with_plan(|plan| plan.air.basis);
-                BASES
-                    .iter()
-                    .position(|&one| Some(one) == basis)
-                    .unwrap_or(0)
-            },
-            move |at| state.edit(|plan| plan.air.basis = BASES.get(at).copied()),
-        );
-        let vane = list_field(
-            state,
-            "air-vane",
-            (words::VANE, words::VANE_HINT),
-            (range::VANE_M_S, MOST_POINTS),
-            move || state.with_plan(|plan| plan.air.vane_m_s.clone()),
-            move |points| state.edit(|plan| plan.air.vane_m_s = points),
-        );
-        let said = move || {
-            answer.with(|answer| match (&answer.air, answer.air_refused) {
-                (Some(air), _) => say::air_sentence(air, state.with_plan(|plan| plan.show)),
-                (None, Some(refusal)) => say::air_refusal(refusal).into(),
-                (None, None) => String::new(),
-            })
-        };
-        vec![
-            h("p", "hint").text(words::AIR_HINT),
-            h("div", "grid").children(fields).child(basis),
-            vane,
-            h("p", "detail").attr("role", "status").live_text(said),
-            budget(answer),
-        ]
-    })
+#[component]
+pub fn Air(answer: Answered) -> impl IntoView {
+    view! {
+        <Fold title=|| words::AIR>
+            <AirForm answer=answer />
+        </Fold>
+    }
 }
 
-fn budget(answer: Answered) -> El {
-    let rows = move || {
+#[component]
+fn AirForm(answer: Answered) -> impl IntoView {
+    let state = State::here();
+    let fields = AirField::ALL.iter();
+    let fields = fields.map(|&field| view! { <NumberField path=Path::Air(field) /> });
+    let basis = move || {
+        let basis = state.with_plan(|plan| plan.air.basis);
+        let place = BASES.iter().position(|&one| Some(one) == basis);
+        place.unwrap_or(0)
+    };
+    let said = move || {
+        answer.with(|answer| match (&answer.air, answer.air_refused) {
+            (Some(air), _) => say::air_sentence(air, state.with_plan(|plan| plan.show)),
+            (None, Some(refusal)) => say::air_refusal(refusal).into(),
+            (None, None) => String::new(),
+        })
+    };
+    view! {
+        <p class="hint">{words::AIR_HINT}</p>
+        <div class="grid">
+            {fields.collect_view()}
+            <Choice
+                id="air-basis"
+                label=words::BASIS
+                names=|| words::BASES.map(str::to_owned).to_vec()
+                chosen=basis
+                choose=move |at| state.edit(|plan| plan.air.basis = BASES.get(at).copied())
+            />
+        </div>
+        <NumbersField
+            id="air-vane"
+            label=words::VANE
+            hint=words::VANE_HINT
+            range=range::VANE_M_S
+            most=MOST_POINTS
+            now=|plan: &Plan| plan.air.vane_m_s.clone()
+            set=move |points| state.edit(|plan| plan.air.vane_m_s = points)
+        />
+        <p class="detail" role="status">
+            {said}
+        </p>
+        <Budget answer=answer />
+    }
+}
+
+#[component]
+fn Budget(answer: Answered) -> impl IntoView {
+    let rows = Memo::new(move |_| {
         answer.with(|answer| {
             let budget = answer.air.as_ref().map(|air| air.budget.clone());
             budget.unwrap_or_default()
         })
-    };
-    let key = move || {
-        let texts: Vec<String> = rows().iter().map(|row| format!("{row:?}")).collect();
-        texts.join("\n")
-    };
-    h("div", "").live_children(key, move || {
-        let rows = rows();
+    });
+    let table = move || {
+        let rows = rows.get();
         if rows.is_empty() {
-            return Vec::new();
+            return None;
         }
-        let heads = words::BUDGET_HEADS.map(|text| h("th", "").attr("scope", "col").text(text));
-        let rows = rows.iter().map(|row| {
-            h("tr", "")
-                .child(
-                    h("th", "")
-                        .attr("scope", "row")
-                        .text(say::budget_name(row.by)),
-                )
-                .child(h("td", "").text(&say::watts_text(row.standard_w)))
-                .child(h("td", "").text(&say::whole_percent(row.share_percent)))
+        let heads = words::BUDGET_HEADS.map(|text| view! { <th scope="col">{text}</th> });
+        let rows = rows.into_iter().map(|row| {
+            view! {
+                <tr>
+                    <th scope="row">{say::budget_name(row.by)}</th>
+                    <td>{say::watts_text(row.standard_w)}</td>
+                    <td>{say::whole_percent(row.share_percent)}</td>
+                </tr>
+            }
         });
-        vec![
-            h("table", "")
-                .child(h("thead", "").child(h("tr", "").children(heads)))
-                .child(h("tbody", "").children(rows)),
-        ]
-    })
+        Some(view! {
+            <table>
+                <thead>
+                    <tr>{heads.collect_view()}</tr>
+                </thead>
+                <tbody>{rows.collect_view()}</tbody>
+            </table>
+        })
+    };
+    view! { <div>{table}</div> }
 }

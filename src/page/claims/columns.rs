@@ -4,12 +4,12 @@ use super::file::{Bench, Stage};
 use crate::{
     answer::log::{Column, Given, Options, Role, Unit},
     page::{
-        dom::{El, button, h, named_fold},
-        field::choice,
-        reactive::*,
+        field::Choice,
+        kit::{Fold, Press, anew},
     },
     wording::claims::{self as say, words},
 };
+use leptos::prelude::*;
 
 const ROLES: [Role; 9] = [
     Role::Time,
@@ -48,52 +48,55 @@ fn units_of(role: Role) -> Vec<Unit> {
 }
 
 /// The columns, once a file has any; open by itself where it was refused.
-pub fn columns(bench: Bench) -> El {
+#[component]
+pub fn Columns() -> impl IntoView {
+    let bench = Bench::here();
+    // Whether it was refused, where there are columns to speak for.
     let shown = move || {
-        let refused = matches!(bench.stage.get(), Stage::Refused(_));
-        let open = bench.stage.get() == Stage::Open;
         let count = bench.columns.with(Vec::len);
-        if open || refused {
-            format!("{count} {refused}")
-        } else {
-            String::new()
-        }
+        let refused = bench.stage.with(|stage| match stage {
+            Stage::Open => Some(false),
+            Stage::Refused(_) => Some(true),
+            Stage::Nothing | Stage::Reading { .. } => None,
+        });
+        refused.filter(|_| count > 0).map(|refused| (refused, count))
     };
-    h("div", "").live_children(shown, move || {
-        let columns = bench.columns.get_untracked();
-        if columns.is_empty()
-            || matches!(
-                bench.stage.get_untracked(),
-                Stage::Reading { .. } | Stage::Nothing
-            )
-        {
-            return Vec::new();
+    let inside = |shown: Option<(bool, usize)>| match shown {
+        None => ().into_any(),
+        Some((true, _)) => view! {
+            <h4>{words::COLUMNS}</h4>
+            <Rows />
         }
-        let refused = matches!(bench.stage.get_untracked(), Stage::Refused(_));
-        if refused {
-            let mut all = vec![h("h4", "").text(words::COLUMNS)];
-            all.extend(rows(bench));
-            all
-        } else {
-            vec![named_fold("fold", words::COLUMNS, move || rows(bench))]
+        .into_any(),
+        Some((false, _)) => view! {
+            <Fold title=|| words::COLUMNS>
+                <Rows />
+            </Fold>
         }
-    })
+        .into_any(),
+    };
+    view! { <div>{anew(shown, inside)}</div> }
 }
 
 /// A row for each column; what is chosen counts when the file is read again.
-fn rows(bench: Bench) -> Vec<El> {
+#[component]
+fn Rows() -> impl IntoView {
+    let bench = Bench::here();
     let guessed = bench.columns.get_untracked();
     let chosen = RwSignal::new(guessed.clone());
-    let count = chosen.with_untracked(Vec::len);
-    let rows = (0..count).map(|at| row(chosen, at));
-    let again = button("", words::READ_AGAIN, move || {
-        let given = chosen.with_untracked(|columns| spoken_for(columns, &guessed));
+    let rows = (0..guessed.len()).map(|at| view! { <ColumnRow chosen=chosen at=at /> });
+    let rows = rows.collect_view();
+    let again = move || {
+        let columns = chosen.with_untracked(|columns| spoken_for(columns, &guessed));
         bench.read(Options {
-            columns: given,
+            columns,
             ..Options::default()
         });
-    });
-    vec![h("div", "columns").children(rows), again]
+    };
+    view! {
+        <div class="columns">{rows}</div>
+        <Press words=words::READ_AGAIN press=again />
+    }
 }
 
 /// What was left unread by guess and by choice stays open: another column may
@@ -109,58 +112,61 @@ fn spoken_for(columns: &[Column], guessed: &[Column]) -> Vec<Given> {
     all.filter(|(at, _)| !open(*at)).map(given).collect()
 }
 
-fn row(chosen: RwSignal<Vec<Column>>, at: usize) -> El {
+#[component]
+fn ColumnRow(chosen: RwSignal<Vec<Column>>, at: usize) -> impl IntoView {
     let column = move || chosen.with(|columns| columns[at].clone());
-    let roles = choice(
-        &format!("column-{at}"),
-        words::READ_AS,
-        || ROLES.map(|role| say::role_name(role).to_owned()).to_vec(),
-        move || {
-            ROLES
-                .iter()
-                .position(|&role| role == column().role)
-                .unwrap_or(0)
-        },
-        move |place| {
-            let role = ROLES.get(place).copied().unwrap_or(Role::Ignored);
-            chosen.update(|columns| {
-                columns[at].role = role;
-                if !columns[at].unit.fits(role) {
-                    columns[at].unit = units_of(role).first().copied().unwrap_or(Unit::None);
-                }
-            });
-        },
-    );
-    let units = choice(
-        &format!("column-unit-{at}"),
-        words::IN_UNIT,
-        move || {
-            let units = units_of(column().role);
-            units
-                .iter()
-                .map(|&unit| say::unit_name(unit).to_owned())
-                .collect()
-        },
-        move || {
-            let column = column();
-            let units = units_of(column.role);
-            units
-                .iter()
-                .position(|&unit| unit == column.unit)
-                .unwrap_or(0)
-        },
-        move |place| {
-            chosen.update(|columns| {
-                if let Some(&unit) = units_of(columns[at].role).get(place) {
-                    columns[at].unit = unit;
-                }
-            });
-        },
-    );
+    let role = move || {
+        let role = column().role;
+        ROLES.iter().position(|&one| one == role).unwrap_or(0)
+    };
+    let set_role = move |place: usize| {
+        let role = ROLES.get(place).copied().unwrap_or(Role::Ignored);
+        chosen.update(|columns| {
+            columns[at].role = role;
+            if !columns[at].unit.fits(role) {
+                columns[at].unit = units_of(role).first().copied().unwrap_or(Unit::None);
+            }
+        });
+    };
+    let units = move || {
+        let units = units_of(column().role).into_iter();
+        units.map(|unit| say::unit_name(unit).to_owned()).collect()
+    };
+    let unit = move || {
+        let column = column();
+        let mut units = units_of(column.role).into_iter();
+        units.position(|unit| unit == column.unit).unwrap_or(0)
+    };
+    let set_unit = move |place: usize| {
+        chosen.update(|columns| {
+            if let Some(&unit) = units_of(columns[at].role).get(place) {
+                columns[at].unit = unit;
+            }
+        });
+    };
     let head = chosen.with_untracked(|columns| {
-        say::column_title(at, &columns[at].heading, say::why_words(columns[at].why))
+        let column = &columns[at];
+        say::column_title(at, &column.heading, say::why_words(column.why))
     });
-    h("div", "column")
-        .child(h("p", "").text(&head))
-        .child(h("div", "grid").child(roles).child(units))
+    view! {
+        <div class="column">
+            <p>{head}</p>
+            <div class="grid">
+                <Choice
+                    id=format!("column-{at}")
+                    label=words::READ_AS
+                    names=|| ROLES.map(|role| say::role_name(role).to_owned()).to_vec()
+                    chosen=role
+                    choose=set_role
+                />
+                <Choice
+                    id=format!("column-unit-{at}")
+                    label=words::IN_UNIT
+                    names=units
+                    chosen=unit
+                    choose=set_unit
+                />
+            </div>
+        </div>
+    }
 }

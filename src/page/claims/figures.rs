@@ -1,12 +1,13 @@
-//! The figures of the open log, each piece of the work a task of its own, so that
-//! the page stays alive under a log of any size.
+//! The figures of the open log, worked out a piece at a time, so that the page stays
+//! alive under a log of any size.
 
 use super::file::Bench;
 use crate::{
     answer::log::{self, Log, LogMeter, LogReport, StretchFigures, Summing, Sums},
-    page::{browser::later, dom::always, reactive::*},
+    page::slices::{Lane, NO_REST, Superseded, Turn},
 };
-use std::{sync::Arc, time::Duration};
+use leptos::prelude::*;
+use std::sync::Arc;
 
 /// From and to, in hours.
 type Edge = (f64, f64);
@@ -18,9 +19,8 @@ pub struct Figures {
     rested: RwSignal<Option<Arc<Log>>>,
     sums: RwSignal<Option<Arc<Sums>>>,
     known: RwSignal<Known>,
-    /// Which work is the present one; older work stops.
-    turn: RwSignal<usize>,
-    stretch_turn: RwSignal<usize>,
+    of_log: Lane,
+    of_stretches: Lane,
 }
 
 /// Figures of stretches, and the log and meter that they are of.
@@ -32,9 +32,13 @@ struct Known {
 }
 
 impl Known {
-    fn is_of(&self, log: &Arc<Log>, meter: LogMeter) -> bool {
+    /// What is known of a stretch of this log by this meter; nothing if it was never
+    /// asked.
+    fn of(&self, log: &Arc<Log>, meter: LogMeter, edge: Edge) -> Option<Option<StretchFigures>> {
         let same_log = self.log.as_ref().is_some_and(|own| Arc::ptr_eq(own, log));
-        same_log && self.meter == meter
+        let mut all = self.stretches.iter();
+        let one = all.find(|one| same_log && self.meter == meter && one.0 == edge);
+        one.map(|one| one.1)
     }
 }
 
@@ -44,17 +48,22 @@ impl Figures {
             rested: RwSignal::new(None),
             sums: RwSignal::new(None),
             known: RwSignal::new(Known::default()),
-            turn: RwSignal::new(0),
-            stretch_turn: RwSignal::new(0),
+            of_log: Lane::new(),
+            of_stretches: Lane::new(),
         }
     }
 
     /// Keeps them true for as long as the present owner lives.
     pub fn follow(self, bench: Bench) {
-        always(move || self.rest(bench.log.get(), bench.offset_a.get()));
-        always(move || {
+        Effect::new(move || {
+            let (log, offset_a) = (bench.log.get(), bench.offset_a.get());
+            self.of_log.begin_after(NO_REST, move |turn| self.sum(log, offset_a, turn));
+        });
+        Effect::new(move || {
             let (log, meter) = (self.rested.get(), bench.meter.get());
-            self.look_into(log, meter, bench.settled.get());
+            let edges = bench.settled.get();
+            self.of_stretches
+                .begin_after(NO_REST, move |turn| self.look_into(log, meter, edges, turn));
         });
     }
 
@@ -75,73 +84,54 @@ impl Figures {
         })
     }
 
-    fn rest(self, log: Option<Arc<Log>>, offset_a: f64) {
-        let turn = next(self.turn);
+    async fn sum(
+        self,
+        log: Option<Arc<Log>>,
+        offset_a: f64,
+        turn: Turn,
+    ) -> Result<(), Superseded> {
         let Some(log) = log else {
             self.rested.set(None);
             self.sums.set(None);
-            return;
+            return Ok(());
         };
-        later(Duration::ZERO, move || {
-            if self.turn.get_untracked() == turn {
-                let rested = log::rested(&log, offset_a).map_or(log, Arc::new);
-                self.rested.set(Some(rested.clone()));
-                self.sum(Summing::new(&rested), rested, turn);
-            }
-        });
+        let log = log::rested(&log, offset_a).map_or(log, Arc::new);
+        self.rested.set(Some(log.clone()));
+        let mut summing = Summing::new(&log);
+        turn.run(1, || !summing.step(&log)).await?;
+        self.sums.set(Some(Arc::new(summing.finish(&log))));
+        Ok(())
     }
 
-    fn sum(self, mut summing: Summing, log: Arc<Log>, turn: usize) {
-        later(Duration::ZERO, move || {
-            if self.turn.get_untracked() != turn {
-                return;
-            }
-            if summing.step(&log) {
-                self.sum(summing, log, turn);
-            } else {
-                self.sums.set(Some(Arc::new(summing.finish(&log))));
-            }
-        });
-    }
-
-    /// What was worked out before is kept, where log and meter are the same.
-    fn look_into(self, log: Option<Arc<Log>>, meter: LogMeter, edges: Vec<Edge>) {
-        let turn = next(self.stretch_turn);
+    /// One stretch after another; shown when all are there. What was worked out before
+    /// is kept, where log and meter are the same.
+    async fn look_into(
+        self,
+        log: Option<Arc<Log>>,
+        meter: LogMeter,
+        edges: Vec<Edge>,
+        turn: Turn,
+    ) -> Result<(), Superseded> {
         let before = self.known.get_untracked();
-        let same = log.as_ref().is_some_and(|log| before.is_of(log, meter));
-        let old = if same { before.stretches } else { Vec::new() };
-        let of = |edge: &Edge| old.iter().find(|one| one.0 == *edge).map(|one| one.1);
-        let found = edges.iter().map(of).collect();
-        let wanted = Known {
+        let mut stretches = Vec::with_capacity(edges.len());
+        for edge in edges {
+            let mut figures = None;
+            if let Some(log) = &log {
+                match before.of(log, meter, edge) {
+                    Some(known) => figures = known,
+                    None => {
+                        turn.rest().await?;
+                        figures = log::stretch(log, edge, meter);
+                    }
+                }
+            }
+            stretches.push((edge, figures));
+        }
+        self.known.set(Known {
             log,
             meter,
-            stretches: edges.into_iter().map(|edge| (edge, None)).collect(),
-        };
-        self.fill(wanted, found, turn);
-    }
-
-    /// One stretch after another; shown when all are there.
-    fn fill(self, wanted: Known, mut found: Vec<Option<Option<StretchFigures>>>, turn: usize) {
-        let missing = found.iter().position(Option::is_none);
-        let (Some(at), Some(log)) = (missing, wanted.log.clone()) else {
-            let mut known = wanted;
-            for (one, figures) in known.stretches.iter_mut().zip(found) {
-                one.1 = figures.flatten();
-            }
-            self.known.set(known);
-            return;
-        };
-        later(Duration::ZERO, move || {
-            if self.stretch_turn.get_untracked() == turn {
-                let edge = wanted.stretches[at].0;
-                found[at] = Some(log::stretch(&log, edge, wanted.meter));
-                self.fill(wanted, found, turn);
-            }
+            stretches,
         });
+        Ok(())
     }
-}
-
-fn next(turn: RwSignal<usize>) -> usize {
-    turn.update(|turn| *turn += 1);
-    turn.get_untracked()
 }

@@ -1,21 +1,19 @@
 //! A log from a file: dropped or picked, read in slices, columns corrected.
 
-use super::{columns, figures::Figures, log_view};
+use super::{columns::Columns, figures::Figures, log_view::LogView};
 use crate::{
     answer::log::{
-        self, Column, Importer, Log, LogMeter, MOST_BYTES, Options, Ordered, Progress, Refusal,
-        headings,
+        self, Column, Importer, Log, LogMeter, MOST_BYTES, Options, Progress, Refusal, headings,
     },
     page::{
-        browser::later,
-        dom::{El, button, h},
-        reactive::*,
-        state::State,
+        kit::Press,
+        slices::{Lane, NO_REST, Superseded, Turn},
         turns::spawn,
     },
     wording::claims::{self as say, words},
 };
-use std::{sync::Arc, time::Duration};
+use leptos::{ev, html, prelude::*};
+use std::sync::Arc;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// How far the reading of a file is.
@@ -44,8 +42,8 @@ pub struct Bench {
     /// Which bank of the plan it is a log of.
     pub bank: RwSignal<usize>,
     pub said: RwSignal<&'static str>,
-    /// Which reading is the present one; older ones stop.
-    turn: RwSignal<usize>,
+    reading: Lane,
+    finding: Lane,
     /// The log is the demonstration's, and says so wherever it is shown.
     pub is_invented: RwSignal<bool>,
 }
@@ -68,9 +66,15 @@ impl Bench {
             figures: Figures::new(),
             bank: RwSignal::new(0),
             said: RwSignal::new(""),
-            turn: RwSignal::new(0),
+            reading: Lane::new(),
+            finding: Lane::new(),
             is_invented: RwSignal::new(false),
         }
+    }
+
+    /// That of the question that a component stands in.
+    pub fn here() -> Self {
+        expect_context()
     }
 
     fn open(self, bytes: Vec<u8>, is_invented: bool) {
@@ -82,73 +86,52 @@ impl Bench {
 
     /// Reads the file that is open, from its start.
     pub fn read(self, options: Options) {
-        let turn = self.turn.get_untracked() + 1;
-        self.turn.set(turn);
         self.log.set(None);
         self.said.set("");
         self.stage.set(Stage::Reading { share: 0.0 });
-        later(Duration::ZERO, move || {
+        self.reading.begin_after(NO_REST, move |turn| async move {
             let bytes = self.bytes.get_untracked();
-            match Importer::new(&bytes, options.clone()) {
-                Ok(importer) => {
-                    self.columns.set(importer.layout().columns.clone());
-                    self.step(importer, turn);
-                }
-                Err(refusal) => {
-                    // Its headings at least, so that they can be spoken for.
-                    if let Ok(columns) = headings(&bytes, &options) {
-                        self.columns.set(columns);
-                    }
-                    self.stage.set(Stage::Refused(refusal));
-                }
+            match self.lines(&bytes, options, turn).await {
+                Ok(log) => self.show(log),
+                Err(Ended::Refused(refusal)) => self.stage.set(Stage::Refused(refusal)),
+                Err(Ended::Superseded) => {}
             }
         });
     }
 
-    fn step(self, mut importer: Importer, turn: usize) {
-        later(Duration::ZERO, move || {
-            if self.turn.get_untracked() != turn {
-                return;
+    /// Lines, order, signs: with a breath between them.
+    async fn lines(self, bytes: &[u8], options: Options, turn: Turn) -> Result<Log, Ended> {
+        let mut importer = Importer::new(bytes, options.clone()).inspect_err(|_| {
+            // Its headings at least, so that they can be spoken for.
+            if let Ok(columns) = headings(bytes, &options) {
+                self.columns.set(columns);
             }
-            match importer.step(SLICE) {
-                Ok(Progress::More { share, .. }) => {
-                    self.stage.set(Stage::Reading { share });
-                    self.step(importer, turn);
-                }
-                Ok(Progress::Done) => self.finish(importer),
-                Err(refusal) => self.stage.set(Stage::Refused(refusal)),
+        })?;
+        self.columns.set(importer.layout().columns.clone());
+        loop {
+            turn.rest().await?;
+            match importer.step(SLICE)? {
+                Progress::More { share, .. } => self.stage.set(Stage::Reading { share }),
+                Progress::Done => break,
             }
-        });
-    }
-
-    /// Order, signs and change points, each a task of its own.
-    fn finish(self, importer: Importer) {
-        later(Duration::ZERO, move || match importer.in_order() {
-            Ok(ordered) => self.open_log(ordered),
-            Err(refusal) => self.stage.set(Stage::Refused(refusal)),
-        });
-    }
-
-    fn open_log(self, ordered: Ordered) {
-        later(Duration::ZERO, move || match ordered.log() {
-            Ok(log) => self.show(log),
-            Err(refusal) => self.stage.set(Stage::Refused(refusal)),
-        });
+        }
+        turn.rest().await?;
+        let ordered = importer.in_order()?;
+        turn.rest().await?;
+        Ok(ordered.log()?)
     }
 
     fn show(self, log: Log) {
-        later(Duration::ZERO, move || {
-            self.set_edges(Vec::new());
-            self.log.set(Some(Arc::new(log)));
-            self.stage.set(Stage::Open);
-            self.shortest_min.set(log::SHORTEST_MIN[0]);
-            self.find_few();
-        });
+        self.set_edges(Vec::new());
+        self.log.set(Some(Arc::new(log)));
+        self.stage.set(Stage::Open);
+        self.shortest_min.set(log::SHORTEST_MIN[0]);
+        self.finding.begin_after(NO_REST, move |turn| self.find_few(turn));
     }
 
     /// Looks for the stretches anew, as long as asked.
     pub fn find(self) {
-        later(Duration::ZERO, move || {
+        self.finding.begin_after(NO_REST, move |_| async move {
             if let Some(log) = self.log.get_untracked() {
                 self.set_edges(log::found(&log, self.shortest_min.get_untracked()));
             }
@@ -156,21 +139,18 @@ impl Bench {
     }
 
     /// The same, longer ones while there are too many.
-    fn find_few(self) {
-        later(Duration::ZERO, move || {
-            let Some(log) = self.log.get_untracked() else {
-                return;
-            };
+    async fn find_few(self, turn: Turn) -> Result<(), Superseded> {
+        while let Some(log) = self.log.get_untracked() {
             let shortest_min = self.shortest_min.get_untracked();
             let edges = log::found(&log, shortest_min);
-            match log::coarser(edges.len(), shortest_min) {
-                Some(longer) => {
-                    self.shortest_min.set(longer);
-                    self.find_few();
-                }
-                None => self.set_edges(edges),
-            }
-        });
+            let Some(longer) = log::coarser(edges.len(), shortest_min) else {
+                self.set_edges(edges);
+                break;
+            };
+            self.shortest_min.set(longer);
+            turn.rest().await?;
+        }
+        Ok(())
     }
 
     pub fn set_edges(self, edges: Vec<(f64, f64)>) {
@@ -179,52 +159,85 @@ impl Bench {
     }
 }
 
-/// The fold with the file in it.
-pub fn log(state: State) -> El {
-    let bench = Bench::new();
-    bench.figures.follow(bench);
-    let input = h("input", "hidden")
-        .attr("id", "log-file")
-        .attr("type", "file")
-        .attr("accept", ".csv,.txt,.tsv,text/csv,text/plain")
-        .attr("aria-label", words::PICK_LOG)
-        .attr("tabindex", "-1")
-        .on("change", move |event| picked(bench, &event));
-    let picker: web_sys::HtmlElement = input.0.clone().unchecked_into();
-    let buttons = h("div", "buttons")
-        .child(button("", words::PICK_LOG, move || picker.click()))
-        .child(button("", words::TRY_LOG, move || {
-            bench.open(log::invented().into_bytes(), true);
-        }));
-    let drop = h("div", "drop")
-        .child(h("p", "hint").text(words::LOG_HINT))
-        .child(buttons)
-        .child(input)
-        .on("dragover", |event| event.prevent_default())
-        .on("drop", move |event| dropped(bench, &event));
-    h("div", "")
-        .child(h("h3", "").text(words::LOG_TITLE))
-        .child(drop)
-        .child(progress(bench))
-        .child(columns::columns(bench))
-        .child(log_view::log_view(state, bench))
+/// Why reading ended before there was a log.
+enum Ended {
+    Refused(Refusal),
+    Superseded,
 }
 
-fn progress(bench: Bench) -> El {
+impl From<Refusal> for Ended {
+    fn from(refusal: Refusal) -> Self {
+        Self::Refused(refusal)
+    }
+}
+
+impl From<Superseded> for Ended {
+    fn from(_: Superseded) -> Self {
+        Self::Superseded
+    }
+}
+
+/// Where a log is dropped, and what is made of it.
+#[component]
+pub fn LogDesk() -> impl IntoView {
+    let bench = Bench::new();
+    bench.figures.follow(bench);
+    provide_context(bench);
+    let picker = NodeRef::<html::Input>::new();
+    let pick = move || {
+        if let Some(picker) = picker.get_untracked() {
+            picker.click();
+        }
+    };
+    let try_one = move || bench.open(log::invented().into_bytes(), true);
+    view! {
+        <div>
+            <h3>{words::LOG_TITLE}</h3>
+            <div
+                class="drop"
+                on:dragover=|event| event.prevent_default()
+                on:drop=move |event| dropped(bench, &event)
+            >
+                <p class="hint">{words::LOG_HINT}</p>
+                <div class="buttons">
+                    <Press words=words::PICK_LOG press=pick />
+                    <Press words=words::TRY_LOG press=try_one />
+                </div>
+                <input
+                    node_ref=picker
+                    class="hidden"
+                    id="log-file"
+                    type="file"
+                    accept=".csv,.txt,.tsv,text/csv,text/plain"
+                    aria-label=words::PICK_LOG
+                    tabindex="-1"
+                    on:change=move |event| picked(bench, &event)
+                />
+            </div>
+            <StageSaid />
+            <Columns />
+            <LogView />
+        </div>
+    }
+}
+
+#[component]
+fn StageSaid() -> impl IntoView {
+    let bench = Bench::here();
     let text = move || match bench.stage.get() {
         Stage::Reading { share } => say::reading_text(share),
         Stage::Refused(refusal) => say::fault_sentence(&refusal),
         Stage::Nothing | Stage::Open => String::new(),
     };
-    h("p", "log-said")
-        .attr("role", "status")
-        .live_class("wrong-log", move || {
-            matches!(bench.stage.get(), Stage::Refused(_))
-        })
-        .live_text(text)
+    let is_refused = move || bench.stage.with(|stage| matches!(stage, Stage::Refused(_)));
+    view! {
+        <p class="log-said" class:wrong-log=is_refused role="status">
+            {text}
+        </p>
+    }
 }
 
-fn picked(bench: Bench, event: &web_sys::Event) {
+fn picked(bench: Bench, event: &ev::Event) {
     let target = event.target();
     let Some(input) = target.and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) else {
         return;
@@ -235,7 +248,7 @@ fn picked(bench: Bench, event: &web_sys::Event) {
     take(bench, file);
 }
 
-fn dropped(bench: Bench, event: &web_sys::Event) {
+fn dropped(bench: Bench, event: &ev::DragEvent) {
     event.prevent_default();
     let get = |of: &JsValue, key: &str| js_sys::Reflect::get(of, &JsValue::from_str(key)).ok();
     let files = get(event, "dataTransfer").and_then(|data| get(&data, "files"));

@@ -3,13 +3,14 @@
 use crate::{
     answer::log::{self, StretchFigures},
     page::{
-        dom::{El, button, h},
-        field::choice,
-        reactive::*,
+        field::Choice,
+        kit::{Press, anew},
         state::State,
     },
     wording::{self, claims::words},
 };
+use leptos::prelude::*;
+use std::sync::Arc;
 
 /// Every mode of every unit, by name.
 fn modes(state: State) -> Vec<(usize, usize, String)> {
@@ -22,54 +23,43 @@ fn modes(state: State) -> Vec<(usize, usize, String)> {
 }
 
 /// A button for each mode that the figures can become the draw of.
-pub fn mode_buttons(
-    state: State,
-    figures: impl Fn() -> Option<StretchFigures> + Clone + 'static,
-    label: impl Fn(&str) -> String + 'static,
+#[component]
+pub fn ModeButtons(
+    figures: impl Fn() -> Option<StretchFigures> + Send + Sync + 'static,
+    /// How the button for a mode is read out.
+    label: impl Fn(&str) -> String + Send + Sync + 'static,
     said: RwSignal<&'static str>,
-) -> El {
-    boxed(state, std::rc::Rc::new(figures), Box::new(label), said)
-}
-
-#[inline(never)]
-fn boxed(
-    state: State,
-    figures: std::rc::Rc<dyn Fn() -> Option<StretchFigures>>,
-    label: Box<dyn Fn(&str) -> String>,
-    said: RwSignal<&'static str>,
-) -> El {
-    let key = move || {
-        let names: Vec<String> = modes(state).into_iter().map(|one| one.2).collect();
-        names.join("\n")
-    };
-    h("div", "buttons").live_children(key, move || {
-        let buttons = modes(state).into_iter().map(|(unit, mode, name)| {
+) -> impl IntoView {
+    let state = State::here();
+    let figures: Arc<dyn Fn() -> Option<StretchFigures> + Send + Sync> = Arc::new(figures);
+    let label: Arc<dyn Fn(&str) -> String + Send + Sync> = Arc::new(label);
+    let buttons = move |modes: Vec<(usize, usize, String)>| {
+        let buttons = modes.into_iter().map(|(unit, mode, name)| {
             let figures = figures.clone();
-            button("quiet", &name, move || {
+            let take = move || {
                 let mut taken = false;
                 if let Some(figures) = untrack(|| figures()) {
                     state.edit(|plan| taken = log::to_mode(plan, unit, mode, &figures));
                 }
-                said.set(if taken {
-                    words::TAKEN
-                } else {
-                    words::NOT_TAKEN
-                });
-            })
-            .attr("aria-label", &label(&name))
+                said.set(if taken { words::TAKEN } else { words::NOT_TAKEN });
+            };
+            let label = label(&name);
+            view! { <Press class="quiet" words=name label=label press=take /> }
         });
-        buttons.collect()
-    })
+        buttons.collect_view().into_any()
+    };
+    view! { <div class="buttons">{anew(move || modes(state), buttons)}</div> }
 }
 
 /// Which bank of the plan; nothing to choose where there is one.
-pub fn bank_choice(
-    state: State,
-    id: &str,
+#[component]
+pub fn BankChoice(
+    #[prop(into)] id: String,
     label: &'static str,
-    now: impl Fn() -> usize + Clone + Send + Sync + 'static,
-    set: impl Fn(usize) + Clone + Send + Sync + 'static,
-) -> El {
+    now: impl Fn() -> usize + Copy + Send + Sync + 'static,
+    set: impl Fn(usize) + Copy + Send + Sync + 'static,
+) -> impl IntoView {
+    let state = State::here();
     let names = move || {
         state.with_plan(|plan| {
             let all = 0..plan.banks.len();
@@ -77,10 +67,14 @@ pub fn bank_choice(
                 .collect::<Vec<_>>()
         })
     };
-    let id = id.to_owned();
-    let several = move || (names().len() > 1).to_string();
-    h("div", "").live_children(several, move || {
-        let one = || choice(&id, label, names, now.clone(), set.clone());
-        (untrack(names).len() > 1).then(one).into_iter().collect()
-    })
+    let several = move || state.with_plan(|plan| plan.banks.len() > 1);
+    let build = move |several: bool| {
+        several
+            .then(|| {
+                let id = id.clone();
+                view! { <Choice id=id label=label names=names chosen=now choose=set /> }
+            })
+            .into_any()
+    };
+    view! { <div>{anew(several, build)}</div> }
 }

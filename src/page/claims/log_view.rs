@@ -1,17 +1,21 @@
 //! What an open log says, and its way into the plan.
 
-use super::{edges, file::Bench, into};
+use super::{
+    edges::{Stretches, StretchChart},
+    file::Bench,
+    into::BankChoice,
+};
 use crate::{
     answer::log::{self, LogMeter, LogReport, Means},
     page::{
-        dom::{El, button, h, text_of},
-        field::choice,
-        reactive::*,
+        field::Choice,
+        kit::{Press, Sentences, anew},
         state::State,
     },
     range,
     wording::claims::{self as say, words},
 };
+use leptos::{html, prelude::*};
 
 const METERS: [LogMeter; 3] = [
     LogMeter {
@@ -28,138 +32,141 @@ const METERS: [LogMeter; 3] = [
     },
 ];
 
-/// The figures of the log; nothing while none is open.
-pub fn log_view(state: State, bench: Bench) -> El {
-    let is_open = move || bench.log.with(Option::is_some).to_string();
-    h("div", "log").live_children(is_open, move || {
-        if bench.log.with_untracked(Option::is_none) {
-            return Vec::new();
-        }
-        let report = bench.figures.report(bench);
-        let invented = h("p", "hint").live_text(move || {
-            if bench.is_invented.get() {
-                words::INVENTED.into()
-            } else {
-                String::new()
-            }
-        });
-        vec![
-            invented,
-            edges::chart(state, bench),
-            totals(report),
-            sentences(report),
-            rows(bench, report),
-            meter(bench),
-            offset(bench, report),
-            into_plan(state, bench, report),
-            edges::table(state, bench),
-        ]
-    })
-}
-
 type Reported = Memo<Option<LogReport>>;
 
-fn totals(report: Reported) -> El {
-    let key = move || report.with(|report| format!("{report:?}"));
-    h("div", "").live_children(key, move || {
-        let Some(report) = report.get_untracked() else {
-            return Vec::new();
-        };
-        let row = |head: &str, text: Option<String>| {
-            text.map(|text| {
-                h("tr", "")
-                    .child(h("th", "").attr("scope", "row").text(head))
-                    .child(h("td", "").text(&text))
-            })
-        };
-        let means = |m: Option<Means>, unit| m.map(|m| say::means_text(m, unit));
-        let total = |t: Option<(f64, Option<f64>)>, unit| t.map(|t| say::total_text(t, unit));
-        let rows = [
-            row(words::LASTED, Some(say::lasted_text(&report))),
-            row(words::CHARGE, total(report.ah, "Ah")),
-            row(words::ENERGY, total(report.wh, "Wh")),
-            row(words::VOLTS, means(report.volts, "V")),
-            row(words::AMPS, means(report.amps, "A")),
-            row(words::WATTS, means(report.watts, "W")),
-        ];
-        vec![h("table", "totals").child(h("tbody", "").children(rows.into_iter().flatten()))]
-    })
+/// The figures of the log; nothing while none is open.
+#[component]
+pub fn LogView() -> impl IntoView {
+    let bench = Bench::here();
+    let inside = |is_open: bool| is_open.then(|| view! { <OpenLog /> }).into_any();
+    view! { <div class="log">{anew(move || bench.log.with(Option::is_some), inside)}</div> }
 }
 
-/// The run's end, gaps, and whether the rows follow the load.
-fn sentences(report: Reported) -> El {
-    let all = move || {
-        let mut all = Vec::new();
-        if let Some(report) = report.get() {
-            all.extend(report.end.as_ref().map(say::end_sentence));
-            if !report.gaps_h.is_empty() {
-                all.push(say::gap_sentence(&report));
-            }
-            all.push(say::sampling_sentence(report.sampling));
-            all.retain(|text| !text.is_empty());
+#[component]
+fn OpenLog() -> impl IntoView {
+    let bench = Bench::here();
+    let report = bench.figures.report(bench);
+    let invented = move || {
+        if bench.is_invented.get() {
+            words::INVENTED
+        } else {
+            ""
         }
-        all
     };
-    h("ul", "findings").live_children(
-        move || all().join("\n"),
-        move || all().iter().map(|text| h("li", "").text(text)).collect(),
-    )
-}
-
-/// What was done to the rows.
-fn rows(bench: Bench, report: Reported) -> El {
-    h("p", "detail").live_text(move || {
-        let (log, report) = (bench.log.get(), report.get());
-        let both = log.zip(report);
+    // What was done to the rows.
+    let rows = move || {
+        let both = bench.log.get().zip(report.get());
         both.map_or_else(String::new, |(log, report)| {
             say::rows_text(&log.notes, &report)
         })
-    })
+    };
+    view! {
+        <p class="hint">{invented}</p>
+        <StretchChart />
+        <Totals report=report />
+        <Sentences class="findings" all=move || sentences(report) />
+        <p class="detail">{rows}</p>
+        <Meter />
+        <Offset report=report />
+        <IntoPlan report=report />
+        <Stretches />
+    }
 }
 
-fn meter(bench: Bench) -> El {
-    choice(
-        "log-meter",
-        words::LOG_METER,
-        || words::LOG_METERS.map(str::to_owned).to_vec(),
-        move || {
-            let meter = bench.meter.get();
-            METERS.iter().position(|&one| one == meter).unwrap_or(0)
-        },
-        move |at| bench.meter.set(METERS.get(at).copied().unwrap_or_default()),
-    )
-}
-
-fn offset(bench: Bench, report: Reported) -> El {
-    let trouble = RwSignal::new("");
-    let typed = RwSignal::new(String::new());
-    let input = h("input", "")
-        .attr("id", "log-offset")
-        .attr("type", "text")
-        .attr("autocomplete", "off")
-        .attr("aria-describedby", "log-offset-error log-offset-hint")
-        .attr("placeholder", "0")
-        .on("change", move |event| {
-            let text = text_of(&event);
-            typed.set(text.clone());
-            let number = say::offset_of(&text, range::OFFSET_A);
-            trouble.set(number.map_or(words::OFFSET_BAD, |_| ""));
-            if let Some(number) = number {
-                bench.offset_a.set(number);
-            }
+#[component]
+fn Totals(report: Reported) -> impl IntoView {
+    let means = |m: Option<Means>, unit| m.map(|m| say::means_text(m, unit));
+    let total = |t: Option<(f64, Option<f64>)>, unit| t.map(|t| say::total_text(t, unit));
+    let rows = move || {
+        let Some(report) = report.get() else {
+            return Vec::new();
+        };
+        let rows = [
+            (words::LASTED, Some(say::lasted_text(&report))),
+            (words::CHARGE, total(report.ah, "Ah")),
+            (words::ENERGY, total(report.wh, "Wh")),
+            (words::VOLTS, means(report.volts, "V")),
+            (words::AMPS, means(report.amps, "A")),
+            (words::WATTS, means(report.watts, "W")),
+        ];
+        let there = rows.into_iter().filter_map(|(head, text)| {
+            let text = text?;
+            Some(view! {
+                <tr>
+                    <th scope="row">{head}</th>
+                    <td>{text}</td>
+                </tr>
+            })
         });
-    let field: web_sys::HtmlInputElement = wasm_bindgen::JsCast::unchecked_into(input.0.clone());
-    let read = button("quiet", words::OFFSET_FROM_LOG, move || {
+        there.collect()
+    };
+    view! {
+        <div>
+            <table class="totals">
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// The run's end, gaps, and whether the rows follow the load.
+fn sentences(report: Reported) -> Vec<String> {
+    let mut all = Vec::new();
+    if let Some(report) = report.get() {
+        all.extend(report.end.as_ref().map(say::end_sentence));
+        if !report.gaps_h.is_empty() {
+            all.push(say::gap_sentence(&report));
+        }
+        all.push(say::sampling_sentence(report.sampling));
+        all.retain(|text| !text.is_empty());
+    }
+    all
+}
+
+#[component]
+fn Meter() -> impl IntoView {
+    let bench = Bench::here();
+    let chosen = move || {
+        let meter = bench.meter.get();
+        METERS.iter().position(|&one| one == meter).unwrap_or(0)
+    };
+    view! {
+        <Choice
+            id="log-meter"
+            label=words::LOG_METER
+            names=|| words::LOG_METERS.map(str::to_owned).to_vec()
+            chosen=chosen
+            choose=move |at| bench.meter.set(METERS.get(at).copied().unwrap_or_default())
+        />
+    }
+}
+
+/// What the meter shows at rest.
+#[component]
+fn Offset(report: Reported) -> impl IntoView {
+    let bench = Bench::here();
+    let trouble = RwSignal::new("");
+    let field = NodeRef::<html::Input>::new();
+    let typed = move |event| {
+        let number = say::offset_of(&event_target_value(&event), range::OFFSET_A);
+        trouble.set(number.map_or(words::OFFSET_BAD, |_| ""));
+        if let Some(number) = number {
+            bench.offset_a.set(number);
+        }
+    };
+    let read = move || {
         let found = bench.log.get_untracked();
         match found.and_then(|log| log::resting_offset_a(&log)) {
             Some(amps) => {
                 trouble.set("");
-                field.set_value(&say::plainly(amps));
+                if let Some(field) = field.get_untracked() {
+                    field.set_value(&say::plainly(amps));
+                }
                 bench.offset_a.set(amps);
             }
             None => trouble.set(words::OFFSET_NONE),
         }
-    });
+    };
     let effect = move || {
         let ah = report.with(|report| report.as_ref().map_or(0.0, |r| r.offset_ah));
         if ah == 0.0 {
@@ -168,29 +175,39 @@ fn offset(bench: Bench, report: Reported) -> El {
             say::offset_sentence(ah)
         }
     };
-    h("div", "field")
-        .child(h("label", "").attr("for", "log-offset").text(words::OFFSET))
-        .child(
-            h("span", "entry")
-                .child(input)
-                .child(h("span", "unit").text("A")),
-        )
-        .child(
-            h("p", "error")
-                .attr("id", "log-offset-error")
-                .live_text(move || trouble.get().into()),
-        )
-        .child(h("p", "echo").attr("role", "status").live_text(effect))
-        .child(
-            h("p", "hint")
-                .attr("id", "log-offset-hint")
-                .text(words::OFFSET_HINT),
-        )
-        .child(read)
+    view! {
+        <div class="field">
+            <label for="log-offset">{words::OFFSET}</label>
+            <span class="entry">
+                <input
+                    node_ref=field
+                    id="log-offset"
+                    type="text"
+                    autocomplete="off"
+                    aria-describedby="log-offset-error log-offset-hint"
+                    placeholder="0"
+                    on:change=typed
+                />
+                <span class="unit">"A"</span>
+            </span>
+            <p class="error" id="log-offset-error">
+                {trouble}
+            </p>
+            <p class="echo" role="status">
+                {effect}
+            </p>
+            <p class="hint" id="log-offset-hint">
+                {words::OFFSET_HINT}
+            </p>
+            <Press class="quiet" words=words::OFFSET_FROM_LOG press=read />
+        </div>
+    }
 }
 
-fn into_plan(state: State, bench: Bench, report: Reported) -> El {
-    let bank = button("", words::MAKE_BANK, move || {
+#[component]
+fn IntoPlan(report: Reported) -> impl IntoView {
+    let (state, bench) = (State::here(), Bench::here());
+    let to_bank = move || {
         let Some(report) = report.get_untracked() else {
             return;
         };
@@ -201,32 +218,35 @@ fn into_plan(state: State, bench: Bench, report: Reported) -> El {
         } else {
             words::NOT_TAKEN
         });
-    });
-    let claims = button("quiet", words::MAKE_CLAIMS, move || {
-        if let Some(report) = report.get_untracked() {
-            let bank = bench.bank.get_untracked();
-            let name = if bench.is_invented.get_untracked() {
-                words::INVENTED_NAME
-            } else {
-                ""
-            };
-            state.edit(|plan| log::to_claims(plan, bank, &report, name));
-            bench.said.set(words::TAKEN);
-        }
-    });
-    let which = into::bank_choice(
-        state,
-        "log-bank",
-        words::LOG_BANK,
-        move || bench.bank.get(),
-        move |at| bench.bank.set(at),
-    );
-    h("div", "")
-        .child(which)
-        .child(h("div", "buttons").child(bank).child(claims))
-        .child(
-            h("p", "hint")
-                .attr("role", "status")
-                .live_text(move || bench.said.get().into()),
-        )
+    };
+    let to_claims = move || {
+        let Some(report) = report.get_untracked() else {
+            return;
+        };
+        let bank = bench.bank.get_untracked();
+        let name = if bench.is_invented.get_untracked() {
+            words::INVENTED_NAME
+        } else {
+            ""
+        };
+        state.edit(|plan| log::to_claims(plan, bank, &report, name));
+        bench.said.set(words::TAKEN);
+    };
+    view! {
+        <div>
+            <BankChoice
+                id="log-bank"
+                label=words::LOG_BANK
+                now=move || bench.bank.get()
+                set=move |at| bench.bank.set(at)
+            />
+            <div class="buttons">
+                <Press words=words::MAKE_BANK press=to_bank />
+                <Press class="quiet" words=words::MAKE_CLAIMS press=to_claims />
+            </div>
+            <p class="hint" role="status">
+                {bench.said}
+            </p>
+        </div>
+    }
 }

@@ -12,9 +12,8 @@ mod notes;
 mod report;
 
 use super::{
-    dom::{El, h, named_fold},
-    field::number_field,
-    reactive::*,
+    field::NumberField,
+    kit::{Fold, Sentences},
     state::State,
 };
 use crate::{
@@ -25,12 +24,20 @@ use crate::{
     plan::{Path, claims::PriceField},
     wording::claims::{self as say, words},
 };
+use air::Air;
+use editor::ClaimEditor;
+use file::LogDesk;
+use leptos::prelude::*;
+use notes::Notebook;
+use report::ClaimReport;
 
 /// The claims' answer, worked out while the question is open.
 pub type Answered = Memo<ClaimsAnswer>;
 
 /// All that stands under the question.
-pub fn claims(state: State) -> Vec<El> {
+#[component]
+pub fn ClaimsQuestion() -> impl IntoView {
+    let state = State::here();
     let answer: Answered = Memo::new_with_compare(
         move |_| {
             state.with_answer(|night| state.with_plan(|plan| answered::claims(plan, &night.runs)))
@@ -38,67 +45,56 @@ pub fn claims(state: State) -> Vec<El> {
         |_, _| true,
     );
     let headline = move || state.with_plan(|plan| answer.with(|a| say::headline(plan, a)));
-    let said = h("p", "answer")
-        .attr("id", "claims-answer")
-        .attr("role", "status")
-        .live_text(headline);
-    vec![
-        said,
-        report::report(state, answer),
-        file::log(state),
-        notes::notes(state),
-        editor::editor(state),
-        air::air(state, answer),
-        price(state, answer),
-        h("h3", "").text(words::NEXT),
-        next(state, answer),
-        named_fold("fold", words::POCKET, move || pockets(state)),
-    ]
+    view! {
+        <p class="answer" id="claims-answer" role="status">
+            {headline}
+        </p>
+        <ClaimReport answer=answer />
+        <LogDesk />
+        <Notebook />
+        <ClaimEditor />
+        <Air answer=answer />
+        <Fold title=|| words::PRICE>
+            <Price answer=answer />
+        </Fold>
+        <h3>{words::NEXT}</h3>
+        <Sentences class="findings" all=move || next(state, answer) />
+        <Fold title=|| words::POCKET>
+            <p class="hint">{words::POCKET_HINT}</p>
+            <Sentences class="findings" all=move || pockets(state) />
+        </Fold>
+    }
 }
 
-/// A list of sentences, kept true.
-fn sentences(of: impl Fn() -> Vec<String> + Clone + Send + Sync + 'static) -> El {
-    let key = of.clone();
-    h("ul", "findings").live_children(
-        move || key().join("\n"),
-        move || of().iter().map(|text| h("li", "").text(text)).collect(),
-    )
-}
-
-fn next(state: State, answer: Answered) -> El {
-    sentences(move || {
-        state.with_plan(|plan| {
-            answer.with(|answer| {
-                if answer.next.is_empty() {
-                    return vec![words::NEXT_NONE.to_owned()];
-                }
-                let all = answer.next.iter();
-                all.map(|next| say::next_sentence(plan, next)).collect()
-            })
+/// What to measure next.
+fn next(state: State, answer: Answered) -> Vec<String> {
+    state.with_plan(|plan| {
+        answer.with(|answer| {
+            if answer.next.is_empty() {
+                return vec![words::NEXT_NONE.to_owned()];
+            }
+            let all = answer.next.iter();
+            all.map(|next| say::next_sentence(plan, next)).collect()
         })
     })
 }
 
-fn pockets(state: State) -> Vec<El> {
-    let said = move || {
-        state.with_plan(|plan| {
-            pocket(plan)
-                .iter()
-                .map(|one| say::pocket_sentence(plan, one))
-                .collect()
-        })
-    };
-    vec![h("p", "hint").text(words::POCKET_HINT), sentences(said)]
+/// A line for paper for each mode.
+fn pockets(state: State) -> Vec<String> {
+    state.with_plan(|plan| {
+        let all = pocket(plan);
+        let all = all.iter().map(|one| say::pocket_sentence(plan, one));
+        all.collect()
+    })
 }
 
-fn price(state: State, answer: Answered) -> El {
-    named_fold("fold", words::PRICE, move || {
-        let said = move || answer.with(|a| a.money.as_ref().map(say::money_sentence));
-        let fields = PriceField::ALL.iter();
-        let fields = fields.map(|&field| number_field(state, Path::Price(field)));
-        vec![
-            h("div", "grid").children(fields),
-            h("p", "detail").live_text(move || said().unwrap_or_default()),
-        ]
-    })
+#[component]
+fn Price(answer: Answered) -> impl IntoView {
+    let said = move || answer.with(|a| a.money.as_ref().map(say::money_sentence));
+    let fields = PriceField::ALL.iter();
+    let fields = fields.map(|&field| view! { <NumberField path=Path::Price(field) /> });
+    view! {
+        <div class="grid">{fields.collect_view()}</div>
+        <p class="detail">{move || said().unwrap_or_default()}</p>
+    }
 }

@@ -4,38 +4,29 @@
 use super::Answered;
 use crate::{
     answer::claims::ClaimAnswer,
-    page::{
-        dom::{El, h},
-        reactive::*,
-        state::State,
-    },
+    page::state::State,
     plan::Plan,
     wording::claims::{self as say, words},
 };
+use leptos::prelude::*;
 
 /// The table, hidden while nothing is claimed.
-pub fn report(state: State, answer: Answered) -> El {
-    let texts = move || {
+#[component]
+pub fn ClaimReport(answer: Answered) -> impl IntoView {
+    let state = State::here();
+    let texts = Memo::new(move |_| {
         state.with_plan(|plan| {
             answer.with(|answer| {
                 let all = answer.claims.iter();
                 all.map(|claim| row_texts(plan, claim)).collect::<Vec<_>>()
             })
         })
+    });
+    let report = move || {
+        let rows = texts.get();
+        (!rows.is_empty()).then(|| view! { <Verdicts rows=rows /> })
     };
-    let key = move || {
-        let all = texts();
-        let all: Vec<String> = all.iter().map(|row| row.join("\n")).collect();
-        all.join("\n\n")
-    };
-    h("div", "bench-report").live_children(key, move || {
-        let rows = texts();
-        if rows.is_empty() {
-            Vec::new()
-        } else {
-            built(rows)
-        }
-    })
+    view! { <div class="bench-report">{report}</div> }
 }
 
 /// Name, claimed, measured, share, verdict; then notes.
@@ -44,32 +35,54 @@ fn row_texts(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
     row.chain(say::report_notes(plan, answer)).collect()
 }
 
-fn built(rows: Vec<Vec<String>>) -> Vec<El> {
+#[component]
+fn Verdicts(rows: Vec<Vec<String>>) -> impl IntoView {
     let heads = words::REPORT_HEADS;
-    let head = h("tr", "").children(
-        heads
-            .iter()
-            .map(|text| h("th", "").attr("scope", "col").text(text)),
-    );
-    let bodies = rows.iter().map(|row| {
-        let cells = row.iter().zip(heads).take(heads.len()).enumerate();
-        let cells = cells.map(|(at, (text, head))| match at {
-            0 => h("th", "").attr("scope", "row").text(text),
-            4 => h("td", "verdict").attr("data-head", head).text(text),
-            _ => h("td", "").attr("data-head", head).text(text),
-        });
-        let notes = row.iter().skip(heads.len());
-        let notes = notes.map(|text| h("p", "").text(text));
-        let notes = h("td", "conditions").attr("colspan", "5").children(notes);
-        h("tbody", "")
-            .child(h("tr", "").children(cells))
-            .child(h("tr", "").child(notes))
-    });
-    vec![
-        h("h3", "").text(words::REPORT),
-        h("table", "verdicts")
-            .child(h("thead", "").child(head))
-            .children(bodies),
-        h("p", "source").text(words::REPORT_NOTE),
-    ]
+    let head = heads.map(|text| view! { <th scope="col">{text}</th> });
+    let rows = rows.into_iter().map(|row| view! { <Verdict row=row /> });
+    view! {
+        <h3>{words::REPORT}</h3>
+        <table class="verdicts">
+            <thead>
+                <tr>{head.collect_view()}</tr>
+            </thead>
+            {rows.collect_view()}
+        </table>
+        <p class="source">{words::REPORT_NOTE}</p>
+    }
 }
+
+/// A row of the report, and what it rests on beneath it.
+#[component]
+fn Verdict(row: Vec<String>) -> impl IntoView {
+    let heads = words::REPORT_HEADS;
+    let mut texts = row.into_iter();
+    let name = texts.next();
+    let cells = heads.into_iter().enumerate().skip(1);
+    let cells = cells.map(|(at, head)| {
+        let class = (at == VERDICT).then_some("verdict");
+        view! {
+            <td class=class data-head=head>
+                {texts.next()}
+            </td>
+        }
+    });
+    let cells = cells.collect_view();
+    let notes = texts.map(|text| view! { <p>{text}</p> });
+    view! {
+        <tbody>
+            <tr>
+                <th scope="row">{name}</th>
+                {cells}
+            </tr>
+            <tr>
+                <td class="conditions" colspan="5">
+                    {notes.collect_view()}
+                </td>
+            </tr>
+        </tbody>
+    }
+}
+
+/// The column of the verdicts.
+const VERDICT: usize = 4;

@@ -10,14 +10,11 @@ use crate::{
         Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, DaySizing, DayUnknown,
         Longest, LongestNight, MoreHours, Ranker, Sampled, Sampler, size_day,
     },
-    page::{
-        reactive::*,
-        slices::{Late, Line, Turn},
-    },
+    page::slices::{Lane, Late, Superseded, Turn},
     plan::{Path, Plan, day::DayField},
     wording::day_words as words,
 };
-use std::{cell::RefCell, rc::Rc};
+use leptos::prelude::*;
 
 /// Drawn days, and what they are drawn for.
 #[derive(Clone, Debug, PartialEq)]
@@ -74,8 +71,8 @@ impl Bands {
             enough: Late::new(),
             asked: RwSignal::new(None),
         };
-        let (line, search) = (Line::new(), Line::new());
-        crate::page::dom::always(move || {
+        let (lane, search) = (Lane::new(), Lane::new());
+        Effect::new(move || {
             if !is_open.get() {
                 return;
             }
@@ -85,19 +82,18 @@ impl Bands {
             bands.changes.expect();
             bands.bedtime.expect();
             bands.longest.expect();
-            line.begin(move |turn| bands.check(state.plan.get_untracked(), turn));
+            lane.begin(move |turn| bands.work(state.plan.get_untracked(), turn));
         });
-        crate::page::dom::always(move || {
+        Effect::new(move || {
             if !is_open.get() {
                 return;
             }
             state.turn();
             if let Some(unknown) = bands.asked.get() {
                 bands.enough.expect();
-                search.begin(move |_| {
-                    bands
-                        .enough
-                        .put(state.plan_now(|plan| size_day(plan, unknown)));
+                search.begin(move |_| async move {
+                    let sized = state.plan_now(|plan| size_day(plan, unknown));
+                    bands.enough.put(sized);
                 });
             }
         });
@@ -115,52 +111,41 @@ impl Bands {
         }
     }
 
-    /// Readings first: who made them stands in the dark and waits.
-    fn check(self, plan: Plan, turn: Turn) {
-        let Some(work) = CheckInWork::new(&plan) else {
-            self.check_in.put(None);
-            return self.draw(plan, turn);
-        };
-        let (work, checked) = both(work);
-        turn.run(
-            AT_ONCE,
-            move || work.borrow_mut().step(1),
-            move || {
-                self.check_in.put(checked.borrow().finish());
-                self.draw(plan, turn);
-            },
-        );
+    /// Readings first: who made them is awake at night and waits.
+    async fn work(self, plan: Plan, turn: Turn) -> Result<(), Superseded> {
+        self.check(&plan, turn).await?;
+        self.draw(&plan, turn).await?;
+        self.rank(&plan, turn).await?;
+        self.lines(&plan, turn).await?;
+        self.look(&plan, turn).await
     }
 
-    fn draw(self, plan: Plan, turn: Turn) {
+    async fn check(self, plan: &Plan, turn: Turn) -> Result<(), Superseded> {
+        let mut found = None;
+        if let Some(mut work) = CheckInWork::new(plan) {
+            turn.run(AT_ONCE, || work.step(1)).await?;
+            found = work.finish();
+        }
+        self.check_in.put(found);
+        Ok(())
+    }
+
+    async fn draw(self, plan: &Plan, turn: Turn) -> Result<(), Superseded> {
         let all = plan.number(Path::Day(DayField::SamplesCount));
         let all = all.unwrap_or(0.0) as u32;
-        let Some(sampler) = Sampler::new(&plan).filter(|_| all > 0) else {
+        let Some(mut sampler) = Sampler::new(plan).filter(|_| all > 0) else {
             self.drawn.put(None);
-            return self.rank(plan, turn);
+            return Ok(());
         };
         let days = sampler.span_h() / 24.0;
         let first = ((FIRST_DAYS / days) as u32).max(FEWEST).min(all);
         let at_most = (SLICE_DAYS / days).ceil() as u32;
-        let (sampler, more) = both(sampler);
-        let (shown, clock) = (sampler.clone(), plan.night.start_clock_min);
-        turn.run(
-            at_most,
-            move || sampler.borrow_mut().step(1) >= first,
-            move || {
-                self.show(&shown.borrow(), clock);
-                turn.run(
-                    at_most,
-                    move || more.borrow_mut().step(u32::from(first < all)) >= all,
-                    move || {
-                        if first < all {
-                            self.show(&shown.borrow(), clock);
-                        }
-                        self.rank(plan, turn);
-                    },
-                );
-            },
-        );
+        let passes = if first < all { vec![first, all] } else { vec![all] };
+        for wanted in passes {
+            turn.run(at_most, || sampler.step(1) >= wanted).await?;
+            self.show(&sampler, plan.night.start_clock_min);
+        }
+        Ok(())
     }
 
     fn show(self, sampler: &Sampler, start_clock_min: u32) {
@@ -173,54 +158,33 @@ impl Bands {
         self.drawn.put(drawn);
     }
 
-    fn rank(self, plan: Plan, turn: Turn) {
-        let Some(ranker) = Ranker::new(&plan) else {
-            self.changes.put(None);
-            return self.lines(&plan, turn);
-        };
-        let (ranker, ranked) = both(ranker);
-        turn.run(
-            AT_ONCE,
-            move || ranker.borrow_mut().step(1),
-            move || {
-                self.changes.put(ranked.borrow().finish());
-                self.lines(&plan, turn);
-            },
-        );
+    async fn rank(self, plan: &Plan, turn: Turn) -> Result<(), Superseded> {
+        let mut found = None;
+        if let Some(mut ranker) = Ranker::new(plan) {
+            turn.run(AT_ONCE, || ranker.step(1)).await?;
+            found = ranker.finish();
+        }
+        self.changes.put(found);
+        Ok(())
     }
 
-    fn lines(self, plan: &Plan, turn: Turn) {
-        let next = Longest::new(plan);
-        let Some(bedtime) = Bedtime::new(plan) else {
-            self.bedtime.put(None);
-            return self.look(next, turn);
-        };
-        let (bedtime, found) = both(bedtime);
-        turn.run(
-            AT_ONCE,
-            move || bedtime.borrow_mut().step(1),
-            move || {
-                self.bedtime.put(found.borrow().finish());
-                self.look(next, turn);
-            },
-        );
+    async fn lines(self, plan: &Plan, turn: Turn) -> Result<(), Superseded> {
+        let mut found = None;
+        if let Some(mut bedtime) = Bedtime::new(plan) {
+            turn.run(AT_ONCE, || bedtime.step(1)).await?;
+            found = bedtime.finish();
+        }
+        self.bedtime.put(found);
+        Ok(())
     }
 
-    fn look(self, longest: Option<Longest>, turn: Turn) {
-        let Some(longest) = longest else {
-            return self.longest.put(None);
-        };
-        let (longest, found) = both(longest);
-        turn.run(
-            STEPS_AT_ONCE,
-            move || longest.borrow_mut().step(1),
-            move || self.longest.put(found.borrow().finish()),
-        );
+    async fn look(self, plan: &Plan, turn: Turn) -> Result<(), Superseded> {
+        let mut found = None;
+        if let Some(mut longest) = Longest::new(plan) {
+            turn.run(STEPS_AT_ONCE, || longest.step(1)).await?;
+            found = longest.finish();
+        }
+        self.longest.put(found);
+        Ok(())
     }
-}
-
-/// A work for its steps and for its end.
-fn both<T>(work: T) -> (Rc<RefCell<T>>, Rc<RefCell<T>>) {
-    let work = Rc::new(RefCell::new(work));
-    (work.clone(), work)
 }

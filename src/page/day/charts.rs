@@ -1,45 +1,34 @@
 //! Three charts one above another, read under one pointer.
 
-use super::{El, State, h, told::Told};
+use super::{State, told::Told};
 use crate::{
     drawing::{DayChart, Drawing},
     page::{
-        chart::{Plot, chart_column},
-        reactive::*,
+        chart::{ChartColumn, Plot},
+        kit::anew,
     },
     wording::day_words as words,
 };
-use std::rc::Rc;
+use leptos::prelude::*;
+use std::sync::Arc;
 
 /// The charts; built anew only when their words change, not with the numbers.
-pub fn charts(state: State, told: Told) -> El {
+#[component]
+pub fn Charts() -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
+    // What their words hang on; a clock of other hours is another axis.
     let words_of = move || {
-        let span_h = told.day.get().map(|day| day.span_h);
-        let (us_units, start) =
-            state.with_plan(|plan| (plan.show.us_units, plan.night.start_clock_min));
-        span_h.map_or_else(String::new, |span_h| format!("{span_h} {us_units} {start}"))
+        let day = told.day.get()?;
+        let show = state.with_plan(|plan| (plan.show.us_units, plan.night.start_clock_min));
+        Some((show, day.span_h.to_bits()))
     };
-    let build = move || {
-        let Some(span_h) = told.day.get_untracked().map(|day| day.span_h) else {
-            return Vec::new();
+    let build = move |words_of: Option<((bool, u32), u64)>| {
+        let Some((_, span_h)) = words_of else {
+            return ().into_any();
         };
-        let plots = DayChart::ALL.map(|chart| {
-            let drawn = Memo::new_with_compare(
-                move |_| {
-                    let read = told.bands.check_in.get();
-                    told.of(state, |plan, day| {
-                        let onward = read.as_ref().map(|read| read.onward.trace.as_slice());
-                        chart.draw_from(plan, day, onward.unwrap_or_default())
-                    })
-                },
-                |_: Option<&Drawing>, _| true,
-            );
-            Plot {
-                titles: state.with_plan(|plan| chart.titles(plan, span_h)),
-                draw: Rc::new(move || drawn.get()),
-            }
-        });
-        chart_column(state, plots.into(), words::CHARTS_HINT)
+        let span_h = f64::from_bits(span_h);
+        let plots = DayChart::ALL.map(|chart| plot(state, told, chart, span_h));
+        view! { <ChartColumn plots=plots.into() hint=words::CHARTS_HINT /> }.into_any()
     };
     let band = move || {
         if told.bands.drawn.is_behind() {
@@ -48,13 +37,33 @@ pub fn charts(state: State, told: Told) -> El {
             told.bands.word()
         }
     };
-    h("div", "day-charts")
-        .live_class("behind", move || told.bands.drawn.is_behind())
-        .live_class("stale", move || state.is_stale())
-        .child(
-            h("p", "band-said")
-                .attr("id", "day-band")
-                .live_text(move || band().into()),
-        )
-        .child(h("div", "").live_children(words_of, build))
+    view! {
+        <div
+            class="day-charts"
+            class:behind=move || told.bands.drawn.is_behind()
+            class:stale=move || state.is_stale()
+        >
+            <p class="band-said" id="day-band">
+                {band}
+            </p>
+            <div>{anew(words_of, build)}</div>
+        </div>
+    }
+}
+
+fn plot(state: State, told: Told, chart: DayChart, span_h: f64) -> Plot {
+    let drawn = Memo::new_with_compare(
+        move |_| {
+            let read = told.bands.check_in.get();
+            told.of(state, |plan, day| {
+                let onward = read.as_ref().map(|read| read.onward.trace.as_slice());
+                chart.draw_from(plan, day, onward.unwrap_or_default())
+            })
+        },
+        |_: Option<&Drawing>, _| true,
+    );
+    Plot {
+        titles: state.plan_now(|plan| chart.titles(plan, span_h)),
+        draw: Arc::new(move || drawn.get()),
+    }
 }

@@ -1,52 +1,67 @@
 //! What was read off in the night: clock, monitor, thermometer.
 
-use super::{El, State, forms::grid, h, told::Told};
+use super::{State, told::Told};
 use crate::{
-    page::{dom::button, field::number_field},
+    page::{
+        field::NumberField,
+        kit::{Press, Sentences, anew},
+    },
     plan::{CheckIn, Path, check::MOST_CHECK_INS, day::CheckInField as I},
     wording::{self, day as say, day_words as words},
 };
+use leptos::prelude::*;
 
 /// The readings, a card each.
-pub fn check_ins(state: State) -> Vec<El> {
+#[component]
+pub fn CheckIns() -> impl IntoView {
+    let state = State::here();
     let count = move || state.with_plan(|plan| plan.check_ins.len());
-    let cards = move || {
-        let cards = (0..count()).map(|at| card(state, at, count()));
-        let add = (count() < MOST_CHECK_INS).then(|| {
-            button("quiet", words::ADD_CHECK_IN, move || {
-                let now = js_sys::Date::new_0();
-                let clock_min = 60 * now.get_hours() + now.get_minutes();
-                state.edit(|plan| {
-                    plan.check_ins.push(CheckIn {
-                        clock_min: Some(clock_min),
-                        ..CheckIn::default()
-                    });
-                });
-            })
+    let add = move || {
+        let now = js_sys::Date::new_0();
+        let clock_min = 60 * now.get_hours() + now.get_minutes();
+        state.edit(|plan| {
+            plan.check_ins.push(CheckIn {
+                clock_min: Some(clock_min),
+                ..CheckIn::default()
+            });
         });
-        cards.chain(add).collect()
     };
-    vec![
-        h("p", "hint").text(words::CHECK_IN_HINT),
-        h("div", "").live_children(move || count().to_string(), cards),
-    ]
+    let cards = move |count: usize| {
+        let cards = (0..count).map(|at| view! { <CheckInCard at=at count=count /> });
+        view! {
+            {cards.collect_view()}
+            {(count < MOST_CHECK_INS)
+                .then(|| view! { <Press class="quiet" words=words::ADD_CHECK_IN press=add /> })}
+        }
+        .into_any()
+    };
+    view! {
+        <p class="hint">{words::CHECK_IN_HINT}</p>
+        <div>{anew(count, cards)}</div>
+    }
 }
 
-fn card(state: State, at: usize, count: usize) -> El {
+#[component]
+fn CheckInCard(at: usize, count: usize) -> impl IntoView {
+    let state = State::here();
     let fields = [I::ClockMin, I::ChargePercent, I::CabinC, I::DayCount];
-    let fields = fields.map(|field| number_field(state, Path::CheckIn(at, field)));
-    h("fieldset", "card")
-        .child(h("legend", "").text(&wording::numbered(words::CHECK_IN, at, count)))
-        .child(grid(fields))
-        .child(button("quiet", words::REMOVE_CHECK_IN, move || {
-            state.change(|draft| draft.remove(Path::CheckIns, at));
-        }))
+    let field = |field| view! { <NumberField path=Path::CheckIn(at, field) /> };
+    let remove = move || state.change(|draft| draft.remove(Path::CheckIns, at));
+    view! {
+        <fieldset class="card">
+            <legend>{wording::numbered(words::CHECK_IN, at, count)}</legend>
+            <div class="grid">{fields.map(field).collect_view()}</div>
+            <Press class="quiet" words=words::REMOVE_CHECK_IN press=remove />
+        </fieldset>
+    }
 }
 
 /// What the readings make of the night; nothing before there is one.
-pub fn checked(state: State, told: Told) -> El {
-    let late = told.bands.check_in;
-    let sentences = move || {
+#[component]
+pub fn Checked() -> impl IntoView {
+    let state = State::here();
+    let late = Told::here().bands.check_in;
+    let sentences = Memo::new(move |_| {
         late.get().map_or_else(Vec::new, |said| {
             state.with_plan(|plan| {
                 let mut all = vec![say::check_in_sentence(plan, &said)];
@@ -55,52 +70,44 @@ pub fn checked(state: State, told: Told) -> El {
                 all
             })
         })
+    });
+    let lines = move || {
+        let all = sentences.get();
+        let last = all.len().saturating_sub(1);
+        let lines = all.into_iter().enumerate().map(|(at, text)| {
+            let class = if at == last { "answer advice" } else { "detail" };
+            view! { <p class=class>{text}</p> }
+        });
+        lines.collect_view()
     };
     let fit = move || {
-        late.get()
-            .map_or_else(Vec::new, |said| say::fit_sentences(&said.fit))
+        let said = late.get();
+        said.map_or_else(Vec::new, |said| say::fit_sentences(&said.fit))
     };
-    let take = button("quiet", words::TAKE_FIT, move || {
-        let Some(said) = late.get() else { return };
+    let take = move || {
+        let Some(said) = late.get_now() else { return };
         state.edit(|plan| {
             if let Some(fitted) = said.fit.applied_to(plan) {
                 *plan = fitted;
             }
         });
-    })
-    .live_flag("hidden", move || {
-        !late
-            .get()
-            .is_some_and(|said| state.with_plan(|plan| say::is_fitted(&said, plan)))
+    };
+    let none = Signal::derive(move || {
+        let said = late.get();
+        !said.is_some_and(|said| state.with_plan(|plan| say::is_fitted(&said, plan)))
     });
-    h("div", "checked")
-        .live_class("behind", move || late.is_behind())
-        .live_flag("hidden", move || late.get().is_none())
-        .child(h("h3", "").text(words::CHECKED))
-        .child(
-            h("div", "")
-                .attr("role", "status")
-                .attr("id", "day-checked")
-                .live_children(
-                    move || sentences().join("\n"),
-                    move || {
-                        let all = sentences();
-                        let last = all.len().saturating_sub(1);
-                        let line = |(at, text): (usize, &String)| {
-                            let class = if at == last {
-                                "answer advice"
-                            } else {
-                                "detail"
-                            };
-                            h("p", class).text(text)
-                        };
-                        all.iter().enumerate().map(line).collect()
-                    },
-                ),
-        )
-        .child(h("ul", "findings").live_children(
-            move || fit().join("\n"),
-            move || fit().iter().map(|text| h("li", "").text(text)).collect(),
-        ))
-        .child(take)
+    view! {
+        <div
+            class="checked"
+            class:behind=move || late.is_behind()
+            hidden=move || late.get().is_none()
+        >
+            <h3>{words::CHECKED}</h3>
+            <div role="status" id="day-checked">
+                {lines}
+            </div>
+            <Sentences class="findings" all=fit />
+            <Press class="quiet" words=words::TAKE_FIT hidden=none press=take />
+        </div>
+    }
 }

@@ -1,16 +1,23 @@
 //! The longest cool night, and how much of one thing is enough.
 
-use super::{El, State, h, told::Told};
+use super::{State, told::Told};
 use crate::{
-    answer::day::DayUnknown,
-    page::{dom::button, field::choice, reactive::*},
+    answer::day::{DayUnknown, LongestNight},
+    page::{
+        field::Choice,
+        kit::{Press, Sentences},
+    },
+    plan::Plan,
     wording::{day as say, day_words as words},
 };
+use leptos::prelude::*;
 
 /// The mode plan that holds longest, beside what each mode does alone.
-pub fn longest(state: State, told: Told) -> El {
-    let late = told.bands.longest;
-    let of = move |say: fn(&crate::plan::Plan, &crate::answer::day::LongestNight) -> String| {
+#[component]
+pub fn LongestCoolNight() -> impl IntoView {
+    let state = State::here();
+    let late = Told::here().bands.longest;
+    let of = move |say: fn(&Plan, &LongestNight) -> String| {
         let night = late.get();
         night.map_or_else(String::new, |night| {
             state.with_plan(|plan| say(plan, &night))
@@ -24,41 +31,41 @@ pub fn longest(state: State, told: Told) -> El {
     };
     let waiting = move || {
         if late.is_coming() {
-            words::LONGEST_COMING.into()
+            words::LONGEST_COMING
         } else if late.get().is_none() {
-            words::LONGEST_NONE.into()
+            words::LONGEST_NONE
         } else {
-            String::new()
+            ""
         }
     };
-    let take = button("quiet", words::TAKE_LONGEST, move || {
-        if let Some(night) = late.get() {
+    let stands = move || {
+        let night = late.get();
+        night.map_or_else(String::new, |night| say::longest_stands(&night))
+    };
+    let take = move || {
+        if let Some(night) = late.get_now() {
             state.edit(|plan| *plan = night.best.applied_to(plan));
         }
-    })
-    .live_flag("hidden", move || late.get().is_none());
-    h("div", "")
-        .live_class("behind", move || late.is_behind())
-        .child(h("h3", "").text(words::LONGEST))
-        .child(
-            h("p", "band-said")
-                .attr("id", "day-longest")
-                .live_text(waiting),
-        )
-        .child(h("p", "detail").live_text(move || of(say::longest_sentence)))
-        .child(h("ul", "findings").live_children(
-            move || alone().join("\n"),
-            move || alone().iter().map(|text| h("li", "").text(text)).collect(),
-        ))
-        .child(take)
-        .child(h("p", "hint").live_text(move || {
-            late.get()
-                .map_or_else(String::new, |night| say::longest_stands(&night))
-        }))
+    };
+    let none = Signal::derive(move || late.get().is_none());
+    view! {
+        <div class:behind=move || late.is_behind()>
+            <h3>{words::LONGEST}</h3>
+            <p class="band-said" id="day-longest">
+                {waiting}
+            </p>
+            <p class="detail">{move || of(say::longest_sentence)}</p>
+            <Sentences class="findings" all=alone />
+            <Press class="quiet" words=words::TAKE_LONGEST hidden=none press=take />
+            <p class="hint">{stands}</p>
+        </div>
+    }
 }
 
 /// One unknown asked for, all else given; looked for while its fold is open.
-pub fn enough(state: State, told: Told) -> Vec<El> {
+#[component]
+pub fn Enough() -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
     let late = told.bands.enough;
     let asked = told.bands.asked;
     asked.set(Some(DayUnknown::PanelW));
@@ -77,36 +84,34 @@ pub fn enough(state: State, told: Told) -> Vec<El> {
         Some(sizing) => state.with_plan(|plan| say::enough_sentence(plan, &sizing)),
         None => words::ENOUGH_NONE.into(),
     };
-    let take = button("quiet", words::TAKE_ENOUGH, move || {
-        if let Some(sizing) = late.get() {
+    let take = move || {
+        if let Some(sizing) = late.get_now() {
             state.edit(|plan| {
                 if let Some(next) = sizing.applied_to(plan) {
                     *plan = next;
                 }
             });
         }
-    })
-    .live_flag("hidden", move || {
-        !late
-            .get()
-            .is_some_and(|sizing| state.with_plan(|plan| sizing.applied_to(plan).is_some()))
+    };
+    let none = Signal::derive(move || {
+        let sizing = late.get();
+        !sizing.is_some_and(|sizing| {
+            state.with_plan(|plan| sizing.applied_to(plan).is_some())
+        })
     });
-    vec![
-        choice(
-            "day-unknown",
-            crate::wording::words::ASK_FOR,
-            names,
-            chosen,
-            choose,
-        ),
-        h("div", "")
-            .live_class("behind", move || late.is_behind())
-            .child(
-                h("p", "answer")
-                    .attr("role", "status")
-                    .attr("id", "day-enough")
-                    .live_text(said),
-            )
-            .child(take),
-    ]
+    view! {
+        <Choice
+            id="day-unknown"
+            label=crate::wording::words::ASK_FOR
+            names=names
+            chosen=chosen
+            choose=choose
+        />
+        <div class:behind=move || late.is_behind()>
+            <p class="answer" role="status" id="day-enough">
+                {said}
+            </p>
+            <Press class="quiet" words=words::TAKE_ENOUGH hidden=none press=take />
+        </div>
+    }
 }

@@ -1,12 +1,12 @@
 //! Everything the day rests on: place and weather, cabin, unit, what feeds the bank.
 
-use super::{El, State, h};
+use super::{State, modes::ModePlan, weather::Weather};
 use crate::{
     page::{
-        choose::{Chosen, choose},
-        dom::named_fold,
-        field::{large_field, number_field, number_field_at},
-        supply::supply,
+        choose::{Chosen, OpenChoice},
+        field::{Look, NumberField},
+        kit::{Fold, anew},
+        supply::SupplyForm,
     },
     plan::{
         Path,
@@ -17,171 +17,177 @@ use crate::{
     },
     wording::{self, day_words as words},
 };
-
-pub(super) fn grid(fields: impl IntoIterator<Item = El>) -> El {
-    h("div", "grid").children(fields)
-}
+use leptos::prelude::*;
 
 /// The numbers to start from.
-pub fn start(state: State) -> El {
-    let large = |path| large_field(state, path);
-    h("fieldset", "card")
-        .child(h("legend", "").text(words::START))
-        .child(
-            h("div", "grid start")
-                .child(large(Path::Day(D::HighC)))
-                .child(large(Path::Day(D::LowC)))
-                .child(large(Path::Cabin(C::SetPointC)))
-                .child(large(Path::Day(D::DaysCount)))
-                .child(number_field_at(
-                    state,
-                    Path::Night(N::StartClockMin),
-                    "day-",
-                ))
-                .child(number_field_at(state, Path::Night(N::WantedH), "day-")),
-        )
-        .child(h("p", "facts").live_text(move || {
-            let is_there = state.with_plan(|plan| !plan.day.imported.outdoor_c.is_empty());
-            if is_there {
-                words::FROM_FILE.into()
-            } else {
-                String::new()
-            }
-        }))
+#[component]
+pub fn Start() -> impl IntoView {
+    let state = State::here();
+    let from_file = move || {
+        let is_there = state.with_plan(|plan| !plan.day.imported.outdoor_c.is_empty());
+        if is_there { words::FROM_FILE } else { "" }
+    };
+    let large = [
+        Path::Day(D::HighC),
+        Path::Day(D::LowC),
+        Path::Cabin(C::SetPointC),
+        Path::Day(D::DaysCount),
+    ];
+    let large = large.map(|path| view! { <NumberField path=path look=Look::Large /> });
+    view! {
+        <fieldset class="card">
+            <legend>{words::START}</legend>
+            <div class="grid start">
+                {large.collect_view()}
+                <NumberField path=Path::Night(N::StartClockMin) at="day-" />
+                <NumberField path=Path::Night(N::WantedH) at="day-" />
+            </div>
+            <p class="facts">{from_file}</p>
+        </fieldset>
+    }
 }
 
 /// The folds with everything else.
-pub fn forms(state: State) -> Vec<El> {
-    vec![
-        named_fold("fold", words::WEATHER, move || {
-            super::weather::weather(state)
-        }),
-        named_fold("fold", words::THE_CABIN, move || cabin(state)),
-        named_fold("fold", words::THE_UNIT, move || units(state)),
-        named_fold("fold", words::MODE_PLAN, move || super::modes::modes(state)),
-        named_fold("fold", words::SUPPLY, move || supply(state, "day-")),
-        named_fold("fold", words::DRAWN, move || {
-            vec![
-                h("p", "hint").text(words::DRAWN_HINT),
-                grid(
-                    [D::SamplesCount, D::SeedNumber]
-                        .map(|field| number_field(state, Path::Day(field))),
-                ),
-            ]
-        }),
-    ]
+#[component]
+pub fn Forms() -> impl IntoView {
+    let drawn = [D::SamplesCount, D::SeedNumber];
+    let day = |field| view! { <NumberField path=Path::Day(field) /> };
+    view! {
+        <Fold title=|| words::WEATHER>
+            <Weather />
+        </Fold>
+        <Fold title=|| words::THE_CABIN>
+            <CabinForm />
+        </Fold>
+        <Fold title=|| words::THE_UNIT>
+            <UnitForms />
+        </Fold>
+        <Fold title=|| words::MODE_PLAN>
+            <ModePlan />
+        </Fold>
+        <Fold title=|| words::SUPPLY>
+            <SupplyForm at="day-" />
+        </Fold>
+        <Fold title=|| words::DRAWN>
+            <p class="hint">{words::DRAWN_HINT}</p>
+            <div class="grid">{drawn.map(day).collect_view()}</div>
+        </Fold>
+    }
 }
 
+const BODY: Chosen<BodyKind> = Chosen {
+    label: words::BODY,
+    name: words::body_name,
+    assumed: BodyKind::Van,
+};
+const INSULATION: Chosen<Insulation> = Chosen {
+    label: words::INSULATION,
+    name: words::insulation_name,
+    assumed: Insulation::Partial,
+};
+const COLOUR: Chosen<Colour> = Chosen {
+    label: words::COLOUR,
+    name: words::colour_name,
+    assumed: Colour::Light,
+};
+const GLAZING: Chosen<Glazing> = Chosen {
+    label: words::GLAZING,
+    name: words::glazing_name,
+    assumed: Glazing::Double,
+};
+const COVERS: Chosen<Covers> = Chosen {
+    label: words::COVERS,
+    name: words::covers_name,
+    assumed: Covers::InsideMats,
+};
+const CONTROL: Chosen<Control> = Chosen {
+    label: words::CONTROL,
+    name: words::control_name,
+    assumed: Control::Thermostat,
+};
+
+/// What most know of their cabin without measuring.
+const CABIN_MAIN: [C; 8] = [
+    C::ShadePercent,
+    C::PeopleCount,
+    C::AnimalsCount,
+    C::AnimalKg,
+    C::AwayFromClockMin,
+    C::AwayUntilClockMin,
+    C::DeadBandK,
+    C::StartC,
+];
+/// What follows from the questions unless it is said.
+const CABIN_DERIVED: [C; 17] = [
+    C::FloorM2,
+    C::VolumeM3,
+    C::RoofM2,
+    C::WallsM2,
+    C::WallGlassM2,
+    C::RoofGlassM2,
+    C::LitWallsPercent,
+    C::ShellWM2K,
+    C::GlassWM2K,
+    C::GlassGainPercent,
+    C::AbsorptancePercent,
+    C::AirCapacityKjK,
+    C::ShellCapacityKjK,
+    C::AirChangesPerH,
+    C::AiredChangesPerH,
+    C::MoistureBuffer,
+    C::GainsW,
+];
+
 /// A handful of questions, then every figure that follows from them.
-fn cabin(state: State) -> Vec<El> {
-    let field = move |field| number_field(state, Path::Cabin(field));
-    let kind = Chosen {
-        label: words::BODY,
-        name: words::body_name,
-        assumed: BodyKind::Van,
-    };
-    let insulation = Chosen {
-        label: words::INSULATION,
-        name: words::insulation_name,
-        assumed: Insulation::Partial,
-    };
-    let colour = Chosen {
-        label: words::COLOUR,
-        name: words::colour_name,
-        assumed: Colour::Light,
-    };
-    let glazing = Chosen {
-        label: words::GLAZING,
-        name: words::glazing_name,
-        assumed: Glazing::Double,
-    };
-    let covers = Chosen {
-        label: words::COVERS,
-        name: words::covers_name,
-        assumed: Covers::InsideMats,
-    };
-    let questions = grid([
-        choose(state, "body-kind", kind, |plan| Some(&mut plan.cabin.kind)),
-        field(C::InsideLengthM),
-        choose(state, "insulation", insulation, |plan| {
-            Some(&mut plan.cabin.insulation)
-        }),
-        choose(state, "colour", colour, |plan| Some(&mut plan.cabin.colour)),
-        choose(state, "glazing", glazing, |plan| {
-            Some(&mut plan.cabin.glazing)
-        }),
-        choose(state, "covers", covers, |plan| Some(&mut plan.cabin.covers)),
-    ]);
-    let more = [
-        C::ShadePercent,
-        C::PeopleCount,
-        C::AnimalsCount,
-        C::AnimalKg,
-        C::AwayFromClockMin,
-        C::AwayUntilClockMin,
-        C::DeadBandK,
-        C::StartC,
-    ];
-    let derived = move || {
-        const DERIVED: [C; 17] = [
-            C::FloorM2,
-            C::VolumeM3,
-            C::RoofM2,
-            C::WallsM2,
-            C::WallGlassM2,
-            C::RoofGlassM2,
-            C::LitWallsPercent,
-            C::ShellWM2K,
-            C::GlassWM2K,
-            C::GlassGainPercent,
-            C::AbsorptancePercent,
-            C::AirCapacityKjK,
-            C::ShellCapacityKjK,
-            C::AirChangesPerH,
-            C::AiredChangesPerH,
-            C::MoistureBuffer,
-            C::GainsW,
-        ];
-        vec![
-            h("p", "hint").text(words::DERIVED_HINT),
-            grid(DERIVED.map(field)),
-        ]
-    };
-    vec![
-        questions,
-        grid(more.map(field)),
-        named_fold("fold small", words::DERIVED, derived),
-    ]
+#[component]
+fn CabinForm() -> impl IntoView {
+    let field = |field| view! { <NumberField path=Path::Cabin(field) /> };
+    let derived = move || CABIN_DERIVED.map(field).collect_view();
+    view! {
+        <div class="grid">
+            <OpenChoice id="body-kind" chosen=BODY place=|plan| Some(&mut plan.cabin.kind) />
+            {field(C::InsideLengthM)}
+            <OpenChoice
+                id="insulation"
+                chosen=INSULATION
+                place=|plan| Some(&mut plan.cabin.insulation)
+            />
+            <OpenChoice id="colour" chosen=COLOUR place=|plan| Some(&mut plan.cabin.colour) />
+            <OpenChoice id="glazing" chosen=GLAZING place=|plan| Some(&mut plan.cabin.glazing) />
+            <OpenChoice id="covers" chosen=COVERS place=|plan| Some(&mut plan.cabin.covers) />
+        </div>
+        <div class="grid">{CABIN_MAIN.map(field).collect_view()}</div>
+        <Fold class="fold small" title=|| words::DERIVED>
+            <p class="hint">{words::DERIVED_HINT}</p>
+            <div class="grid">{derived()}</div>
+        </Fold>
+    }
 }
 
 /// What each unit gives, and each of its modes.
-fn units(state: State) -> Vec<El> {
+#[component]
+fn UnitForms() -> impl IntoView {
+    let state = State::here();
     let shape = move || {
         state.with_plan(|plan| {
             let units = plan.units.iter();
             units.map(|unit| unit.modes.len()).collect::<Vec<_>>()
         })
     };
-    let build = move || {
-        let shape = shape();
+    let build = |shape: Vec<usize>| {
         let count = shape.len();
         let units = shape.into_iter().enumerate();
-        units
-            .map(|(unit, modes)| one_unit(state, (unit, count), modes))
-            .collect()
+        let one = |(unit, modes)| view! { <UnitForm unit=unit count=count modes=modes /> };
+        units.map(one).collect_view().into_any()
     };
-    vec![
-        h("p", "hint").text(words::UNIT_HINT),
-        h("div", "").live_children(move || format!("{:?}", shape()), build),
-    ]
+    view! {
+        <p class="hint">{words::UNIT_HINT}</p>
+        <div>{anew(shape, build)}</div>
+    }
 }
 
-fn one_unit(state: State, (unit, count): (usize, usize), modes: usize) -> El {
-    let control = Chosen {
-        label: words::CONTROL,
-        name: words::control_name,
-        assumed: Control::Thermostat,
-    };
+#[component]
+fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
     let fields = [
         K::CoolingW,
         K::Cop,
@@ -192,22 +198,32 @@ fn one_unit(state: State, (unit, count): (usize, usize), modes: usize) -> El {
         K::RatedWetBulbC,
         K::FloorPercent,
     ];
-    let fields = fields.map(|field| number_field(state, Path::Cooling(unit, field)));
-    let each_mode = (0..modes).map(move |mode| {
-        let title = move || state.with_plan(|plan| wording::mode_name(plan, unit, mode));
-        h("div", "mode-cooling")
-            .child(h("p", "row-title").live_text(title))
-            .child(number_field(
-                state,
-                Path::Mode(unit, mode, ModeField::CoolingW),
-            ))
-    });
-    let slot = choose(state, &format!("control-{unit}"), control, move |plan| {
-        plan.units.get_mut(unit).map(|one| &mut one.cooling.control)
-    });
-    h("fieldset", "card")
-        .child(h("legend", "").text(&wording::numbered(crate::wording::words::UNIT, unit, count)))
-        .child(grid([slot]))
-        .child(grid(fields))
-        .child(grid(each_mode))
+    let fields = fields.map(|field| view! { <NumberField path=Path::Cooling(unit, field) /> });
+    let modes = (0..modes).map(|mode| view! { <ModeCooling unit=unit mode=mode /> });
+    view! {
+        <fieldset class="card">
+            <legend>{wording::numbered(crate::wording::words::UNIT, unit, count)}</legend>
+            <div class="grid">
+                <OpenChoice
+                    id=format!("control-{unit}")
+                    chosen=CONTROL
+                    place=move |plan| plan.units.get_mut(unit).map(|one| &mut one.cooling.control)
+                />
+            </div>
+            <div class="grid">{fields.collect_view()}</div>
+            <div class="grid">{modes.collect_view()}</div>
+        </fieldset>
+    }
+}
+
+#[component]
+fn ModeCooling(unit: usize, mode: usize) -> impl IntoView {
+    let state = State::here();
+    let title = move || state.with_plan(|plan| wording::mode_name(plan, unit, mode));
+    view! {
+        <div class="mode-cooling">
+            <p class="row-title">{title}</p>
+            <NumberField path=Path::Mode(unit, mode, ModeField::CoolingW) />
+        </div>
+    }
 }

@@ -1,11 +1,12 @@
 //! Hours from a weather file: picked or dropped, the hottest stretch taken.
 
-use super::{El, State, h};
+use super::State;
 use crate::{
     answer::day::import::{MOST_BYTES, Refusal, Stamp, Stretch, Taken, read},
-    page::{dom::button, field::choice, reactive::*, turns::spawn},
+    page::{field::Choice, kit::Press, turns::spawn},
     wording::{day as say, day_words as words},
 };
+use leptos::{ev, html, prelude::*};
 use wasm_bindgen::{JsCast, JsValue};
 
 /// What became of the last file.
@@ -28,75 +29,88 @@ const STAMPS: [Stamp; 3] = [Stamp::EndOfHour, Stamp::MiddleOfHour, Stamp::StartO
 const STRETCHES: [Stretch; 2] = [Stretch::Hottest, Stretch::PlanDate];
 
 /// Where a file is dropped, and what was read of it.
-pub fn import(state: State) -> El {
+#[component]
+pub fn Import() -> impl IntoView {
+    let state = State::here();
     let desk = Desk {
         state,
         said: RwSignal::new(Said::Nothing),
         stamp: RwSignal::new(1),
         stretch: RwSignal::new(0),
     };
-    let input = h("input", "hidden")
-        .attr("id", "weather-file")
-        .attr("type", "file")
-        .attr("accept", ".epw,.csv,.tm2,.tm3,.txt,text/csv,text/plain")
-        .attr("aria-label", words::PICK_WEATHER)
-        .attr("tabindex", "-1")
-        .on("change", move |event| picked(desk, &event));
-    let picker: web_sys::HtmlElement = input.0.clone().unchecked_into();
-    let drop = h("div", "drop")
-        .child(h("p", "hint").text(words::WEATHER_FILE_HINT))
-        .child(select(
-            "weather-stretch",
-            words::STRETCH,
-            &words::STRETCHES,
-            desk.stretch,
-        ))
-        .child(select(
-            "weather-stamp",
-            words::STAMP,
-            &words::STAMPS,
-            desk.stamp,
-        ))
-        .child(
-            h("div", "buttons")
-                .child(button("", words::PICK_WEATHER, move || picker.click()))
-                .child(
-                    button("", words::FORGET_WEATHER, move || forget(desk))
-                        .live_flag("hidden", move || {
-                            state.with_plan(|plan| plan.day.imported.outdoor_c.is_empty())
-                        }),
-                ),
-        )
-        .child(input)
-        .child(
-            h("p", "log-said")
-                .attr("role", "status")
-                .attr("id", "weather-said")
-                .live_class("wrong-log", move || {
-                    matches!(desk.said.get(), Said::Wrong(_))
-                })
-                .live_text(move || match desk.said.get() {
-                    Said::Nothing => String::new(),
-                    Said::Wrong(error) => say::weather_fault(&error),
-                    Said::Taken(taken) => state.with_plan(|plan| say::weather_taken(plan, &taken)),
-                }),
-        )
-        .on("dragover", |event| event.prevent_default())
-        .on("drop", move |event| dropped(desk, &event));
-    h("div", "")
-        .child(h("h3", "").text(words::WEATHER_FILE))
-        .child(drop)
+    let picker = NodeRef::<html::Input>::new();
+    let pick = move || {
+        if let Some(picker) = picker.get_untracked() {
+            picker.click();
+        }
+    };
+    let none =
+        Signal::derive(move || state.with_plan(|plan| plan.day.imported.outdoor_c.is_empty()));
+    let said = move || match desk.said.get() {
+        Said::Nothing => String::new(),
+        Said::Wrong(error) => say::weather_fault(&error),
+        Said::Taken(taken) => state.with_plan(|plan| say::weather_taken(plan, &taken)),
+    };
+    view! {
+        <div>
+            <h3>{words::WEATHER_FILE}</h3>
+            <div
+                class="drop"
+                on:dragover=|event| event.prevent_default()
+                on:drop=move |event| dropped(desk, &event)
+            >
+                <p class="hint">{words::WEATHER_FILE_HINT}</p>
+                <Select
+                    id="weather-stretch"
+                    label=words::STRETCH
+                    names=&words::STRETCHES
+                    at=desk.stretch
+                />
+                <Select id="weather-stamp" label=words::STAMP names=&words::STAMPS at=desk.stamp />
+                <div class="buttons">
+                    <Press words=words::PICK_WEATHER press=pick />
+                    <Press words=words::FORGET_WEATHER hidden=none press=move || forget(desk) />
+                </div>
+                <input
+                    node_ref=picker
+                    class="hidden"
+                    id="weather-file"
+                    type="file"
+                    accept=".epw,.csv,.tm2,.tm3,.txt,text/csv,text/plain"
+                    aria-label=words::PICK_WEATHER
+                    tabindex="-1"
+                    on:change=move |event| picked(desk, &event)
+                />
+                <p
+                    class="log-said"
+                    class:wrong-log=move || matches!(desk.said.get(), Said::Wrong(_))
+                    role="status"
+                    id="weather-said"
+                >
+                    {said}
+                </p>
+            </div>
+        </div>
+    }
 }
 
-fn select(id: &str, label: &str, names: &'static [&'static str], at: RwSignal<usize>) -> El {
+#[component]
+fn Select(
+    id: &'static str,
+    label: &'static str,
+    names: &'static [&'static str],
+    at: RwSignal<usize>,
+) -> impl IntoView {
     let names = move || names.iter().map(|&name| name.to_owned()).collect();
-    choice(
-        id,
-        label,
-        names,
-        move || at.get(),
-        move |index| at.set(index),
-    )
+    view! {
+        <Choice
+            id=id
+            label=label
+            names=names
+            chosen=move || at.get()
+            choose=move |index| at.set(index)
+        />
+    }
 }
 
 fn forget(desk: Desk) {
@@ -120,7 +134,7 @@ fn take(desk: Desk, bytes: &[u8]) {
     }
 }
 
-fn picked(desk: Desk, event: &web_sys::Event) {
+fn picked(desk: Desk, event: &ev::Event) {
     let target = event.target();
     let Some(input) = target.and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) else {
         return;
@@ -131,7 +145,7 @@ fn picked(desk: Desk, event: &web_sys::Event) {
     open(desk, file);
 }
 
-fn dropped(desk: Desk, event: &web_sys::Event) {
+fn dropped(desk: Desk, event: &ev::DragEvent) {
     event.prevent_default();
     let get = |of: &JsValue, key: &str| js_sys::Reflect::get(of, &JsValue::from_str(key)).ok();
     let files = get(event, "dataTransfer").and_then(|data| get(&data, "files"));

@@ -13,34 +13,40 @@ mod told;
 mod weather;
 mod working;
 
-use super::{
-    dom::{El, h, named_fold},
-    state::State,
-};
+use super::{kit::Fold, state::State};
 use crate::wording::day_words as words;
-use told::Told;
+use changes::{BedtimeLines, Changes};
+use charts::Charts;
+use check_ins::{CheckIns, Checked};
+use enough::{Enough, LongestCoolNight};
+use forms::{Forms, Start};
+use leptos::prelude::*;
+use told::{DayTold, Told};
+use working::{Books, ByDay, Events};
 
-/// All that stands under the question.
-pub fn day(state: State) -> Vec<El> {
-    let told = Told::new(state);
-    let sentence = told::told(state, told);
-    told.follow_fold(&sentence);
-    let answered = [
-        sentence,
-        check_ins::checked(state, told),
-        named_fold("fold", words::CHECK_INS, move || {
-            check_ins::check_ins(state)
-        }),
-        forms::start(state),
-        charts::charts(state, told),
-        changes::changes(state, told),
-        changes::bedtime(state, told),
-        enough::longest(state, told),
-        named_fold("fold", words::ENOUGH, move || enough::enough(state, told)),
-        working::events(state, told),
-        working::by_day(state, told),
-        working::books(state, told),
-        h("h3", "").text(words::RESTS_ON),
-    ];
-    answered.into_iter().chain(forms::forms(state)).collect()
+/// All that stands under the question. `is_open`: its fold is; folded away, nothing is
+/// worked out.
+#[component]
+pub fn DayQuestion(is_open: RwSignal<bool>) -> impl IntoView {
+    provide_context(Told::new(State::here(), is_open));
+    view! {
+        <DayTold />
+        <Checked />
+        <Fold title=|| words::CHECK_INS>
+            <CheckIns />
+        </Fold>
+        <Start />
+        <Charts />
+        <Changes />
+        <BedtimeLines />
+        <LongestCoolNight />
+        <Fold title=|| words::ENOUGH>
+            <Enough />
+        </Fold>
+        <Events />
+        <ByDay />
+        <Books />
+        <h3>{words::RESTS_ON}</h3>
+        <Forms />
+    }
 }

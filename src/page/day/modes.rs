@@ -1,28 +1,35 @@
 //! The mode plan by the clock: from when on which mode, every day alike.
 
-use super::{El, State, h};
+use super::State;
 use crate::{
     page::{
-        dom::button,
-        field::{choice, number_field},
+        field::{Choice, NumberField},
+        kit::{Press, anew},
     },
     plan::{ModeRow, Path, Plan, check::MOST_MODE_ROWS, day::ModeRowField},
     wording::{self, day_words as words},
 };
+use leptos::prelude::*;
 
 /// The rows, or what is taken without any.
-pub fn modes(state: State) -> Vec<El> {
+#[component]
+pub fn ModePlan() -> impl IntoView {
+    let state = State::here();
     let count = move || state.with_plan(|plan| plan.mode_plan.len());
-    let rows = move || {
-        let rows = (0..count()).map(|at| row(state, at));
-        let add = (count() < MOST_MODE_ROWS)
-            .then(|| button("quiet", words::ADD_MODE_ROW, move || state.edit(add_row)));
-        let clear = (count() > 0).then(|| {
-            button("quiet", words::CLEAR_MODE_PLAN, move || {
-                state.edit(|plan| plan.mode_plan.clear());
-            })
-        });
-        rows.chain(add).chain(clear).collect()
+    let clear = move || state.edit(|plan| plan.mode_plan.clear());
+    let rows = move |count: usize| {
+        let rows = (0..count).map(|at| view! { <PlanRow at=at /> });
+        view! {
+            {rows.collect_view()}
+            {(count < MOST_MODE_ROWS)
+                .then(|| {
+                    let add = move || state.edit(add_row);
+                    view! { <Press class="quiet" words=words::ADD_MODE_ROW press=add /> }
+                })}
+            {(count > 0)
+                .then(|| view! { <Press class="quiet" words=words::CLEAR_MODE_PLAN press=clear /> })}
+        }
+        .into_any()
     };
     let taken = move || {
         state.with_plan(|plan| {
@@ -33,11 +40,11 @@ pub fn modes(state: State) -> Vec<El> {
             }
         })
     };
-    vec![
-        h("p", "hint").text(words::MODE_PLAN_HINT),
-        h("p", "facts").live_text(taken),
-        h("div", "").live_children(move || count().to_string(), rows),
-    ]
+    view! {
+        <p class="hint">{words::MODE_PLAN_HINT}</p>
+        <p class="facts">{taken}</p>
+        <div>{anew(count, rows)}</div>
+    }
 }
 
 /// Another row. The first two are the plan that was taken without any.
@@ -61,7 +68,9 @@ fn places(plan: &Plan) -> Vec<(usize, Option<usize>)> {
     std::iter::once((0, None)).chain(modes).collect()
 }
 
-fn row(state: State, at: usize) -> El {
+#[component]
+fn PlanRow(at: usize) -> impl IntoView {
+    let state = State::here();
     let names = move || {
         state.with_plan(|plan| {
             let places = places(plan).into_iter();
@@ -90,22 +99,18 @@ fn row(state: State, at: usize) -> El {
             }
         });
     };
-    let remove = button("remove", "×", move || {
-        state.change(|draft| draft.remove(Path::ModePlan, at));
-    })
-    .attr("aria-label", words::REMOVE_MODE_ROW)
-    .attr("title", words::REMOVE_MODE_ROW);
-    h("div", "row mode-row")
-        .child(number_field(
-            state,
-            Path::ModeRow(at, ModeRowField::FromClockMin),
-        ))
-        .child(choice(
-            &format!("mode-row-{at}"),
-            words::MODE_ROW,
-            names,
-            chosen,
-            choose,
-        ))
-        .child(remove)
+    let remove = move || state.change(|draft| draft.remove(Path::ModePlan, at));
+    view! {
+        <div class="row mode-row">
+            <NumberField path=Path::ModeRow(at, ModeRowField::FromClockMin) />
+            <Choice
+                id=format!("mode-row-{at}")
+                label=words::MODE_ROW
+                names=names
+                chosen=chosen
+                choose=choose
+            />
+            <Press class="remove" words="×" label=words::REMOVE_MODE_ROW press=remove />
+        </div>
+    }
 }

@@ -1,17 +1,14 @@
 //! What the question is answered with: the day at once, its odds a moment later.
 
-use super::{El, State, band::Bands, h};
+use super::{State, band::Bands};
 use crate::{
     answer::day::{self as answered, DayAnswer},
     finding::Severity,
-    page::{
-        dom::follow_fold,
-        outcome::{said, sentences},
-        reactive::*,
-    },
+    page::{kit::Sentences, outcome::Said},
     plan::Plan,
     wording::{self, day as say, day_words as words},
 };
+use leptos::prelude::*;
 use std::sync::Arc;
 
 /// The day's answer as far as it is worked out.
@@ -22,13 +19,11 @@ pub struct Told {
     pub bands: Bands,
     /// With the odds and bands there are, those of the numbers before included.
     pub whole: Memo<Option<Arc<DayAnswer>>>,
-    is_open: RwSignal<bool>,
 }
 
 impl Told {
-    pub fn new(state: State) -> Self {
-        let is_open = RwSignal::new(true);
-        // Folded away nothing is worked out: the first questions stay quick.
+    /// Folded away nothing is worked out: the first questions stay quick.
+    pub fn new(state: State, is_open: RwSignal<bool>) -> Self {
         let day = Memo::new_with_compare(
             move |last: Option<&Option<Arc<DayAnswer>>>| {
                 if is_open.get() {
@@ -51,17 +46,12 @@ impl Told {
             },
             |_, _| true,
         );
-        Self {
-            day,
-            bands,
-            whole,
-            is_open,
-        }
+        Self { day, bands, whole }
     }
 
-    /// Follows the fold that an element stands in.
-    pub fn follow_fold(self, inside: &El) {
-        follow_fold(inside, self.is_open);
+    /// That of the question that a component stands in.
+    pub fn here() -> Self {
+        expect_context()
     }
 
     /// Something of the whole answer, if there is one.
@@ -73,7 +63,9 @@ impl Told {
 }
 
 /// The answer in sentences.
-pub fn told(state: State, told: Told) -> El {
+#[component]
+pub fn DayTold() -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
     let sentence = move || match told.day.get() {
         Some(day) => state.with_plan(|plan| say::day_sentence(plan, &day)),
         None => words::NO_ANSWER.into(),
@@ -93,21 +85,26 @@ pub fn told(state: State, told: Told) -> El {
             day.odds.as_ref().map_or_else(String::new, say::odds_assume)
         })
     };
-    let odds = h("p", "detail odds")
-        .live_class("old", move || told.bands.drawn.is_behind())
-        .live_text(odds);
-    said(
-        state,
-        "day-answer",
-        sentence,
-        [odds, h("p", "detail").live_text(end)],
-    )
-    .child(findings(state, told))
-    .child(h("p", "hint").live_text(assume))
+    let details = move || {
+        view! {
+            <p class="detail odds" class:old=move || told.bands.drawn.is_behind()>
+                {odds}
+            </p>
+            <p class="detail">{end}</p>
+        }
+    };
+    view! {
+        <Said id="day-answer" sentence=sentence details=details>
+            <Findings />
+            <p class="hint">{assume}</p>
+        </Said>
+    }
 }
 
-/// What must be mended, and what should be known first.
-fn findings(state: State, told: Told) -> El {
+/// What must be corrected, and what should be known first.
+#[component]
+fn Findings() -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
     let all = move || {
         let mut all: Vec<String> = state.with_draft(|draft| {
             let units = draft.plan.show;
@@ -140,5 +137,5 @@ fn findings(state: State, told: Told) -> El {
         }
         all
     };
-    sentences("findings", all)
+    view! { <Sentences class="findings" all=all /> }
 }

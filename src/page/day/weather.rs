@@ -1,64 +1,67 @@
 //! Place, date and weather; one's own position at a tap.
 
-use super::{El, State, forms::grid, h};
+use super::{State, import::Import};
 use crate::{
     page::{
         browser::window,
-        choose::{Chosen, choose},
-        dom::{button, named_fold},
-        field::number_field,
-        reactive::*,
+        choose::{Chosen, OpenChoice},
+        field::NumberField,
+        kit::{Fold, Press},
     },
-    plan::{Path, day::DayField as D},
+    plan::{
+        Path,
+        day::{Climate, DayField as D},
+    },
     wording::day_words as words,
 };
 use js_sys::{Function, Reflect};
+use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
+const CLIMATE: Chosen<Climate> = Chosen {
+    label: words::CLIMATE,
+    name: words::climate_name,
+    assumed: Climate::SaltLakePlain,
+};
+
 /// The fold's inside.
-pub fn weather(state: State) -> Vec<El> {
-    let field = move |field| number_field(state, Path::Day(field));
+#[component]
+pub fn Weather() -> impl IntoView {
+    let state = State::here();
     let said = RwSignal::new("");
-    let climate = Chosen {
-        label: words::CLIMATE,
-        name: words::climate_name,
-        assumed: crate::plan::day::Climate::SaltLakePlain,
+    let field = |field| view! { <NumberField path=Path::Day(field) /> };
+    let grid = move |fields: &[D]| {
+        let fields = fields.iter().copied().map(field).collect_view();
+        view! { <div class="grid">{fields}</div> }
     };
     let rest = move || {
-        let fields = [
+        grid(&[
             D::DewPointC,
             D::LinkeTurbidity,
             D::WindMS,
             D::GroundAlbedoPercent,
-        ];
-        vec![grid(fields.map(field))]
+        ])
     };
-    vec![
-        h("p", "hint").text(words::WEATHER_HINT),
-        grid([choose(state, "climate", climate, |plan| {
-            Some(&mut plan.day.climate)
-        })]),
-        h("div", "buttons")
-            .child(button("", words::MY_PLACE, move || locate(state, said)))
-            .child(button("", words::TODAY, move || today(state))),
-        h("p", "log-said")
-            .attr("role", "status")
-            .attr("id", "place-said")
-            .live_text(move || said.get().into()),
-        grid(
-            [
-                D::LatitudeDeg,
-                D::LongitudeDeg,
-                D::AltitudeM,
-                D::UtcOffsetMin,
-            ]
-            .map(field),
-        ),
-        grid([D::DayOfMonth, D::Month, D::Year].map(field)),
-        grid([D::HumidityPercent, D::CloudPercent].map(field)),
-        named_fold("fold small", words::WEATHER_REST, rest),
-        super::import::import(state),
-    ]
+    view! {
+        <p class="hint">{words::WEATHER_HINT}</p>
+        <div class="grid">
+            <OpenChoice id="climate" chosen=CLIMATE place=|plan| Some(&mut plan.day.climate) />
+        </div>
+        <div class="buttons">
+            <Press words=words::MY_PLACE press=move || locate(state, said) />
+            <Press words=words::TODAY press=move || today(state) />
+        </div>
+        <p class="log-said" role="status" id="place-said">
+            {said}
+        </p>
+        {grid(&[D::LatitudeDeg, D::LongitudeDeg, D::AltitudeM, D::UtcOffsetMin])}
+        {grid(&[D::DayOfMonth, D::Month, D::Year])}
+        {grid(&[D::HumidityPercent, D::CloudPercent])}
+        <Fold class="fold small" title=|| words::WEATHER_REST>
+            {rest()}
+        </Fold>
+        <Import />
+    }
 }
 
 /// The device's date and clock.

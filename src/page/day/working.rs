@@ -1,95 +1,118 @@
 //! What happens and when, day by day, and the books.
 
-use super::{El, State, h, told::Told};
+use super::{State, told::Told};
 use crate::{
-    page::dom::named_fold,
+    answer::{DayAnswer, day::DayEvent},
+    page::kit::{Fold, anew},
     plan::Show,
     wording::{day as say, day_words as words},
 };
+use leptos::prelude::*;
 
 /// Every event, with its clock time.
-pub fn events(state: State, told: Told) -> El {
-    let rows = move || {
+#[component]
+pub fn Events() -> impl IntoView {
+    view! {
+        <Fold title=|| words::EVENTS>
+            <EventList />
+        </Fold>
+    }
+}
+
+#[component]
+fn EventList() -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
+    let rows = Memo::new(move |_| {
         told.of(state, |plan, day| {
             let events = day.events.iter();
-            let rows = events.map(|event| {
-                (
-                    say::when(day, event.hours_h),
-                    say::event_sentence(plan, event),
-                )
-            });
-            rows.collect::<Vec<_>>()
+            let row = |event: &DayEvent| (say::when(day, event.hours_h), say::event_sentence(plan, event));
+            events.map(row).collect::<Vec<_>>()
         })
+    });
+    let row = |(when, what)| {
+        view! {
+            <li>
+                <span class="when">{when}</span>
+                <span>{what}</span>
+            </li>
+        }
     };
-    named_fold("fold", words::EVENTS, move || {
-        let list = h("ol", "events").live_children(
-            move || format!("{:?}", rows()),
-            move || {
-                let rows = rows().into_iter();
-                rows.map(|(when, what)| {
-                    h("li", "")
-                        .child(h("span", "when").text(&when))
-                        .child(h("span", "").text(&what))
-                })
-                .collect()
-            },
-        );
-        vec![list]
-    })
+    view! { <ol class="events">{move || rows.get().into_iter().map(row).collect_view()}</ol> }
 }
 
 /// One row for each day.
-pub fn by_day(state: State, told: Told) -> El {
-    named_fold("fold", words::BY_DAY, move || {
-        let build = move || {
-            let rows = told.of(state, |_, day| say::day_rows(day));
-            let mut rows = rows.into_iter();
-            let head = |text: &String| h("th", "").attr("scope", "col").text(text);
-            let heads = rows.next().unwrap_or_default();
-            let rows = rows.map(|cells| {
-                let cells = cells.iter().enumerate().map(|(at, cell)| match at {
-                    0 => h("th", "").attr("scope", "row").text(cell),
-                    _ => h("td", "").text(cell),
-                });
-                h("tr", "").children(cells)
-            });
-            vec![
-                h("thead", "").child(h("tr", "").children(heads.iter().map(head))),
-                h("tbody", "").children(rows),
-            ]
-        };
-        let table = h("table", "days").live_children(move || state.turn(), build);
-        let scroll = h("div", "scroll")
-            .attr("tabindex", "0")
-            .attr("role", "region")
-            .attr("aria-label", words::BY_DAY);
-        vec![scroll.child(table)]
-    })
+#[component]
+pub fn ByDay() -> impl IntoView {
+    view! {
+        <Fold title=|| words::BY_DAY>
+            <DayTable />
+        </Fold>
+    }
+}
+
+#[component]
+fn DayTable() -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
+    let build = move |_| {
+        let rows = told.of(state, |_, day| say::day_rows(day));
+        let mut rows = rows.into_iter();
+        let heads = rows.next().unwrap_or_default().into_iter();
+        let heads = heads.map(|text| view! { <th scope="col">{text}</th> });
+        let rows = rows.map(|cells| {
+            let mut cells = cells.into_iter();
+            let first = cells.next();
+            let rest = cells.map(|cell| view! { <td>{cell}</td> });
+            view! {
+                <tr>
+                    <th scope="row">{first}</th>
+                    {rest.collect_view()}
+                </tr>
+            }
+        });
+        view! {
+            <thead>
+                <tr>{heads.collect_view()}</tr>
+            </thead>
+            <tbody>{rows.collect_view()}</tbody>
+        }
+        .into_any()
+    };
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=words::BY_DAY>
+            <table class="days">{anew(move || state.turn(), build)}</table>
+        </div>
+    }
 }
 
 /// The energy book and the heat book, and what they were reckoned by.
-pub fn books(state: State, told: Told) -> El {
-    named_fold("fold", words::BOOKS, move || {
-        let book = |of: fn(&crate::answer::DayAnswer, Show) -> Vec<say::BookRow>| {
-            let rows = move || told.of(state, |plan, day| of(day, plan.show));
-            h("table", "terms").live_children(
-                move || format!("{:?}", rows()),
-                move || {
-                    let rows = rows().into_iter().map(|(what, much)| {
-                        h("tr", "")
-                            .child(h("th", "").attr("scope", "row").text(what))
-                            .child(h("td", "").text(&much))
-                    });
-                    vec![h("tbody", "").children(rows)]
-                },
-            )
-        };
-        vec![
-            h("h3", "").text(words::ENERGY_BOOK),
-            book(say::energy_rows),
-            h("h3", "").text(words::HEAT_BOOK),
-            book(say::heat_rows),
-            h("p", "source").text(words::METHOD),
-        ]
-    })
+#[component]
+pub fn Books() -> impl IntoView {
+    view! {
+        <Fold title=|| words::BOOKS>
+            <h3>{words::ENERGY_BOOK}</h3>
+            <Book of=say::energy_rows />
+            <h3>{words::HEAT_BOOK}</h3>
+            <Book of=say::heat_rows />
+            <p class="source">{words::METHOD}</p>
+        </Fold>
+    }
+}
+
+#[component]
+fn Book(of: fn(&DayAnswer, Show) -> Vec<say::BookRow>) -> impl IntoView {
+    let (state, told) = (State::here(), Told::here());
+    let rows = Memo::new(move |_| told.of(state, |plan, day| of(day, plan.show)));
+    let row = |(what, much)| {
+        view! {
+            <tr>
+                <th scope="row">{what}</th>
+                <td>{much}</td>
+            </tr>
+        }
+    };
+    view! {
+        <table class="terms">
+            <tbody>{move || rows.get().into_iter().map(row).collect_view()}</tbody>
+        </table>
+    }
 }

@@ -1,133 +1,143 @@
 //! Figures, tables and the whole answer, each with its buttons.
 
-use super::{
-    super::{
-        dom::{El, button, h},
-        reactive::untrack,
-        state::State,
-    },
-    Said, opened, save,
-};
+use super::{MadeWhileOpen, Said, save};
 use crate::{
     answer::{Answer, answer},
+    page::{kit::Press, state::State},
     pass_on::{
         figure::{Figure, figures as figures_of},
         name::file_name,
         table::Table,
         tables::tables as tables_of,
     },
-    plan::open::indented,
+    plan::{Plan, open::indented},
     wording::hand_on as words,
 };
-use std::rc::Rc;
+use leptos::prelude::*;
+use std::sync::Arc;
 
 /// What spreadsheets need to read a file as UTF-8.
 const BYTE_ORDER_MARK: &str = "\u{feff}";
 
 /// A line for each picture: its name, SVG, PNG.
-pub fn figures(state: State, said: Said) -> El {
-    let inside = move |plan: &_, answer: &_| {
-        let lines = figures_of(plan, answer).into_iter();
-        listed(
-            words::FIGURES_HINT,
-            lines.map(|figure| figure_line(said, figure)),
-        )
+#[component]
+pub fn Figures(said: Said) -> impl IntoView {
+    let make = move |plan: &Plan, answer: &Answer| {
+        let figures = figures_of(plan, answer).into_iter();
+        let lines = figures.map(|figure| view! { <FigureLine said=said figure=figure /> });
+        listed(words::FIGURES_HINT, lines.map(IntoAny::into_any).collect())
     };
-    opened(words::FIGURES, inside, state)
+    view! { <MadeWhileOpen title=words::FIGURES make=make /> }
 }
 
-fn figure_line(said: Said, figure: Figure) -> El {
-    let figure = Rc::new(figure);
-    let (title, other) = (figure.title.clone(), figure.clone());
-    let as_svg = {
-        let title = title.clone();
-        move || save::text(said, file_name(&title, "svg"), save::SVG, &figure.svg())
-    };
+#[component]
+fn FigureLine(said: Said, figure: Figure) -> impl IntoView {
+    let figure = Arc::new(figure);
+    let title = figure.title.clone();
     let as_png = {
-        let title = title.clone();
-        move || save::png(said, file_name(&title, "png"), &other.svg())
+        let figure = figure.clone();
+        move || save::png(said, file_name(&figure.title, "png"), &figure.svg())
     };
-    line(
-        &title,
-        [("SVG", Box::new(as_svg)), ("PNG", Box::new(as_png))],
-    )
+    let as_svg = move || {
+        let name = file_name(&figure.title, "svg");
+        save::text(said, name, save::SVG, &figure.svg());
+    };
+    view! {
+        <Line title=title.clone()>
+            <SaveAs title=title.clone() kind="SVG" press=as_svg.clone() />
+            <SaveAs title=title.clone() kind="PNG" press=as_png.clone() />
+        </Line>
+    }
 }
 
 /// A line for each table: its name, CSV, Markdown.
-pub fn tables(state: State, said: Said) -> El {
-    let inside = move |plan: &_, answer: &_| {
+#[component]
+pub fn Tables(said: Said) -> impl IntoView {
+    let make = move |plan: &Plan, answer: &Answer| {
         let figures = figures_of(plan, answer);
-        let lines = tables_of(plan, answer, &figures).into_iter();
-        listed(
-            words::TABLES_HINT,
-            lines.map(|table| table_line(said, table)),
-        )
+        let tables = tables_of(plan, answer, &figures).into_iter();
+        let lines = tables.map(|table| view! { <TableLine said=said table=table /> });
+        listed(words::TABLES_HINT, lines.map(IntoAny::into_any).collect())
     };
-    opened(words::TABLES, inside, state)
+    view! { <MadeWhileOpen title=words::TABLES make=make /> }
 }
 
-fn table_line(said: Said, table: Table) -> El {
-    let table = Rc::new(table);
-    let (title, other) = (table.title.clone(), table.clone());
+#[component]
+fn TableLine(said: Said, table: Table) -> impl IntoView {
+    let table = Arc::new(table);
+    let title = table.title.clone();
     let as_csv = {
-        let title = title.clone();
+        let table = table.clone();
         move || {
             let text = format!("{BYTE_ORDER_MARK}{}", table.csv());
-            save::text(said, file_name(&title, "csv"), save::CSV, &text);
+            save::text(said, file_name(&table.title, "csv"), save::CSV, &text);
         }
     };
-    let as_markdown = {
-        let title = title.clone();
-        move || {
-            save::text(
-                said,
-                file_name(&title, "md"),
-                save::MARKDOWN,
-                &other.markdown(),
-            )
-        }
+    let as_markdown = move || {
+        let name = file_name(&table.title, "md");
+        save::text(said, name, save::MARKDOWN, &table.markdown());
     };
-    line(
-        &title,
-        [
-            ("CSV", Box::new(as_csv)),
-            ("Markdown", Box::new(as_markdown)),
-        ],
-    )
+    view! {
+        <Line title=title.clone()>
+            <SaveAs title=title.clone() kind="CSV" press=as_csv.clone() />
+            <SaveAs title=title.clone() kind="Markdown" press=as_markdown.clone() />
+        </Line>
+    }
+}
+
+/// A name and the kinds of file that it can be had as.
+#[component]
+fn Line(title: String, children: Children) -> impl IntoView {
+    view! {
+        <li>
+            <span>{title}</span>
+            <div class="kinds">{children()}</div>
+        </li>
+    }
+}
+
+#[component]
+fn SaveAs(
+    title: String,
+    kind: &'static str,
+    press: impl Fn() + Send + Sync + 'static,
+) -> impl IntoView {
+    let label = words::save_as(&title, kind);
+    view! { <Press class="quiet" words=kind label=label press=press /> }
+}
+
+fn listed(hint: &'static str, lines: Vec<AnyView>) -> AnyView {
+    let hint = if lines.is_empty() {
+        words::NOTHING_YET
+    } else {
+        hint
+    };
+    view! {
+        <p class="hint">{hint}</p>
+        <ul class="hand-on-list">{lines}</ul>
+    }
+    .into_any()
 }
 
 /// Everything that the engine says, for a program.
-pub fn whole(state: State, said: Said) -> El {
+#[component]
+pub fn Whole(said: Said) -> impl IntoView {
+    let state = State::here();
     let save_it = move || {
-        let text = untrack(|| state.with_plan(|plan| json(&answer(plan))));
+        let text = state.plan_now(|plan| json(&answer(plan)));
         save::text(said, file_name("answer", "json"), save::JSON, &text);
     };
-    h("div", "")
-        .child(h("h3", "").text(words::WHOLE))
-        .child(h("p", "hint").text(words::WHOLE_HINT))
-        .child(h("div", "buttons").child(button("", words::SAVE_ANSWER, save_it)))
+    view! {
+        <div>
+            <h3>{words::WHOLE}</h3>
+            <p class="hint">{words::WHOLE_HINT}</p>
+            <div class="buttons">
+                <Press words=words::SAVE_ANSWER press=save_it />
+            </div>
+        </div>
+    }
 }
 
 fn json(answer: &Answer) -> String {
     indented(&serde_json::to_string(answer).unwrap_or_default())
-}
-
-fn listed(hint: &str, lines: impl Iterator<Item = El>) -> Vec<El> {
-    let list = h("ul", "hand-on-list").children(lines);
-    let nothing = list.0.child_element_count() == 0;
-    let hint = if nothing { words::NOTHING_YET } else { hint };
-    vec![h("p", "hint").text(hint), list]
-}
-
-/// A kind of file, and what makes one.
-type Kind = (&'static str, Box<dyn Fn()>);
-
-/// A name and the kinds of file that it can be had as.
-fn line(title: &str, kinds: [Kind; 2]) -> El {
-    let buttons = kinds.map(|(kind, press)| {
-        button("quiet", kind, press).attr("aria-label", &words::save_as(title, kind))
-    });
-    h("li", "")
-        .child(h("span", "").text(title))
-        .child(h("div", "kinds").children(buttons))
 }

@@ -10,58 +10,58 @@ mod save;
 mod share;
 
 use super::{
-    dom::{El, h},
+    kit::{Fold, anew},
     part::There,
-    reactive::*,
     state::State,
 };
 use crate::{
     answer::{self, Answer},
     plan::Plan,
 };
+use files::{Figures, Tables, Whole};
+use leptos::prelude::*;
+use reader_maker::ReaderMaker;
+use report::Report;
+use share::{LinkCode, Sentence};
 
 /// What stands under the sixth question.
-pub fn hand_on(there: There, state: State) -> Vec<El> {
-    let said = RwSignal::new(String::new());
-    let status = h("p", "said")
-        .attr("role", "status")
-        .live_text(move || said.get());
-    vec![
-        share::sentence(there, state, said),
-        share::code(there, state, said),
-        status,
-        reader_maker::reader_maker(there, state),
-        report::report(there, state, said),
-        files::figures(state, said),
-        files::tables(state, said),
-        files::whole(state, said),
-    ]
+#[component]
+pub fn HandOnQuestion(there: There) -> impl IntoView {
+    provide_context(there);
+    let said = Said::new(String::new());
+    view! {
+        <Sentence said=said />
+        <LinkCode said=said />
+        <p class="said" role="status">
+            {said}
+        </p>
+        <ReaderMaker />
+        <Report said=said />
+        <Figures said=said />
+        <Tables said=said />
+        <Whole said=said />
+    }
 }
 
 /// A line that says what came of a press, for eyes and screen readers.
 type Said = RwSignal<String>;
 
 /// A fold whose inside is there while it is open, and follows the plan.
-fn opened(title: &str, inside: impl Fn(&Plan, &Answer) -> Vec<El> + 'static, state: State) -> El {
+#[component]
+fn MadeWhileOpen(
+    title: &'static str,
+    make: impl Fn(&Plan, &Answer) -> AnyView + Clone + Send + Sync + 'static,
+) -> impl IntoView {
+    let state = State::here();
     let open = RwSignal::new(false);
-    let key = move || {
-        let is_open = open.get();
-        if is_open { state.turn() } else { String::new() }
+    let turn = move || open.get().then(|| state.turn());
+    let build = move |turn: Option<String>| match turn {
+        Some(_) => state.with_plan(|plan| make(plan, &answer::answer(plan))),
+        None => ().into_any(),
     };
-    let build = move || {
-        if !open.get_untracked() {
-            return Vec::new();
-        }
-        state.with_plan(|plan| inside(plan, &answer::answer(plan)))
-    };
-    h("details", "fold")
-        .on("toggle", move |event| {
-            let target = event.target().and_then(|target| {
-                use wasm_bindgen::JsCast;
-                target.dyn_into::<web_sys::Element>().ok()
-            });
-            open.set(target.is_some_and(|fold| fold.has_attribute("open")));
-        })
-        .child(h("summary", "").text(title))
-        .child(h("div", "fold-body").live_children(key, build))
+    view! {
+        <Fold title=move || title open=open>
+            {anew(turn, build.clone())}
+        </Fold>
+    }
 }

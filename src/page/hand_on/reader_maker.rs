@@ -1,92 +1,98 @@
 //! A page for readers: what it leaves open, how it looks, and how to put it into a
 //! page of one's own.
 
-use super::{
-    super::{
+use super::{Said, share::copy_it};
+use crate::{
+    page::{
         browser::window,
-        dom::{El, always, button, h, named_fold, set_attr},
-        field::{choice, text_field, tick},
+        field::{Choice, TextField, Tick, id_of},
         keep,
+        kit::{Fold, Press, anew},
         part::There,
-        reactive::*,
         state::State,
     },
-    Said,
-};
-use crate::{
     pass_on::embed,
-    plan::{
-        Path, Plan, Reader,
-        part::Choice,
-        reader::{Language, MOST_OPEN, Theme, Units},
-    },
+    plan::{Path, Plan, Reader, part, reader::{Language, MOST_OPEN}},
     wording::{
-        hand_on as said_words, maker as words,
+        maker as words,
         reader::{Table, table},
     },
 };
+use leptos::prelude::*;
 
 /// Letters of a title and of a note: what fits above an answer on a phone.
 const MOST_TITLE: usize = 80;
 const MOST_NOTE: usize = 300;
 
 /// The fold, closed until somebody wants it.
-pub fn reader_maker(there: There, state: State) -> El {
-    named_fold("fold", words::TITLE, move || {
-        let said = RwSignal::new(String::new());
-        vec![
-            h("p", "hint").text(words::HINT),
-            texts(state),
-            open_fields(state),
-            looks(state),
-            links(there, state, said),
-            status(said),
-            frames(there, state, said),
-        ]
-    })
+#[component]
+pub fn ReaderMaker() -> impl IntoView {
+    view! {
+        <Fold title=|| words::TITLE>
+            <Maker />
+        </Fold>
+    }
 }
 
-fn texts(state: State) -> El {
-    fn title(plan: &mut Plan) -> Option<&mut String> {
-        Some(&mut plan.reader.get_or_insert_default().title)
+#[component]
+fn Maker() -> impl IntoView {
+    let said = Said::new(String::new());
+    view! {
+        <p class="hint">{words::HINT}</p>
+        <div>
+            <TextField id="reader-title" label=words::PAGE_TITLE most=MOST_TITLE place=title_of />
+            <TextField id="reader-note" label=words::PAGE_NOTE most=MOST_NOTE place=note_of />
+        </div>
+        <OpenFields />
+        <Looks />
+        <Links said=said />
+        <Status said=said />
+        <Frames said=said />
     }
-    fn note(plan: &mut Plan) -> Option<&mut String> {
-        Some(&mut plan.reader.get_or_insert_default().note)
-    }
-    let title = text_field(state, "reader-title", words::PAGE_TITLE, MOST_TITLE, title);
-    let note = text_field(state, "reader-note", words::PAGE_NOTE, MOST_NOTE, note);
-    h("div", "").child(title).child(note)
 }
 
-/// A box for each number that may be left open.
-fn open_fields(state: State) -> El {
-    let said = RwSignal::new(String::new());
-    let key = move || {
-        let paths = state.with_plan(Plan::may_open);
-        paths
-            .iter()
-            .map(|path| label(state, *path))
-            .collect::<String>()
-    };
-    let boxes = h("div", "open-fields").live_children(key, move || {
-        let paths = state.with_plan(Plan::may_open);
-        paths
-            .into_iter()
-            .map(|path| open_box(state, said, path))
-            .collect()
-    });
-    h("fieldset", "card")
-        .child(h("legend", "").text(words::OPEN))
-        .child(boxes)
-        .child(status(said))
-        .child(h("p", "hint").text(words::OPEN_AS_ONE))
+fn title_of(plan: &mut Plan) -> Option<&mut String> {
+    Some(&mut plan.reader.get_or_insert_default().title)
+}
+
+fn note_of(plan: &mut Plan) -> Option<&mut String> {
+    Some(&mut plan.reader.get_or_insert_default().note)
 }
 
 /// What came of a press, near it.
-fn status(said: Said) -> El {
-    h("p", "said")
-        .attr("role", "status")
-        .live_text(move || said.get())
+#[component]
+fn Status(said: Said) -> impl IntoView {
+    view! {
+        <p class="said" role="status">
+            {said}
+        </p>
+    }
+}
+
+/// A box for each number that may be left open.
+#[component]
+fn OpenFields() -> impl IntoView {
+    let state = State::here();
+    let said = Said::new(String::new());
+    let fields = move || {
+        let paths = state.with_plan(Plan::may_open).into_iter();
+        paths
+            .map(|path| (path, label(state, path)))
+            .collect::<Vec<_>>()
+    };
+    let boxes = move |fields: Vec<(Path, String)>| {
+        let boxes = fields.into_iter();
+        let one = |(path, label)| view! { <OpenBox said=said path=path label=label /> };
+        boxes.map(one).collect_view().into_any()
+    };
+    view! {
+        <fieldset class="card">
+            <legend>{words::OPEN}</legend>
+            <div class="open-fields">{anew(fields, boxes)}</div>
+            <Status said=said />
+            <p class="hint">{words::OPEN_AS_ONE}</p>
+        </fieldset>
+    }
 }
 
 /// A field's name as its reader will see it.
@@ -95,10 +101,11 @@ fn label(state: State, path: Path) -> String {
     state.with_plan(|plan| (english.label)(&plan.published(), path))
 }
 
-fn open_box(state: State, said: Said, path: Path) -> El {
-    let is_open = move || state.with_plan(|plan| plan.open_fields().contains(&path));
+#[component]
+fn OpenBox(said: Said, path: Path, label: String) -> impl IntoView {
+    let state = State::here();
     let toggle = move || {
-        let mut open = untrack(|| state.with_plan(Plan::open_fields));
+        let mut open = state.plan_now(Plan::open_fields);
         said.set(String::new());
         if open.contains(&path) {
             // The last one stays: with none open the usual ones would come back.
@@ -112,36 +119,52 @@ fn open_box(state: State, said: Said, path: Path) -> El {
         }
         state.edit(|plan| plan.reader.get_or_insert_default().open = open);
     };
-    let id = format!("open-{}", super::super::field::id_of(path));
-    tick(&id, &untrack(|| label(state, path)), is_open, toggle)
+    view! {
+        <Tick
+            id=format!("open-{}", id_of(path))
+            label=label
+            on=move || state.with_plan(|plan| plan.open_fields().contains(&path))
+            toggle=toggle
+        />
+    }
 }
 
 /// Units, looks and language, each a choice with 'as it comes' first.
-fn looks(state: State) -> El {
-    h("div", "grid")
-        .child(chosen(
-            state,
-            ("reader-units", words::UNITS, words::UNIT_NAMES),
-            |reader| &mut reader.units as &mut Option<Units>,
-        ))
-        .child(chosen(
-            state,
-            ("reader-theme", words::THEME, words::THEME_NAMES),
-            |reader| &mut reader.theme as &mut Option<Theme>,
-        ))
-        .child(chosen(
-            state,
-            ("reader-language", words::LANGUAGE, words::LANGUAGE_NAMES),
-            |reader| &mut reader.language as &mut Option<Language>,
-        ))
+#[component]
+fn Looks() -> impl IntoView {
+    view! {
+        <div class="grid">
+            <Look
+                id="reader-units"
+                label=words::UNITS
+                names=words::UNIT_NAMES
+                place=|reader| &mut reader.units
+            />
+            <Look
+                id="reader-theme"
+                label=words::THEME
+                names=words::THEME_NAMES
+                place=|reader| &mut reader.theme
+            />
+            <Look
+                id="reader-language"
+                label=words::LANGUAGE
+                names=words::LANGUAGE_NAMES
+                place=|reader| &mut reader.language
+            />
+        </div>
+    }
 }
 
 /// A choice of the reader's page; the first name is for none.
-fn chosen<T: Choice>(
-    state: State,
-    (id, label, names): (&str, &str, [&'static str; 3]),
+#[component]
+fn Look<T: part::Choice + Send + Sync>(
+    id: &'static str,
+    label: &'static str,
+    names: [&'static str; 3],
     place: fn(&mut Reader) -> &mut Option<T>,
-) -> El {
+) -> impl IntoView {
+    let state = State::here();
     let now = move || {
         let mut reader = state.with_plan(|plan| plan.reader.clone().unwrap_or_default());
         let one = *place(&mut reader);
@@ -152,17 +175,19 @@ fn chosen<T: Choice>(
         let one = at.checked_sub(1).and_then(|at| T::ALL.get(at)).copied();
         state.edit(|plan| *place(plan.reader.get_or_insert_default()) = one);
     };
-    choice(
-        id,
-        label,
-        move || names.map(str::to_owned).to_vec(),
-        now,
-        choose,
-    )
+    view! {
+        <Choice
+            id=id
+            label=label
+            names=move || names.map(str::to_owned).to_vec()
+            chosen=now
+            choose=choose
+        />
+    }
 }
 
 /// The link of the page as published; empty for a plan that no link could carry.
-fn link(there: There, state: State) -> String {
+fn link(state: State, there: There) -> String {
     state.with_plan(|plan| {
         let mut plan = plan.clone();
         plan.reader.get_or_insert_default();
@@ -170,37 +195,26 @@ fn link(there: There, state: State) -> String {
     })
 }
 
-fn links(there: There, state: State, said: Said) -> El {
-    let address = move || keep::address_of(&link(there, state));
-    let see = h("a", "as-button")
-        .attr("id", "reader-link")
-        .attr("target", "_blank")
-        .attr("rel", "noopener")
-        .text(words::SEE);
-    let element = see.0.clone();
-    always(move || set_attr(&element, "href", Some(&address())));
-    h("div", "buttons")
-        .child(see)
-        .child(button("", words::COPY_LINK, move || {
-            copy(untrack(address), said)
-        }))
+#[component]
+fn Links(said: Said) -> impl IntoView {
+    let (state, there) = (State::here(), expect_context::<There>());
+    let address = move || keep::address_of(&link(state, there));
+    view! {
+        <div class="buttons">
+            <a class="as-button" id="reader-link" target="_blank" rel="noopener" href=address>
+                {words::SEE}
+            </a>
+            <Press words=words::COPY_LINK press=move || copy_it(untrack(address), said) />
+        </div>
+    }
 }
 
-fn copy(text: String, said: Said) {
-    keep::copy(text, move |copied| {
-        let word = if copied {
-            said_words::COPIED
-        } else {
-            said_words::NOT_COPIED
-        };
-        said.set(word.into());
-    });
-}
-
-fn frames(there: There, state: State, said: Said) -> El {
+#[component]
+fn Frames(said: Said) -> impl IntoView {
+    let (state, there) = (State::here(), expect_context::<There>());
     let address = move || {
         let href = window().location().href().unwrap_or_default();
-        embed::address(&href, &link(there, state))
+        embed::address(&href, &link(state, there))
     };
     let frame = move || {
         let title = state.with_plan(|plan| {
@@ -214,32 +228,37 @@ fn frames(there: There, state: State, said: Said) -> El {
         embed::frame(&address(), &title)
     };
     let script = move || embed::script(&address());
-    let one_file = h("a", "")
-        .attr("href", "./till-morning.html")
-        .attr("download", "")
-        .text(words::ONE_FILE);
-    h("div", "")
-        .child(h("h3", "").text(words::FRAME))
-        .child(h("p", "hint").text(words::FRAME_HINT))
-        .child(snippet("reader-frame", frame))
-        .child(
-            h("div", "buttons").child(button("", words::COPY_FRAME, move || {
-                copy(untrack(frame), said);
-            })),
-        )
-        .child(h("p", "hint").text(words::SCRIPT_HINT))
-        .child(snippet("reader-script", script))
-        .child(
-            h("div", "buttons").child(button("", words::COPY_SCRIPT, move || {
-                copy(untrack(script), said);
-            })),
-        )
-        .child(h("p", "").child(one_file))
+    view! {
+        <div>
+            <h3>{words::FRAME}</h3>
+            <p class="hint">{words::FRAME_HINT}</p>
+            <Snippet id="reader-frame" text=frame />
+            <div class="buttons">
+                <Press words=words::COPY_FRAME press=move || copy_it(untrack(frame), said) />
+            </div>
+            <p class="hint">{words::SCRIPT_HINT}</p>
+            <Snippet id="reader-script" text=script />
+            <div class="buttons">
+                <Press words=words::COPY_SCRIPT press=move || copy_it(untrack(script), said) />
+            </div>
+            <p>
+                <a href="./till-morning.html" download="">
+                    {words::ONE_FILE}
+                </a>
+            </p>
+        </div>
+    }
 }
 
 /// Text to select and copy, for browsers that do not copy.
-fn snippet(id: &str, text: impl Fn() -> String + 'static) -> El {
-    h("pre", "snippet")
-        .attr("tabindex", "0")
-        .child(h("code", "").attr("id", id).live_text(text))
+#[component]
+fn Snippet(
+    id: &'static str,
+    text: impl Fn() -> String + Send + Sync + 'static,
+) -> impl IntoView {
+    view! {
+        <pre class="snippet" tabindex="0">
+            <code id=id>{text}</code>
+        </pre>
+    }
 }

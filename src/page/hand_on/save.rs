@@ -1,10 +1,11 @@
 //! Hands files to the browser: texts as they are, pictures drawn from SVG.
 
-use super::{
-    super::{browser::document, files::download, reactive::*},
-    Said,
+use super::Said;
+use crate::{
+    page::{browser::document, files::download},
+    wording::hand_on as words,
 };
-use crate::wording::hand_on as words;
+use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
 pub const SVG: &str = "image/svg+xml";

@@ -1,59 +1,48 @@
 //! The answer in a sentence to copy, and the link as a code to photograph.
 
-use super::{
-    super::{
-        dom::{El, button, h},
-        keep,
-        part::There,
-        reactive::*,
-        state::State,
-    },
-    Said, save,
-};
+use super::{Said, save};
 use crate::{
     answer::RunAnswer,
+    page::{keep, kit::Press, part::There, state::State},
     pass_on::{name::file_name, qr},
     plan::Plan,
     wording::{hand_on as words, words as page_words},
 };
+use leptos::prelude::*;
 
 /// The sentence as it will be pasted, link behind it, and the button.
-pub fn sentence(there: There, state: State, said: Said) -> El {
-    let text = move || {
-        state
-            .with_plan(|plan| lead(state, plan))
-            .unwrap_or_default()
-    };
+#[component]
+pub fn Sentence(said: Said) -> impl IntoView {
+    let (state, there) = (State::here(), expect_context::<There>());
+    let text = move || state.with_plan(|plan| lead(state, plan));
     let copy = move || {
-        let address =
-            untrack(|| keep::address_of(&state.with_plan(|plan| keep::link_of(there, plan))));
-        let text = format!("{} {address}", untrack(text));
-        keep::copy(text, move |copied| {
-            said.set(
-                if copied {
-                    words::COPIED
-                } else {
-                    words::NOT_COPIED
-                }
-                .into(),
-            );
-        });
+        let address = state.plan_now(|plan| keep::address_of(&keep::link_of(there, plan)));
+        let text = untrack(text).unwrap_or_default();
+        copy_it(format!("{text} {address}"), said);
     };
-    let shown = move || {
-        let text = text();
-        if text.is_empty() {
-            page_words::NO_ANSWER.into()
+    let shown = move || text().unwrap_or_else(|| page_words::NO_ANSWER.into());
+    view! {
+        <div>
+            <p class="hand-on-sentence" id="hand-on-sentence">
+                {shown}
+            </p>
+            <div class="buttons">
+                <Press words=words::COPY press=copy />
+            </div>
+        </div>
+    }
+}
+
+/// Copies a text, and says whether it could.
+pub fn copy_it(text: String, said: Said) {
+    keep::copy(text, move |copied| {
+        let word = if copied {
+            words::COPIED
         } else {
-            text
-        }
-    };
-    h("div", "")
-        .child(
-            h("p", "hand-on-sentence")
-                .attr("id", "hand-on-sentence")
-                .live_text(shown),
-        )
-        .child(h("div", "buttons").child(button("", words::COPY, copy)))
+            words::NOT_COPIED
+        };
+        said.set(word.into());
+    });
 }
 
 /// The run that leads, in a sentence.
@@ -67,30 +56,33 @@ fn lead(state: State, plan: &Plan) -> Option<String> {
 }
 
 /// The code, dark on white in any theme, and the length of the link in it.
-pub fn code(there: There, state: State, said: Said) -> El {
-    let link = move || state.with_plan(|plan| keep::link_of(there, plan));
-    let address = move || keep::address_of(&link());
-    let markup = move || qr::svg(&address(), words::QR_NAME).unwrap_or_default();
+#[component]
+pub fn LinkCode(said: Said) -> impl IntoView {
+    let (state, there) = (State::here(), expect_context::<There>());
+    let link = Memo::new(move |_| state.with_plan(|plan| keep::link_of(there, plan)));
+    let address = move || keep::address_of(&link.get());
+    let code = Memo::new(move |_| qr::svg(&address(), words::QR_NAME));
     let under = move || {
-        let link = link();
+        let link = link.get();
         if link.is_empty() || qr::MOST_BYTES < address().len() {
             words::QR_TOO_LONG.into()
         } else {
             words::link_length(link.len())
         }
     };
-    let keep_it = move || {
-        if let Some(code) = qr::svg(&untrack(address), words::QR_NAME) {
+    let save_it = move || {
+        if let Some(code) = code.get_untracked() {
             save::text(said, file_name("link", "svg"), save::SVG, &code);
         }
     };
-    h("figure", "code")
-        .child(h("h3", "").text(words::QR_TITLE))
-        .child(
-            h("div", "code-sheet")
-                .attr("id", "code")
-                .live_markup(markup),
-        )
-        .child(h("figcaption", "").live_text(under))
-        .child(h("div", "buttons").child(button("", words::QR_SAVE, keep_it)))
+    view! {
+        <figure class="code">
+            <h3>{words::QR_TITLE}</h3>
+            <div class="code-sheet" id="code" inner_html=move || code.get().unwrap_or_default()></div>
+            <figcaption>{under}</figcaption>
+            <div class="buttons">
+                <Press words=words::QR_SAVE press=save_it />
+            </div>
+        </figure>
+    }
 }

@@ -9,11 +9,9 @@ mod field;
 use super::{
     app::follow_width,
     browser::{self, document, listen, window},
-    dom::{El, always, button, h, named_fold, set_attr},
     keep,
-    outcome::sentences,
+    kit::{Fold, Press, Sentences},
     part::{self, AllThere, There},
-    reactive::*,
     state::State,
 };
 use crate::{
@@ -28,6 +26,8 @@ use crate::{
     },
     wording::reader::{Table, table},
 };
+use field::OpenField;
+use leptos::{ev, prelude::*};
 
 /// What all parts of the page read.
 #[derive(Clone, Copy)]
@@ -39,9 +39,16 @@ struct Open {
     author: StoredValue<Plan>,
 }
 
+impl Open {
+    /// That of the page that a component stands in.
+    fn here() -> Self {
+        expect_context()
+    }
+}
+
 /// A door: the reader's page, if the address brings one.
 #[inline(never)]
-pub fn page(there: There) -> Option<Vec<El>> {
+pub fn page(there: There) -> Option<AnyView> {
     let plan = keep::linked().ok()?;
     let reader = plan.reader.clone()?;
     let author = plan.published();
@@ -51,10 +58,10 @@ pub fn page(there: There) -> Option<Vec<El>> {
         .unwrap_or_else(|| Language::of_tag(&browser::language()));
     let say = table(language);
     let title = match reader.title.trim() {
-        "" => say.texts.usual_title,
-        title => title,
+        "" => say.texts.usual_title.to_owned(),
+        title => title.to_owned(),
     };
-    dress(title, language, reader.theme);
+    dress(&title, language, reader.theme);
     follow_width(state);
     let open = Open {
         there,
@@ -63,49 +70,55 @@ pub fn page(there: There) -> Option<Vec<El>> {
         author: StoredValue::new(author),
     };
     follow_address(open);
-    let note = reader.note.trim();
-    let note = (!note.is_empty()).then(|| h("p", "strap").text(note));
-    let head = h("header", "masthead")
-        .child(h("h1", "").text(title))
-        .children(note);
-    Some(vec![head, body(open), foot(open)])
+    provide_context(state);
+    provide_context(open);
+    let note = reader.note.trim().to_owned();
+    let note = (!note.is_empty()).then(|| view! { <p class="strap">{note}</p> });
+    Some(view! {
+        <header class="masthead">
+            <h1>{title}</h1>
+            {note}
+        </header>
+        <main class="reader">
+            // No section: its heading comes with the last part, and may not come at all.
+            <div class="question">
+                <Outcome />
+                <LastPart />
+            </div>
+        </main>
+        <Foot />
+    }
+    .into_any())
 }
 
-fn body(open: Open) -> El {
-    let said =
-        h("div", "")
-            .attr("role", "status")
-            .attr("aria-live", "polite")
-            .child(h("p", "answer").attr("id", "answer").live_text(move || {
-                let sentence = lead(open, open.say.run_sentence);
-                sentence.unwrap_or_else(|| open.say.texts.no_answer.into())
-            }))
-            .child(h("p", "detail").live_text(move || {
-                lead(open, |_, run| (open.say.run_detail)(run)).unwrap_or_default()
-            }))
-            .child(h("p", "stale-mark").live_text(move || {
-                let stale = open.state.is_stale();
-                if stale { open.say.texts.stale } else { "" }.into()
-            }));
-    let outcome = h("div", "outcome")
-        .live_class("stale", move || open.state.is_stale())
-        .child(said)
-        .child(fields(open))
-        .child(ribbon(open))
-        .child(findings(open, false))
-        .child(readings(open));
-    h("main", "reader").child(
-        // No section: its heading comes with the last part, and may not come at all.
-        h("div", "question")
-            .child(outcome)
-            .child(part::extra(move |there| on_paper(there, open))),
-    )
+#[component]
+fn Outcome() -> impl IntoView {
+    let Open { state, say, .. } = Open::here();
+    let sentence =
+        move || lead(state, say.run_sentence).unwrap_or_else(|| say.texts.no_answer.into());
+    let detail = move || lead(state, |_, run| (say.run_detail)(run)).unwrap_or_default();
+    let stale = move || if state.is_stale() { say.texts.stale } else { "" };
+    view! {
+        <div class="outcome" class:stale=move || state.is_stale()>
+            <div role="status" aria-live="polite">
+                <p class="answer" id="answer">
+                    {sentence}
+                </p>
+                <p class="detail">{detail}</p>
+                <p class="stale-mark">{stale}</p>
+            </div>
+            <Fields />
+            <Ribbon />
+            <Findings notes=false />
+            <Readings />
+        </div>
+    }
 }
 
 /// Something of the run that the author asks for.
-fn lead(open: Open, of: impl Fn(&Plan, &RunAnswer) -> String) -> Option<String> {
-    open.state.with_plan(|plan| {
-        open.state.with_answer(|answer| {
+fn lead(state: State, of: impl Fn(&Plan, &RunAnswer) -> String) -> Option<String> {
+    state.with_plan(|plan| {
+        state.with_answer(|answer| {
             let asked = (plan.night.asked_unit, plan.night.asked_mode);
             let run = answer.runs.iter().find(|run| (run.unit, run.mode) == asked);
             run.or(answer.runs.first()).map(|run| of(plan, run))
@@ -114,80 +127,72 @@ fn lead(open: Open, of: impl Fn(&Plan, &RunAnswer) -> String) -> Option<String> 
 }
 
 /// The reader's numbers, and the way back to the author's.
-fn fields(open: Open) -> El {
-    let paths = open.author.with_value(Plan::open_fields);
-    let of_author = move || {
-        let same = |draft: &Draft| open.author.with_value(|author| draft.plan == *author);
-        open.state.with_draft(same) && !open.state.is_stale()
-    };
-    let back = button("quiet", open.say.texts.back, move || {
-        let author = open.author.get_value();
-        open.state
-            .change(|draft| *draft = Draft::of_open_fields(author));
+#[component]
+fn Fields() -> impl IntoView {
+    let Open {
+        state, say, author, ..
+    } = Open::here();
+    let fields = author.with_value(Plan::open_fields).into_iter();
+    let fields = fields.map(|path| view! { <OpenField path=path /> });
+    let of_author = Signal::derive(move || {
+        let same = |draft: &Draft| author.with_value(|author| draft.plan == *author);
+        state.with_draft(same) && !state.is_stale()
     });
-    let other = move || {
-        let is_other = |plan: &Plan| open.author.with_value(|then| plan.is_other_voltage(then));
-        let is_other = open.state.with_plan(is_other);
-        if is_other {
-            open.say.texts.other_voltage
-        } else {
-            ""
-        }
-        .into()
+    let back = move || {
+        let author = author.get_value();
+        state.change(|draft| *draft = Draft::of_open_fields(author));
     };
-    let not_measured = move || {
-        let is_lost = |plan: &Plan| open.author.with_value(|then| plan.lost_measurement(then));
-        if open.state.with_plan(is_lost) {
-            open.say.texts.not_the_measured
-        } else {
-            ""
-        }
-        .into()
+    let differs = move |differs: fn(&Plan, &Plan) -> bool, words: &'static str| {
+        let differs = state.with_plan(|plan| author.with_value(|then| differs(plan, then)));
+        if differs { words } else { "" }
     };
-    h("fieldset", "card")
-        .child(h("legend", "").text(open.say.texts.yours))
-        .child(
-            h("div", "grid start").children(paths.into_iter().map(|path| field::field(open, path))),
-        )
-        .child(h("p", "hint").attr("role", "status").live_text(other))
-        .child(
-            h("p", "hint")
-                .attr("id", "not-measured")
-                .attr("role", "status")
-                .live_text(not_measured),
-        )
-        .child(back.live_flag("hidden", of_author))
+    view! {
+        <fieldset class="card">
+            <legend>{say.texts.yours}</legend>
+            <div class="grid start">{fields.collect_view()}</div>
+            <p class="hint" role="status">
+                {move || differs(Plan::is_other_voltage, say.texts.other_voltage)}
+            </p>
+            <p class="hint" id="not-measured" role="status">
+                {move || differs(Plan::lost_measurement, say.texts.not_the_measured)}
+            </p>
+            <Press class="quiet" words=say.texts.back hidden=of_author press=back />
+        </fieldset>
+    }
 }
 
-fn ribbon(open: Open) -> El {
-    let markup = move || {
-        let width = open.state.width.get();
-        open.state.with_plan(|plan| {
-            open.state.with_answer(|answer| {
-                drawing::night_ribbon_in(plan, answer, width, &open.say.ribbon)
+#[component]
+fn Ribbon() -> impl IntoView {
+    let Open { state, say, .. } = Open::here();
+    let drawn = Memo::new(move |_| {
+        let width = state.width.get();
+        state.with_plan(|plan| {
+            state.with_answer(|answer| {
+                drawing::night_ribbon_in(plan, answer, width, &say.ribbon)
             })
         })
-    };
-    h("figure", "ribbon")
-        .child(h("div", "").live_markup(markup))
-        .child(h("figcaption", "").text(open.say.texts.ribbon_caption))
+    });
+    view! {
+        <figure class="ribbon">
+            <div inner_html=move || drawn.get()></div>
+            <figcaption>{say.texts.ribbon_caption}</figcaption>
+        </figure>
+    }
 }
 
 fn of_this_page(finding: &Finding, notes: bool) -> bool {
     Plan::is_of_the_night(finding) && (finding.severity == Severity::Note) == notes
 }
 
-fn findings(open: Open, notes: bool) -> El {
+#[component]
+fn Findings(notes: bool) -> impl IntoView {
+    let Open { state, say, .. } = Open::here();
     let said = move || {
-        open.state.with_answer(|answer| {
-            let wanted = answer
-                .findings
-                .iter()
-                .filter(|one| of_this_page(one, notes));
-            let units = open.state.with_plan(|plan| plan.show);
-            wanted
-                .map(|one| (open.say.finding)(one, units))
-                .collect::<Vec<_>>()
+        state.with_answer(|answer| {
+            let findings = answer.findings.iter();
+            let wanted = findings.filter(|one| of_this_page(one, notes));
+            let units = state.with_plan(|plan| plan.show);
+            wanted.map(|one| (say.finding)(one, units)).collect()
         })
     };
     let class = if notes {
@@ -195,51 +200,60 @@ fn findings(open: Open, notes: bool) -> El {
     } else {
         "findings cautions-now"
     };
-    sentences(class, said)
+    view! { <Sentences class=class all=said /> }
 }
 
-fn readings(open: Open) -> El {
-    let fold = named_fold("fold small", open.say.texts.readings, move || {
-        vec![findings(open, true)]
-    });
-    fold.live_flag("hidden", move || {
+#[component]
+fn Readings() -> impl IntoView {
+    let Open { state, say, .. } = Open::here();
+    let none = Signal::derive(move || {
         let is_note = |finding: &Finding| of_this_page(finding, true);
-        !open
-            .state
-            .with_answer(|answer| answer.findings.iter().any(is_note))
-    })
+        !state.with_answer(|answer| answer.findings.iter().any(is_note))
+    });
+    view! {
+        <Fold class="fold small" title=move || say.texts.readings hidden=none>
+            <Findings notes=true />
+        </Fold>
+    }
+}
+
+/// What stands behind the last door, once that part is there.
+#[component]
+fn LastPart() -> impl IntoView {
+    let open = Open::here();
+    part::extra(move |there| on_paper(there, open))
 }
 
 /// A door to the part that comes last: the pocket formula of each mode, which runs the
 /// engine over many banks.
 #[inline(never)]
-fn on_paper(_: AllThere, open: Open) -> Vec<El> {
-    let lines = Memo::new(move |_| {
-        open.state.with_plan(|plan| {
+fn on_paper(_: AllThere, open: Open) -> AnyView {
+    let Open { state, say, .. } = open;
+    let lines = move || {
+        state.with_plan(|plan| {
             let all = pocket(plan);
-            let lines = all.iter().map(|one| (open.say.pocket)(plan, one));
-            lines.collect::<Vec<_>>()
+            let lines = all.iter().map(|one| (say.pocket)(plan, one));
+            lines.collect()
         })
-    });
-    let list = sentences("pocket", move || lines.get());
-    vec![
-        h("h2", "").text(open.say.texts.on_paper),
-        h("p", "hint").text(open.say.texts.on_paper_hint),
-        list,
-    ]
+    };
+    view! {
+        <h2>{say.texts.on_paper}</h2>
+        <p class="hint">{say.texts.on_paper_hint}</p>
+        <Sentences class="pocket" all=lines />
+    }
+    .into_any()
 }
 
-fn foot(open: Open) -> El {
+#[component]
+fn Foot() -> impl IntoView {
+    let Open {
+        state, say, there, ..
+    } = Open::here();
     let address = move || {
-        let link = |plan: &Plan| keep::link_of(open.there, plan);
-        keep::address_of(&open.state.with_plan(link))
+        let link = |plan: &Plan| keep::link_of(there, plan);
+        keep::address_of(&state.with_plan(link))
     };
-    let link = h("a", "")
-        .attr("id", "in-full")
-        .text(open.say.texts.in_full);
-    let element = link.0.clone();
-    always(move || set_attr(&element, "href", Some(&address())));
-    let link = link.on("click", move |event| {
+    let open_in_full = move |event: ev::MouseEvent| {
         // Around a frame stands somebody's page: the whole plan gets a window of
         // its own, unless the frame may open none.
         if keep::is_framed() {
@@ -248,22 +262,32 @@ fn foot(open: Open) -> El {
                 event.prevent_default();
             }
         }
-    });
-    let texts = &open.say.texts;
-    h("footer", "foot")
-        .child(h("p", "").child(link))
-        .child(h("p", "hint").text(texts.in_full_hint))
-        .child(h("p", "").text(texts.estimates))
-        .child(h("p", "").text(texts.caution))
-        .child(h("p", "").text(texts.foot))
+    };
+    let texts = &say.texts;
+    view! {
+        <footer class="foot">
+            <p>
+                <a id="in-full" href=address on:click=open_in_full>
+                    {texts.in_full}
+                </a>
+            </p>
+            <p class="hint">{texts.in_full_hint}</p>
+            <p>{texts.estimates}</p>
+            <p>{texts.caution}</p>
+            <p>{texts.foot}</p>
+        </footer>
+    }
 }
 
 /// Title, language and looks of the whole page.
 fn dress(title: &str, language: Language, theme: Option<Theme>) {
     document().set_title(title);
     if let Some(root) = document().document_element() {
-        set_attr(&root, "lang", Some(language.key()));
-        set_attr(&root, "data-theme", theme.map(Theme::key));
+        let _ = root.set_attribute("lang", language.key());
+        let _ = match theme {
+            Some(theme) => root.set_attribute("data-theme", theme.key()),
+            None => root.remove_attribute("data-theme"),
+        };
     }
 }
 
