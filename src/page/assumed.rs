@@ -64,8 +64,7 @@ fn BankFold(bank: usize) -> impl IntoView {
 #[component]
 fn UnitFolds(unit: usize, modes: usize) -> impl IntoView {
     let state = State::here();
-    let feed =
-        move || state.with_plan(|plan| wording::feed_title(&wording::unit_name(plan, unit)));
+    let feed = move || state.with_plan(|plan| wording::feed_title(&wording::unit_name(plan, unit)));
     let duty = move |mode| {
         move || {
             state.with_plan(|plan| wording::duty_title(&wording::full_mode_name(plan, unit, mode)))

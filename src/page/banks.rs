@@ -123,7 +123,11 @@ pub fn BankRest(bank: usize) -> impl IntoView {
         })
     };
     let rates = move |is_lead: bool| {
-        let fields = || [B::RatedHoursH, B::PeukertExponent].map(field).collect_view();
+        let fields = || {
+            [B::RatedHoursH, B::PeukertExponent]
+                .map(field)
+                .collect_view()
+        };
         is_lead
             .then(|| view! { <div class="grid">{fields()}</div> })
             .into_any()

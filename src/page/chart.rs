@@ -9,8 +9,6 @@ use crate::{
 use leptos::{ev, prelude::*};
 use std::sync::Arc;
 
-
-
 /// A chart in the page: its words, and its drawing at present; reads signals.
 #[derive(Clone)]
 pub struct Plot {
@@ -153,7 +151,11 @@ fn Canvas(plot: Plot, stop: Stop, reading: Memo<Said>) -> impl IntoView {
         move |event: ev::KeyboardEvent| {
             if let Some(step) = step_of(&event.key()) {
                 event.prevent_default();
-                stop.set(Some(stepped(&untrack(|| draw()), stop.get_untracked(), step)));
+                stop.set(Some(stepped(
+                    &untrack(|| draw()),
+                    stop.get_untracked(),
+                    step,
+                )));
             }
         }
     };
@@ -191,7 +193,11 @@ fn Canvas(plot: Plot, stop: Stop, reading: Memo<Said>) -> impl IntoView {
 /// Where a step leads from a stop; the first of any kind begins at the start.
 fn stepped(drawing: &Drawing, from: Option<usize>, step: Step) -> usize {
     let scrubber = Scrubber::new(&drawing.series);
-    let first = if step == Step::Last { step } else { Step::First };
+    let first = if step == Step::Last {
+        step
+    } else {
+        Step::First
+    };
     from.map_or_else(
         || scrubber.moved(0, first),
         |from| scrubber.moved(from, step),

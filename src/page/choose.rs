@@ -7,8 +7,6 @@ use crate::{
 };
 use leptos::prelude::*;
 
-
-
 /// A choice of a plan's part: what it is called, and what is taken where it is
 /// left open.
 #[derive(Clone, Copy)]

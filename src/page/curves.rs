@@ -21,7 +21,9 @@ pub fn Curves() -> impl IntoView {
                 state.with_plan(|plan| state.with_answer(|answer| chart.draw(plan, answer)))
             }),
         });
-        plots.map(|plot| view! { <ChartView plot=plot /> }).collect_view()
+        plots
+            .map(|plot| view! { <ChartView plot=plot /> })
+            .collect_view()
     };
     view! { <Fold title=|| words::CURVES>{charts()}</Fold> }
 }

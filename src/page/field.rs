@@ -8,8 +8,6 @@ use crate::{
 };
 use leptos::prelude::*;
 
-
-
 /// A stable id for a field's parts, from its address.
 pub fn id_of(path: Path) -> String {
     let safe = |c: char| if c.is_ascii_alphanumeric() { c } else { '-' };
@@ -203,7 +201,11 @@ fn OriginMark(path: Path) -> impl IntoView {
     let is_stated = move || known.with(|known| known.as_ref().is_some_and(|known| known.is_stated));
     let mark = move || known.with(|known| known.as_ref().map(|known| known.mark.clone()));
     let name = move || {
-        known.with(|known| known.as_ref().map_or("", |known| wording::origin_name(known.from)))
+        known.with(|known| {
+            known
+                .as_ref()
+                .map_or("", |known| wording::origin_name(known.from))
+        })
     };
     let choose = move |event| {
         let name = event_target_value(&event);
@@ -214,7 +216,14 @@ fn OriginMark(path: Path) -> impl IntoView {
             let path = plan.kept_at(path);
             if let (Some(from), Some(figure)) = (chosen, plan.figure(path)) {
                 let spread_percent = None;
-                plan.set_figure(path, Figure { from, spread_percent, ..figure });
+                plan.set_figure(
+                    path,
+                    Figure {
+                        from,
+                        spread_percent,
+                        ..figure
+                    },
+                );
             }
         });
     };

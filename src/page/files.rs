@@ -2,7 +2,6 @@
 
 use super::browser::document;
 use super::{part::There, state::State, turns::spawn};
-use leptos::prelude::*;
 use crate::{
     plan::{
         Plan,
@@ -11,6 +10,7 @@ use crate::{
     },
     wording::Notice,
 };
+use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// A door: hands the plan to the browser as a download.

@@ -1,12 +1,6 @@
 //! Keep and share: undo, fresh plan, example, units, link, file.
 
-use super::{
-    field::Tick,
-    files, keep,
-    kit::Press,
-    part,
-    state::State,
-};
+use super::{field::Tick, files, keep, kit::Press, part, state::State};
 use crate::{
     plan::{Plan, draft::Draft},
     wording::{Notice, words},

@@ -4,16 +4,6 @@ use leptos::{ev, prelude::*};
 use std::hash::Hash;
 use wasm_bindgen::JsCast;
 
-/// A part of the page whose words are worked out anew when what they read changes.
-pub type Words = Box<dyn Fn() -> String + Send + Sync>;
-
-/// A text that follows what it reads.
-///
-/// Boxed, so that the many of them are compiled once.
-pub fn live(text: impl Fn() -> String + Send + Sync + 'static) -> Words {
-    Box::new(text)
-}
-
 /// What `build` builds for a key: thrown away and built anew when the key changes, and
 /// only then, so that a field within keeps its focus while numbers change.
 pub fn anew<K: Clone + Eq + Hash + Send + Sync + 'static>(

@@ -77,8 +77,8 @@ pub fn Cautions() -> impl IntoView {
         })
     });
     let one = |(text, source): (String, &'static str)| {
-        let source = (!source.is_empty())
-            .then(|| view! { <cite>{wording::in_brackets(source)}</cite> });
+        let source =
+            (!source.is_empty()).then(|| view! { <cite>{wording::in_brackets(source)}</cite> });
         view! { <li>{text} " " {source}</li> }
     };
     let list = move || said.get().into_iter().map(one).collect_view();

@@ -126,10 +126,13 @@ fn Tables() -> impl IntoView {
     let state = State::here();
     let tables = move |_| {
         state.with_answer(|answer| {
-            let banks = answer.sizing.iter().filter_map(|sizing| match &sizing.found {
-                Found::Bank(needed) => Some(table(needed)),
-                _ => None,
-            });
+            let banks = answer
+                .sizing
+                .iter()
+                .filter_map(|sizing| match &sizing.found {
+                    Found::Bank(needed) => Some(table(needed)),
+                    _ => None,
+                });
             banks.collect_view().into_any()
         })
     };

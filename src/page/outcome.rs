@@ -104,9 +104,8 @@ fn is_note(finding: &Finding) -> bool {
 #[component]
 fn Readings() -> impl IntoView {
     let state = State::here();
-    let none = Signal::derive(move || {
-        !state.with_answer(|answer| answer.findings.iter().any(is_note))
-    });
+    let none =
+        Signal::derive(move || !state.with_answer(|answer| answer.findings.iter().any(is_note)));
     view! {
         <Fold class="fold small" title=|| words::READINGS hidden=none>
             <Findings notes=true />

@@ -75,7 +75,11 @@ impl Turn {
     /// When something newer was begun in between.
     pub async fn rest(self) -> Result<(), Superseded> {
         breathe().await;
-        if self.is_present() { Ok(()) } else { Err(Superseded) }
+        if self.is_present() {
+            Ok(())
+        } else {
+            Err(Superseded)
+        }
     }
 
     /// Calls `step` until it says that all is done. `at_most` is how many steps a slice
@@ -83,19 +87,11 @@ impl Turn {
     ///
     /// # Errors
     /// When something newer was begun in between; `step` is not called after that.
-    pub async fn run(
-        self,
-        at_most: u32,
-        mut step: impl FnMut() -> bool,
-    ) -> Result<(), Superseded> {
+    pub async fn run(self, at_most: u32, mut step: impl FnMut() -> bool) -> Result<(), Superseded> {
         self.slices(at_most, &mut step).await
     }
 
-    async fn slices(
-        self,
-        at_most: u32,
-        step: &mut dyn FnMut() -> bool,
-    ) -> Result<(), Superseded> {
+    async fn slices(self, at_most: u32, step: &mut dyn FnMut() -> bool) -> Result<(), Superseded> {
         loop {
             self.rest().await?;
             let since = js_sys::Date::now();

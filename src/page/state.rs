@@ -1,11 +1,11 @@
 //! The page's state: one draft, and everything else derived from it.
 
-use leptos::prelude::*;
 use crate::{
     answer::{self, Answer, Curves},
     plan::{Path, Plan, draft::Draft},
     wording::Notice,
 };
+use leptos::prelude::*;
 
 /// Steps back that are kept.
 const MOST_STEPS: usize = 100;

@@ -20,8 +20,6 @@ use crate::{
 };
 use leptos::prelude::*;
 
-
-
 const CONTROLLER: Chosen<ControllerKind> = Chosen {
     label: words::CONTROLLER,
     name: words::controller_name,
@@ -157,8 +155,7 @@ fn Chargers(at: &'static str) -> impl IntoView {
     let cards = move |kinds: Vec<ChargerKind>| {
         let count = kinds.len();
         let cards = kinds.into_iter().enumerate();
-        let card =
-            |(row, kind)| view! { <ChargerCard at=at row=row count=count kind=kind /> };
+        let card = |(row, kind)| view! { <ChargerCard at=at row=row count=count kind=kind /> };
         view! {
             {(count == 0).then(|| view! { <p class="hint">{words::NO_CHARGER}</p> })}
             {cards.map(card).collect_view()}

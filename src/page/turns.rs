@@ -25,12 +25,8 @@ pub fn set_up() {
     let _ = Executor::init_custom_executor(InLine);
 }
 
-/// Does `work` when everything before it in the line is done.
-pub fn soon(work: impl FnOnce() + 'static) {
-    spawn(async { work() });
-}
-
-/// The same for what waits for the browser in between.
+/// Does `work` when everything before it in the line is done; it may wait for the browser
+/// in between.
 pub fn spawn(work: impl Future<Output = ()> + 'static) {
     InLine.spawn_local(Box::pin(work));
 }

@@ -83,7 +83,13 @@ pub fn UnitRest(unit: usize) -> impl IntoView {
         });
     };
     let field = move |&field: &U| view! { <NumberField path=Path::Unit(unit, field) /> };
-    let fed = move |place: usize| feed_fields(place).iter().map(field).collect_view().into_any();
+    let fed = move |place: usize| {
+        feed_fields(place)
+            .iter()
+            .map(field)
+            .collect_view()
+            .into_any()
+    };
     let cable = [
         U::CableLengthM,
         U::CableAreaMm2,

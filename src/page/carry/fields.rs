@@ -10,9 +10,7 @@ use crate::{
     plan::{
         Path,
         part::Choice as _,
-        wiring::{
-            FuseKind, LaidField, Leg, Place, Strands, TakeOff, Wiring, WiringField as W,
-        },
+        wiring::{FuseKind, LaidField, Leg, Place, Strands, TakeOff, Wiring, WiringField as W},
     },
     wording::carry::{self as say, words},
 };

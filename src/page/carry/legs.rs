@@ -70,7 +70,11 @@ fn inside(plan: &Plan, leg: &LegAnswer) -> AnyView {
     let figures = judged.map(|figures| {
         let drop = figures.loaded.as_ref();
         let drop = drop.map(|loaded| say::drop_text(plan, leg, loaded));
-        lines([say::ampacity_text(plan, leg, figures)].into_iter().chain(drop))
+        lines(
+            [say::ampacity_text(plan, leg, figures)]
+                .into_iter()
+                .chain(drop),
+        )
     });
     let notes = leg.notes.iter().map(|note| say::leg_note(plan, note));
     let notes = notes.map(|text| view! { <li>{text}</li> });

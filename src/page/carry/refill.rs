@@ -260,16 +260,17 @@ fn SunRow() -> impl IntoView {
     };
     let turn = move || (state.turn(), answered.answer.is_coming());
     let body = move |_| {
-        answered.of(state, |plan, answer| {
-            let sun = answer.sun.as_ref()?;
-            let skies = std::iter::once(&sun.tomorrow).chain(&sun.skies);
-            let rows = skies.map(|sky| say::sky_row(plan, sky)).collect();
-            Some(view! {
-                {lines(say::sun_lines(plan, answer, sun))}
-                <Table class="" heads=say::SKY_HEADS.into() rows=rows />
+        answered
+            .of(state, |plan, answer| {
+                let sun = answer.sun.as_ref()?;
+                let skies = std::iter::once(&sun.tomorrow).chain(&sun.skies);
+                let rows = skies.map(|sky| say::sky_row(plan, sky)).collect();
+                Some(view! {
+                    {lines(say::sun_lines(plan, answer, sun))}
+                    <Table class="" heads=say::SKY_HEADS.into() rows=rows />
+                })
             })
-        })
-        .into_any()
+            .into_any()
     };
     view! {
         <SourceRow id="sun-alone" name=say::SUN verdict=verdict fails=fails>

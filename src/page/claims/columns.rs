@@ -59,7 +59,9 @@ pub fn Columns() -> impl IntoView {
             Stage::Refused(_) => Some(true),
             Stage::Nothing | Stage::Reading { .. } => None,
         });
-        refused.filter(|_| count > 0).map(|refused| (refused, count))
+        refused
+            .filter(|_| count > 0)
+            .map(|refused| (refused, count))
     };
     let inside = |shown: Option<(bool, usize)>| match shown {
         None => ().into_any(),

@@ -61,8 +61,7 @@ pub fn StretchChart() -> impl IntoView {
     };
     let handles = move |count: usize| {
         let both = (0..count).flat_map(|at| [(at, false), (at, true)]);
-        let both =
-            both.map(|(at, is_end)| view! { <Handle scale=scale at=at is_end=is_end /> });
+        let both = both.map(|(at, is_end)| view! { <Handle scale=scale at=at is_end=is_end /> });
         let numbers = (0..count).map(|at| view! { <StretchNumber scale=scale at=at /> });
         view! {
             {both.collect_view()}

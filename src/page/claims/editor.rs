@@ -11,7 +11,7 @@ use crate::{
         Claim, Path, Plan, Show,
         claims::{ClaimField as C, Claimed, MOST_CLAIMS, MOST_RUNS, read_list},
         entry::show,
-        part,
+        part::{self, Choice as _},
     },
     range::Range,
     wording::{

@@ -57,7 +57,8 @@ impl Figures {
     pub fn follow(self, bench: Bench) {
         Effect::new(move || {
             let (log, offset_a) = (bench.log.get(), bench.offset_a.get());
-            self.of_log.begin_after(NO_REST, move |turn| self.sum(log, offset_a, turn));
+            self.of_log
+                .begin_after(NO_REST, move |turn| self.sum(log, offset_a, turn));
         });
         Effect::new(move || {
             let (log, meter) = (self.rested.get(), bench.meter.get());
@@ -84,12 +85,7 @@ impl Figures {
         })
     }
 
-    async fn sum(
-        self,
-        log: Option<Arc<Log>>,
-        offset_a: f64,
-        turn: Turn,
-    ) -> Result<(), Superseded> {
+    async fn sum(self, log: Option<Arc<Log>>, offset_a: f64, turn: Turn) -> Result<(), Superseded> {
         let Some(log) = log else {
             self.rested.set(None);
             self.sums.set(None);

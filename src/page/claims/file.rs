@@ -126,7 +126,8 @@ impl Bench {
         self.log.set(Some(Arc::new(log)));
         self.stage.set(Stage::Open);
         self.shortest_min.set(log::SHORTEST_MIN[0]);
-        self.finding.begin_after(NO_REST, move |turn| self.find_few(turn));
+        self.finding
+            .begin_after(NO_REST, move |turn| self.find_few(turn));
     }
 
     /// Looks for the stretches anew, as long as asked.

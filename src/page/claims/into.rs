@@ -41,7 +41,11 @@ pub fn ModeButtons(
                 if let Some(figures) = untrack(|| figures()) {
                     state.edit(|plan| taken = log::to_mode(plan, unit, mode, &figures));
                 }
-                said.set(if taken { words::TAKEN } else { words::NOT_TAKEN });
+                said.set(if taken {
+                    words::TAKEN
+                } else {
+                    words::NOT_TAKEN
+                });
             };
             let label = label(&name);
             view! { <Press class="quiet" words=name label=label press=take /> }

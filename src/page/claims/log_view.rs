@@ -1,7 +1,7 @@
 //! What an open log says, and its way into the plan.
 
 use super::{
-    edges::{Stretches, StretchChart},
+    edges::{StretchChart, Stretches},
     file::Bench,
     into::BankChoice,
 };

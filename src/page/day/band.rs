@@ -140,7 +140,11 @@ impl Bands {
         let days = sampler.span_h() / 24.0;
         let first = ((FIRST_DAYS / days) as u32).max(FEWEST).min(all);
         let at_most = (SLICE_DAYS / days).ceil() as u32;
-        let passes = if first < all { vec![first, all] } else { vec![all] };
+        let passes = if first < all {
+            vec![first, all]
+        } else {
+            vec![all]
+        };
         for wanted in passes {
             turn.run(at_most, || sampler.step(1) >= wanted).await?;
             self.show(&sampler, plan.night.start_clock_min);

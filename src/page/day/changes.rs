@@ -75,7 +75,8 @@ fn Ranked(from: usize, most: usize) -> impl IntoView {
     });
     let list = move || {
         let rows = rows.get().into_iter();
-        rows.map(|row| view! { <ChangeRow row=row /> }).collect_view()
+        rows.map(|row| view! { <ChangeRow row=row /> })
+            .collect_view()
     };
     view! { <ol class="changes">{list}</ol> }
 }

@@ -75,7 +75,11 @@ pub fn Checked() -> impl IntoView {
         let all = sentences.get();
         let last = all.len().saturating_sub(1);
         let lines = all.into_iter().enumerate().map(|(at, text)| {
-            let class = if at == last { "answer advice" } else { "detail" };
+            let class = if at == last {
+                "answer advice"
+            } else {
+                "detail"
+            };
             view! { <p class=class>{text}</p> }
         });
         lines.collect_view()

@@ -95,9 +95,7 @@ pub fn Enough() -> impl IntoView {
     };
     let none = Signal::derive(move || {
         let sizing = late.get();
-        !sizing.is_some_and(|sizing| {
-            state.with_plan(|plan| sizing.applied_to(plan).is_some())
-        })
+        !sizing.is_some_and(|sizing| state.with_plan(|plan| sizing.applied_to(plan).is_some()))
     });
     view! {
         <Choice

@@ -25,7 +25,12 @@ fn EventList() -> impl IntoView {
     let rows = Memo::new(move |_| {
         told.of(state, |plan, day| {
             let events = day.events.iter();
-            let row = |event: &DayEvent| (say::when(day, event.hours_h), say::event_sentence(plan, event));
+            let row = |event: &DayEvent| {
+                (
+                    say::when(day, event.hours_h),
+                    say::event_sentence(plan, event),
+                )
+            };
             events.map(row).collect::<Vec<_>>()
         })
     });

@@ -12,7 +12,10 @@ use crate::{
         state::State,
     },
     pass_on::embed,
-    plan::{Path, Plan, Reader, part, reader::{Language, MOST_OPEN}},
+    plan::{
+        Path, Plan, Reader, part,
+        reader::{Language, MOST_OPEN},
+    },
     wording::{
         maker as words,
         reader::{Table, table},
@@ -252,10 +255,7 @@ fn Frames(said: Said) -> impl IntoView {
 
 /// Text to select and copy, for browsers that do not copy.
 #[component]
-fn Snippet(
-    id: &'static str,
-    text: impl Fn() -> String + Send + Sync + 'static,
-) -> impl IntoView {
+fn Snippet(id: &'static str, text: impl Fn() -> String + Send + Sync + 'static) -> impl IntoView {
     view! {
         <pre class="snippet" tabindex="0">
             <code id=id>{text}</code>

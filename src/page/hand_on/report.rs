@@ -17,8 +17,7 @@ pub fn Report(said: Said) -> impl IntoView {
     let (state, there) = (State::here(), expect_context::<There>());
     let address = move |plan: &Plan| keep::address_of(&keep::link_of(there, plan));
     let save_it = move || {
-        let page =
-            state.plan_now(|plan| paper::file(plan, &answer(plan), Some(&address(plan))));
+        let page = state.plan_now(|plan| paper::file(plan, &answer(plan), Some(&address(plan))));
         save::text(said, file_name("report", "html"), save::HTML, &page);
     };
     let print = || {

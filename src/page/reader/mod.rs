@@ -74,21 +74,23 @@ pub fn page(there: There) -> Option<AnyView> {
     provide_context(open);
     let note = reader.note.trim().to_owned();
     let note = (!note.is_empty()).then(|| view! { <p class="strap">{note}</p> });
-    Some(view! {
-        <header class="masthead">
-            <h1>{title}</h1>
-            {note}
-        </header>
-        <main class="reader">
-            // No section: its heading comes with the last part, and may not come at all.
-            <div class="question">
-                <Outcome />
-                <LastPart />
-            </div>
-        </main>
-        <Foot />
-    }
-    .into_any())
+    Some(
+        view! {
+            <header class="masthead">
+                <h1>{title}</h1>
+                {note}
+            </header>
+            <main class="reader">
+                // No section: its heading comes with the last part, and may not come at all.
+                <div class="question">
+                    <Outcome />
+                    <LastPart />
+                </div>
+            </main>
+            <Foot />
+        }
+        .into_any(),
+    )
 }
 
 #[component]
@@ -97,7 +99,13 @@ fn Outcome() -> impl IntoView {
     let sentence =
         move || lead(state, say.run_sentence).unwrap_or_else(|| say.texts.no_answer.into());
     let detail = move || lead(state, |_, run| (say.run_detail)(run)).unwrap_or_default();
-    let stale = move || if state.is_stale() { say.texts.stale } else { "" };
+    let stale = move || {
+        if state.is_stale() {
+            say.texts.stale
+        } else {
+            ""
+        }
+    };
     view! {
         <div class="outcome" class:stale=move || state.is_stale()>
             <div role="status" aria-live="polite">
@@ -167,9 +175,7 @@ fn Ribbon() -> impl IntoView {
     let drawn = Memo::new(move |_| {
         let width = state.width.get();
         state.with_plan(|plan| {
-            state.with_answer(|answer| {
-                drawing::night_ribbon_in(plan, answer, width, &say.ribbon)
-            })
+            state.with_answer(|answer| drawing::night_ribbon_in(plan, answer, width, &say.ribbon))
         })
     });
     view! {
