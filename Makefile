@@ -42,10 +42,8 @@ check: ## format, lints for both targets, house rules, commit messages
 	@.tools/setup.sh build
 	@.tools/commits.sh
 	$(run) cargo fmt --check
-	$(run) cargo fmt --check --manifest-path .tools/split/Cargo.toml
 	$(run) cargo clippy --all-targets -- -D warnings
-	$(run) cargo clippy --target wasm32-unknown-unknown --features page,module --bins --test page -- -D warnings
-	$(run) cargo clippy --locked --all-targets --manifest-path .tools/split/Cargo.toml -- -D warnings
+	$(run) cargo clippy --target wasm32-unknown-unknown --features split,module --bins --test page -- -D warnings
 	$(run) cargo test --test house
 
 sizes: ## what a visitor transfers; fails over budget

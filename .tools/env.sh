@@ -13,6 +13,8 @@ tools=${TILL_MORNING_TOOLS:-${XDG_CACHE_HOME:-$HOME/.cache}/till-morning}
 trunk_version=0.21.14
 binaryen_version=132.0.0
 esbuild_version=0.28.2
+# Of one make with wasm_split_helpers in Cargo.toml, and it goes by wasm-bindgen's inside.
+split_version=0.2.4
 types_version=16.0.0
 # One source for the wasm-bindgen version: the lock file. The command line tool
 # must be of exactly the crate's version.
@@ -23,9 +25,7 @@ trunk_dir=$tools/trunk-$trunk_version
 binaryen_dir=$tools/binaryen-$binaryen_version
 esbuild_dir=$tools/esbuild-$esbuild_version
 types_dir=$tools/json2ts-$types_version
-# What cuts the wasm in two is our own: its sources are its version.
-split_version=$(cat "$here"/.tools/split/Cargo.{toml,lock} "$here"/.tools/split/src/*.rs | sha256sum | cut -c1-16)
-split_dir=$tools/split-$split_version
+split_dir=$tools/wasm-split-$split_version
 export PATH="$split_dir/bin:$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$types_dir/node_modules/.bin:$PATH"
 
 say() { printf '\n== %s\n' "$*"; }

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs what a step needs, says what it does, and skips what is there.
-#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, our cutter, esbuild
+#   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, wasm-split-cli, esbuild
 #   .tools/setup.sh module  the same, and what makes types of JSON schemas
 #   .tools/setup.sh test    all that, and Chromium, its driver, other readers of what we
 #                           write (Python, Java for the HTML checker, a spreadsheet), the
@@ -71,10 +71,7 @@ distro_target() {
 # Trunk builds without the network (Trunk.toml), so every crate of the lock file has
 # to be on the machine before that. Where they are, this asks nobody.
 ensure_crates() {
-  local manifest
-  for manifest in "$here/Cargo.toml" "$here/.tools/split/Cargo.toml"; do
-    cargo fetch --quiet --locked --manifest-path "$manifest" || die "the crates of $manifest could not be fetched"
-  done
+  cargo fetch --quiet --locked --manifest-path "$here/Cargo.toml" || die "the crates could not be fetched"
   echo "crates: there"
 }
 
@@ -90,11 +87,11 @@ ensure_trunk() {
 }
 
 ensure_split() {
-  if [ -x "$split_dir/bin/till-morning-split" ]; then echo "till-morning-split: there"; return; fi
-  say "till-morning-split, from .tools/split (half a minute)"
-  CARGO_PROFILE_DEV_DEBUG=0 CARGO_TARGET_DIR="$tools/build-split" \
-    cargo install --quiet --locked --debug --path "$here/.tools/split" --root "$split_dir"
-  rm -rf "$tools/build-split"
+  if [ -x "$split_dir/bin/wasm-split-cli" ]; then echo "wasm-split-cli: there"; return; fi
+  say "wasm-split-cli $split_version (1 to 2 minutes on two cores)"
+  CARGO_PROFILE_DEV_DEBUG=0 CARGO_TARGET_DIR="$tools/build" \
+    cargo install --quiet --locked --debug --features build-binary --root "$split_dir" "wasm_split_cli_support@$split_version"
+  rm -rf "$tools/build"
 }
 
 ensure_bindgen() {

@@ -37,7 +37,8 @@ const asked = [...shell.matchAll(/<(?:link|script)\b[^>]*\b(?:href|src)="\.\/([^
   .map(([, name]) => name);
 const first = sum('first load', rows.filter((row) => row.name === 'index.html' || asked.includes(row.name)));
 const part = (name) => ({ ...rows.find((row) => row.name.startsWith(`till-morning-${name}-`)), name });
-const [keeping, later] = [part('keeping'), part('later')];
+const [keeping, shared, later] = ['keeping', 'shared', 'later'].map(part);
+const laterParts = sum('later parts', [keeping, shared, later]);
 const single = rows.find((row) => row.name === 'till-morning.html');
 // The module for scripts, if it has been made.
 const pkg = fileURLToPath(new URL('../pkg', import.meta.url));
@@ -51,14 +52,15 @@ rows.forEach((row) => console.log(line(row)));
 console.log();
 console.log(line(first));
 console.log(line(keeping));
+console.log(line(shared));
 console.log(line(later));
-console.log(line(sum('later parts', [keeping, later])));
+console.log(line(laterParts));
 console.log(line(kept));
 module.forEach((row) => console.log(line(row)));
 
 const over = [
   ['first load, by brotli', first.brotli, FIRST_LOAD_BROTLI],
-  ['later parts, by brotli', keeping.brotli + later.brotli, LATER_BROTLI],
+  ['later parts, by brotli', laterParts.brotli, LATER_BROTLI],
   ...module.map(({ name, brotli }, at) => [`${name}, by brotli`, brotli, MODULE_BROTLI[at]]),
   ['till-morning.html', single.raw, SINGLE_RAW],
 ].filter(([, bytes, budget]) => bytes > budget);

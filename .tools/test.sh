@@ -5,7 +5,7 @@ set -uo pipefail
 source "$(dirname "$0")/env.sh"
 cd "$here"
 
-native() { cargo test && cargo test --locked --manifest-path .tools/split/Cargo.toml; }
+native() { cargo test; }
 page() { cargo test --target $wasm_target --features page --test page; }
 e2e() { trunk build && .tools/module.sh && node tests/browser/run.mjs ${ONLY:-}; }
 

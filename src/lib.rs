@@ -1,6 +1,6 @@
 //! Till Morning: how long a cooling unit runs on a battery bank.
 
-#![forbid(unsafe_code)]
+#![deny(unsafe_code)]
 
 pub mod air;
 pub mod answer;

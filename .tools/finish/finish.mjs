@@ -3,6 +3,7 @@
 //   till-morning-HASH.{wasm,js,css}   named by their content; loader and glue in one script
 //   till-morning-keeping-HASH.wasm    what reads and writes plans: links, files, storage
 //   till-morning-later-HASH.wasm      the folded questions
+//   till-morning-shared-HASH.wasm     what both of these use, and the first answer does not
 //   index.html                        no inline script or style: runs under a strict content policy
 //   sw.js                             the service worker with this build's list of files
 //   embed.js                          for pages that frame this one: the frame's height
@@ -15,7 +16,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { minifyScript, minifyStyle, packScript } from './pack.mjs';
 import { element, oneFile, replaceOnce, staged } from './html.mjs';
-import { parts } from './parts.mjs';
+import { withParts } from './parts.mjs';
 
 const dir = process.env.TRUNK_STAGING_DIR;
 if (!dir) throw new Error('finish.mjs is run by Trunk (trunk build)');
@@ -48,24 +49,34 @@ function writeWorker() {
 }
 
 const page = staged(read('index.html').toString());
-const { first, keeping, later, whole } = parts(join(dir, page.wasm), process.env.TRUNK_SOURCE_DIR);
 const css = minifyStyle(page.styles.map((name) => read(name)).join('\n'));
-const glue = join(dir, page.glue);
 
-const wasmFile = writeHashed('wasm', first);
-const keepingFile = writeHashed('wasm', keeping, 'keeping-');
-const laterFile = writeHashed('wasm', later, 'later-');
-const define = {
-  WASM_FILE: JSON.stringify(wasmFile),
-  KEEPING_FILE: JSON.stringify(keepingFile),
-  LATER_FILE: JSON.stringify(laterFile),
-};
-const script = packScript(join(source, 'start.js'), glue, { define });
-const packed = join(dir, 'packed.gz');
-writeFileSync(packed, gzipSync(whole, { level: 9, memLevel: 9 }));
-const single = packScript(join(source, 'start_single.js'), glue, { wasm: packed });
+/** What a part of the wasm is called, from what the splitter calls it. */
+function titleOf(name) {
+  const [, title] = name.match(/^split_(\w+)\.wasm$/) ?? [];
+  if (!title && !/^chunk_\d+\.wasm$/.test(name)) throw new Error(`a part of another kind: ${name}`);
+  return `${title ?? 'shared'}-`;
+}
 
-[page.glue, page.wasm, ...page.styles, 'packed.gz', 'snippets'].forEach(drop);
+const made = withParts(process.env.TRUNK_SOURCE_DIR, ({ dir: bound, glue, main, others }) => {
+  const wasmFile = writeHashed('wasm', main);
+  const files = Object.entries(others).map(([name, bytes]) => [name, writeHashed('wasm', bytes, titleOf(name))]);
+  const script = packScript(join(source, 'start.js'), {
+    alias: { 'till-morning-glue': glue, 'till-morning-parts': join(source, 'parts.js') },
+    define: { WASM_FILE: JSON.stringify(wasmFile), FILES_BY_PART: JSON.stringify(Object.fromEntries(files)) },
+  });
+  const packed = Object.entries({ main, ...others })
+    .map(([name, bytes]) => [name, gzipSync(bytes, { level: 9, memLevel: 9 }).toString('base64')]);
+  const carried = join(bound, 'packed.json');
+  writeFileSync(carried, JSON.stringify(Object.fromEntries(packed)));
+  const single = packScript(join(source, 'start_single.js'), {
+    alias: { 'till-morning-glue': glue, 'till-morning-parts': join(source, 'parts_single.js'), 'till-morning-packed': carried },
+  });
+  return { wasmFile, script, single };
+});
+const { wasmFile, script, single } = made;
+
+[page.glue, page.wasm, ...page.styles, 'snippets'].forEach(drop);
 
 const head = [
   element.style(writeHashed('css', css)),

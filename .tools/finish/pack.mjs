@@ -2,7 +2,7 @@
 import { execFileSync } from 'node:child_process';
 
 function esbuild(args, input) {
-  return execFileSync('esbuild', ['--log-level=warning', '--legal-comments=none', '--charset=utf8', '--minify', ...args], {
+  return execFileSync('esbuild', ['--log-level=warning', '--log-override:duplicate-object-key=silent', '--legal-comments=none', '--charset=utf8', '--minify', ...args], {
     input,
     stdio: ['pipe', 'pipe', 'inherit'],
     maxBuffer: 1 << 26,
@@ -10,11 +10,9 @@ function esbuild(args, input) {
 }
 
 /** One script of an entry, the glue it calls and what wasm-bindgen made beside it. */
-export function packScript(entry, glue, { define = {}, wasm } = {}) {
-  const defines = Object.entries(define).map(([name, value]) => `--define:${name}=${value}`);
-  const alias = wasm ? [`--alias:till-morning-wasm.gz=${wasm}`, '--loader:.gz=base64'] : [];
-  const args = ['--bundle', '--format=esm', '--target=es2022', `--alias:till-morning-glue=${glue}`];
-  return esbuild([entry, ...args, ...alias, ...defines]);
+export function packScript(entry, { alias, define = {} }) {
+  const each = (option, of) => Object.entries(of).map(([name, value]) => `--${option}:${name}=${value}`);
+  return esbuild([entry, '--bundle', '--format=esm', '--target=es2022', ...each('alias', alias), ...each('define', define)]);
 }
 
 export const minifyStyle = (css) => esbuild(['--loader=css'], css);

@@ -1,52 +1,72 @@
-// The page's wasm in parts: `first` starts the page; `keeping` is what reads and
-// writes plans, and what a link's visitor needs; `later` the folded questions.
-// `whole` is all in one, for the one-file page.
-//
-// wasm-opt is called here and not by Trunk, because a door must stay a function of
-// its own: built into its one caller it could not be found. (In Rust each is marked
-// `inline(never)` for the same reason.)
+// The page's wasm in parts: the main one starts the page, the others come when a
+// function marked with `wasm_split` is called (src/page/part.rs). The splitter works on
+// the linker's output, so wasm-bindgen and wasm-opt run here, after it, and not in Trunk.
 import { execFileSync } from 'node:child_process';
-import { copyFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 
-// The doors to the second part, then those to the third.
-const DOORS = [
-  ['reader::page', 'keep::open', 'keep::link_of', 'files::save', 'files::open'],
-  ['later::inside', 'reader::on_paper'],
-];
+/** The main part, as wasm-bindgen names it. */
+const MAIN = 'main_bg.wasm';
+/** What loads the others; the splitter writes it and the glue imports it. */
+const LOADERS = '__wasm_split.js';
 
-const paths = DOORS.map((doors) => doors.map((door) => `till_morning::page::${door}`).join()).join('/');
-// As the compiler writes them: the parts of the path with their lengths between.
-const stays = DOORS.flat().map((door) => `--no-inline=*page*${door.replace('::', '*')}*`);
+// What the compiler may use, named: with all features wasm-opt makes what browsers refuse.
+const FEATURES = ['bulk-memory', 'bulk-memory-opt', 'multivalue', 'mutable-globals', 'nontrapping-float-to-int', 'reference-types', 'sign-ext']
+  .map((name) => `--enable-${name}`);
 
-/** A program's output; what it has to say besides is shown only when it fails. */
+/** Runs a program; what it has to say is shown only when it fails. */
 function run(program, args, options) {
-  return execFileSync(program, args, { stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 28, ...options }).toString();
+  try {
+    return execFileSync(program, args, { stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 28, ...options }).toString();
+  } catch (error) {
+    if (error.code === 'ENOENT') error.message += '\n.tools/setup.sh build installs what is missing';
+    throw error;
+  }
 }
 
-/** The program as the linker left it, with the references that the cut goes by. */
+/** The program as the linker left it, with the relocations that the splitter goes by. */
 function linked(source) {
   const metadata = run('cargo', ['metadata', '--no-deps', '--offline', '--format-version', '1'], { cwd: source });
   const profile = process.env.TRUNK_PROFILE ?? 'release';
   return join(JSON.parse(metadata).target_directory, 'wasm32-unknown-unknown', profile, 'till-morning-page.wasm');
 }
 
-/** Bytes of first, keeping, later and whole, from the wasm that wasm-bindgen has made. */
-export function parts(bound, source) {
+/**
+ * The loaders fetch a part from beside their own script. Ours may be elsewhere and has
+ * another name: they ask `part` for it (offline/parts.js, offline/parts_single.js).
+ */
+function askForParts(text, names) {
+  const asked = text.replace(/fetch\(new URL\("\.\/([^"]+)", import\.meta\.url\)\)/g, 'part("$1")');
+  const found = [...asked.matchAll(/part\("([^"]+)"\)/g)].map(([, name]) => name).sort();
+  if (found.join() !== names.join() || /\bfetch\(/.test(asked)) {
+    throw new Error(`the splitter's loaders are of another make: ${found.join()} for ${names.join()}`);
+  }
+  return `import { part } from 'till-morning-parts';\n${asked}`;
+}
+
+/**
+ * Makes the parts, hands them to `use` and clears up: `glue`, a script, `main`, the bytes
+ * of the first part, and `others`, bytes by the names that `part` is asked for.
+ */
+export function withParts(source, use) {
   const scratch = mkdtempSync(join(tmpdir(), 'till-morning-'));
-  const at = (name) => join(scratch, name);
-  const program = linked(source);
+  const [split, bound] = [join(scratch, 'split'), join(scratch, 'bound')];
   try {
-    run('wasm-opt', [bound, '-o', at('small.wasm'), '-g', ...stays, '-Oz']);
-    console.log(run('till-morning-split', [program, at('small.wasm'), paths, scratch]).trim());
-    // Read it when a part has grown: bytes, part and name of each function.
-    copyFileSync(at('functions.txt'), join(dirname(program), 'till-morning-functions.txt'));
-    const [first, keeping, later, whole] = ['0', '1', '2', 'whole'].map((name) => readFileSync(at(`${name}.wasm`)));
-    return { first, keeping, later, whole };
-  } catch (error) {
-    if (error.code === 'ENOENT') error.message += '\n.tools/setup.sh build installs what is missing';
-    throw error;
+    run('wasm-split-cli', [linked(source), split, '--target', 'web', '--out-name', 'main']);
+    run('wasm-bindgen', [
+      '--target', 'web', '--no-typescript', '--keep-lld-exports', '--remove-name-section', '--remove-producers-section',
+      '--out-dir', bound, '--out-name', 'main', join(split, 'main.wasm'),
+    ]);
+    const small = (path) => {
+      run('wasm-opt', [path, '-Oz', ...FEATURES, '--strip-debug', '--strip-producers', '-o', path]);
+      return readFileSync(path);
+    };
+    const names = readdirSync(split).filter((name) => name.endsWith('.wasm') && name !== 'main.wasm').sort();
+    const others = Object.fromEntries(names.map((name) => [name, small(join(split, name))]));
+    const loaders = readFileSync(join(split, LOADERS), 'utf8');
+    writeFileSync(join(bound, LOADERS), askForParts(loaders, names));
+    return use({ dir: bound, glue: join(bound, 'main.js'), main: small(join(bound, MAIN)), others });
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }

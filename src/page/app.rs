@@ -7,7 +7,7 @@ use super::{
     curves::Curves,
     keep,
     keeping::Keeping,
-    later::{self, LaterQuestion, Question},
+    later::{LaterQuestion, Question},
     margin::Notices,
     modes::Modes,
     needed::Needed,
@@ -37,8 +37,8 @@ pub fn example() -> Plan {
 pub fn App() -> impl IntoView {
     let state = State::new(Draft::of(example()));
     provide_context(state);
-    part::once_there(move |there| keep::open(there, state));
-    if part::there().is_none() && keep::has_something() {
+    part::once_kept(move |keeping| (keeping.open)(state));
+    if part::keeping().is_none() && keep::has_something() {
         state.notice.set(Some(Notice::PartNotThere));
     }
     follow_width(state);
@@ -70,7 +70,7 @@ pub fn App() -> impl IntoView {
             </Section>
             <Section id="cautions" title=words::CAUTIONS_TITLE>
                 <p>{wording::ESTIMATES}</p>
-                {part::extra(move |there| later::inside(there, Question::Cautions, RwSignal::new(true)))}
+                {part::extra(|later| (later.inside)(Question::Cautions, RwSignal::new(true)))}
             </Section>
         </main>
         <footer class="foot">

@@ -1,7 +1,7 @@
 //! A plan as a file: saved by the browser, opened from it.
 
 use super::browser::document;
-use super::{part::There, state::State, turns::spawn};
+use super::{state::State, turns::spawn};
 use crate::{
     plan::{
         Plan,
@@ -13,9 +13,8 @@ use crate::{
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 
-/// A door: hands the plan to the browser as a download.
-#[inline(never)]
-pub fn save(_: There, plan: &Plan) {
+/// Hands the plan to the browser as a download.
+pub fn save(plan: &Plan) {
     let _ = download(
         "till-morning-plan.json",
         "application/json",
@@ -37,9 +36,8 @@ pub fn download(name: &str, kind: &str, part: &JsValue) -> Result<(), JsValue> {
     web_sys::Url::revoke_object_url(&url)
 }
 
-/// A door: opens the file that was chosen, if it is a plan.
-#[inline(never)]
-pub fn open(_: There, state: State, event: &web_sys::Event) {
+/// Opens the file that was chosen, if it is a plan.
+pub fn open(state: State, event: &web_sys::Event) {
     let Some(input) = event
         .target()
         .and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok())

@@ -6,7 +6,6 @@
 use super::{
     app::example,
     browser::{document, forget, later, listen, window},
-    part::There,
     state::{Shall, State},
     turns::spawn,
 };
@@ -57,10 +56,9 @@ pub fn has_something() -> bool {
     fragment().len() > 1 || read(local(), KEY).is_some()
 }
 
-/// A door: opens what is kept or linked in place of the example, and keeps every
-/// change from then on. It may come after the first changes have been made.
-#[inline(never)]
-pub fn open(there: There, state: State) {
+/// Opens what is kept or linked in place of the example, and keeps every change from
+/// then on. It may come after the first changes have been made.
+pub fn open(state: State) {
     if linked().is_ok_and(|plan| plan.reader.is_some()) {
         // The part came late, and the page for an author stands already.
         let _ = window().location().reload();
@@ -81,7 +79,6 @@ pub fn open(there: There, state: State) {
     // The plan as opened is not written back: a link only looked at, and a storage
     // not yet used, stay as they are.
     keep(
-        there,
         state,
         untouched.then(|| state.draft.get_untracked()),
         opened.tab,
@@ -144,7 +141,7 @@ fn drafted(text: String) -> Option<Draft> {
 }
 
 /// Keeps every change from now on, and follows links opened in this tab.
-fn keep(there: There, state: State, as_opened: Option<Draft>, tab: Tab) {
+fn keep(state: State, as_opened: Option<Draft>, tab: Tab) {
     if local().is_none() {
         state.notice.update(|notice| {
             notice.get_or_insert(Notice::StorageMissing);
@@ -163,7 +160,7 @@ fn keep(there: There, state: State, as_opened: Option<Draft>, tab: Tab) {
         if let Some(timer) = timer.get_value() {
             forget(timer);
         }
-        let follow = move || set_fragment(&state.plan.with_untracked(|plan| link_of(there, plan)));
+        let follow = move || set_fragment(&state.plan.with_untracked(link_of));
         timer.set_value(later(ADDRESS_REST, follow));
     });
     listen("hashchange", move || match plan_from_link(&fragment()) {
@@ -296,14 +293,13 @@ fn set_fragment(link: &str) {
     }
 }
 
-/// A door: the plan's link, in full; nothing for a plan that no link could carry.
-#[inline(never)]
-pub fn link_of(_: There, plan: &Plan) -> String {
+/// The plan's link, in full; nothing for a plan that no link could carry.
+pub fn link_of(plan: &Plan) -> String {
     link_from_plan(&plan.in_full()).unwrap_or_default()
 }
 
-/// The link of a reader's page. Behind a door already, like the two below.
-pub fn reader_link_of(_: There, plan: &Plan) -> String {
+/// The link of a reader's page.
+pub fn reader_link_of(plan: &Plan) -> String {
     link_from_plan(plan).unwrap_or_default()
 }
 
@@ -314,7 +310,7 @@ pub fn linked() -> Result<Plan, NotALink> {
 
 /// Has the address follow a reader's numbers, where the browser lets it. Nothing
 /// else is kept: on somebody's phone the plan of their own stays as it is.
-pub fn follow(there: There, plan: impl Fn() -> Plan + 'static, as_opened: Plan) {
+pub fn follow(plan: impl Fn() -> Plan + 'static, as_opened: Plan) {
     let timer = StoredValue::new(None::<i32>);
     let as_opened = Cell::new(Some(as_opened));
     Effect::new(move || {
@@ -325,7 +321,7 @@ pub fn follow(there: There, plan: impl Fn() -> Plan + 'static, as_opened: Plan) 
         if let Some(timer) = timer.get_value() {
             forget(timer);
         }
-        let link = reader_link_of(there, &plan);
+        let link = reader_link_of(&plan);
         timer.set_value(later(ADDRESS_REST, move || set_fragment(&link)));
     });
 }

@@ -1,6 +1,6 @@
 //! Keep and share: undo, fresh plan, example, units, link, file.
 
-use super::{field::Tick, files, keep, kit::Press, part, state::State};
+use super::{field::Tick, keep, kit::Press, part, state::State};
 use crate::{
     plan::{Plan, draft::Draft},
     wording::{Notice, words},
@@ -17,13 +17,13 @@ pub fn Keeping() -> impl IntoView {
     };
     let cannot_undo = Signal::derive(move || !state.can_undo());
     let save = move || {
-        if let Some(there) = part::there_or_said(state) {
-            files::save(there, &state.plan.get_untracked());
+        if let Some(keeping) = part::keeping_or_said(state) {
+            (keeping.save)(&state.plan.get_untracked());
         }
     };
     let shows_link = RwSignal::new(false);
     let copy = move || {
-        if part::there_or_said(state).is_some() {
+        if part::keeping_or_said(state).is_some() {
             shows_link.set(true);
             keep::copy(untrack(|| link(state)), move |copied| {
                 state.notice.set(Some(if copied {
@@ -57,8 +57,8 @@ pub fn Keeping() -> impl IntoView {
 
 /// The plan's link; of the page itself where no link can carry it.
 fn link(state: State) -> String {
-    let link = |there| state.with_plan(|plan| keep::link_of(there, plan));
-    keep::address_of(&part::there().map(link).unwrap_or_default())
+    let link = |keeping: part::Keeping| state.with_plan(keeping.link);
+    keep::address_of(&part::keeping().map(link).unwrap_or_default())
 }
 
 #[component]
@@ -66,15 +66,15 @@ fn OpenFile() -> impl IntoView {
     let state = State::here();
     let picker = NodeRef::<html::Input>::new();
     let pick = move || {
-        if part::there_or_said(state).is_some()
+        if part::keeping_or_said(state).is_some()
             && let Some(picker) = picker.get_untracked()
         {
             picker.click();
         }
     };
     let open = move |event: ev::Event| {
-        if let Some(there) = part::there() {
-            files::open(there, state, &event);
+        if let Some(keeping) = part::keeping() {
+            (keeping.open_file)(state, &event);
         }
     };
     view! {

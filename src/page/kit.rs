@@ -1,20 +1,29 @@
 //! Small things that the page's components share.
 
 use leptos::{ev, prelude::*};
-use std::hash::Hash;
+use std::sync::Arc;
 use wasm_bindgen::JsCast;
 
 /// What `build` builds for a key: thrown away and built anew when the key changes, and
 /// only then, so that a field within keeps its focus while numbers change.
-pub fn anew<K: Clone + Eq + Hash + Send + Sync + 'static>(
+pub fn anew<K: Clone + PartialEq + Send + Sync + 'static>(
     key: impl Fn() -> K + Send + Sync + 'static,
-    build: impl Fn(K) -> AnyView + Clone + Send + Sync + 'static,
+    build: impl Fn(K) -> AnyView + Send + Sync + 'static,
 ) -> AnyView {
     let key = Memo::new(move |_| key());
+    let turn = Memo::new(move |before: Option<&usize>| {
+        key.track();
+        before.map_or(0, |before| before + 1)
+    });
+    rebuilt(turn, Arc::new(move || build(key.get())))
+}
+
+/// Not of any kind of key, so that it is compiled once.
+fn rebuilt(turn: Memo<usize>, build: Arc<dyn Fn() -> AnyView + Send + Sync>) -> AnyView {
     // A list of one row: a closure alone would be patched in place, and an open fold
     // in it would keep standing open with nothing in it.
-    let build = move |key| untrack(|| build(key));
-    view! { <For each=move || [key.get()] key=Clone::clone children=build /> }.into_any()
+    let build = move |_| untrack(|| build());
+    view! { <For each=move || [turn.get()] key=|turn| *turn children=build /> }.into_any()
 }
 
 /// A fold whose inside is built when it is first opened.

@@ -1,16 +1,11 @@
 //! The questions that are folded at first: built when one is opened.
 //!
-//! All of them are reached through [`inside`] alone: it is a door to the later
-//! part of the wasm, and what only they need is there.
+//! All of them are reached through [`inside`] alone, which is in the later part of the
+//! wasm with what only they need.
 
 use super::{
-    carry::CarryQuestion,
-    claims::ClaimsQuestion,
-    day::DayQuestion,
-    hand_on::HandOnQuestion,
-    kit::Fold,
-    margin::Cautions,
-    part::{self, AllThere},
+    carry::CarryQuestion, claims::ClaimsQuestion, day::DayQuestion, hand_on::HandOnQuestion,
+    kit::Fold, margin::Cautions, part,
 };
 use crate::wording::words;
 use leptos::prelude::*;
@@ -60,7 +55,7 @@ impl Question {
 pub fn LaterQuestion(question: Question) -> impl IntoView {
     let is_open = RwSignal::new(false);
     let title = move || view! { <h2 id=question.id()>{question.title()}</h2> };
-    let build = move || part::place(move |there| inside(there, question, is_open));
+    let build = move || part::place(move |later| (later.inside)(question, is_open));
     view! {
         <section class="question" aria-labelledby=question.id()>
             <Fold class="later" title=title open=is_open>
@@ -70,18 +65,13 @@ pub fn LaterQuestion(question: Question) -> impl IntoView {
     }
 }
 
-/// A door: what stands under a question's title.
-#[inline(never)]
-pub(super) fn inside(
-    AllThere(there): AllThere,
-    question: Question,
-    is_open: RwSignal<bool>,
-) -> AnyView {
+/// What stands under a question's title.
+pub fn inside(question: Question, is_open: RwSignal<bool>) -> AnyView {
     match question {
         Question::Claims => view! { <ClaimsQuestion /> }.into_any(),
         Question::Day => view! { <DayQuestion is_open=is_open /> }.into_any(),
         Question::Carry => view! { <CarryQuestion is_open=is_open /> }.into_any(),
-        Question::HandOn => view! { <HandOnQuestion there=there /> }.into_any(),
+        Question::HandOn => view! { <HandOnQuestion /> }.into_any(),
         Question::Cautions => view! { <Cautions /> }.into_any(),
     }
 }

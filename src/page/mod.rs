@@ -48,24 +48,18 @@ pub fn start() {
     // A plan of one's own takes a later part to read, which is on its way already:
     // better a moment's wait than another plan's answer first. Where it does not come,
     // the example stands.
-    if keep::has_something() {
-        part::once_settled(show);
-    } else {
-        show();
-    }
+    part::set_up(keep::has_something(), show);
 }
 
 /// Puts the page where the shell was.
 fn show() {
     let shell = document().get_element_by_id("shell");
     mount_to_body(|| {
-        // A link may bring a reader's page. A door is called by name, so no `map`.
-        let read = match part::there() {
-            Some(there) => reader::page(there),
-            None => None,
-        };
+        // A link may bring a reader's page.
+        let read = part::keeping().and_then(|keeping| (keeping.reader_page)());
         read.unwrap_or_else(|| view! { <App /> }.into_any())
     });
+    part::bring_soon();
     // The shell goes only when the page stands: no empty moment between.
     if let Some(shell) = shell {
         shell.remove();

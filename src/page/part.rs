@@ -1,138 +1,260 @@
-//! The later parts of the wasm: how far they are, and waiting for them.
+//! The later parts of the wasm: what is in them, how far they are, and waiting for them.
 //!
-//! What the first answer does without are two files by themselves, cut off at the doors
-//! (`.tools/split`; they are listed in `.tools/finish/parts.mjs`): what reads and writes
-//! plans, and the folded questions. No door may be passed before its part is there: each
-//! takes a [`There`] or an [`AllThere`], which only this file gives. `offline/later.js`
-//! brings them and tells by signs; in the one-file page and in tests there are no such
-//! parts, and nothing to wait for.
+//! What the first answer does without are two files by themselves: what reads and writes
+//! plans, and the folded questions. Each part is a table of functions that the splitter
+//! (`wasm_split`) hands out once the part is there; what only these reach is in its file.
+//! Built without the feature `split`, as in tests, everything is there from the start.
 
 use super::{
-    browser::{document, listen, window},
+    browser::{document, listen},
+    files, keep,
     kit::{Press, anew},
+    later::{self, Question},
+    reader,
     state::State,
+    turns::spawn,
 };
-use crate::wording::{Notice, words};
+use crate::{
+    plan::Plan,
+    wording::{Notice, words},
+};
 use leptos::prelude::*;
-use std::cell::Cell;
+use std::{sync::LazyLock, time::Duration};
 
-/// How far a part is: `coming`, `missing`, or empty once it is there.
-fn sign(of: &str) -> String {
-    let root = document().document_element();
-    root.and_then(|root| root.get_attribute(of))
-        .unwrap_or_default()
-}
-
-/// The sign of what reads and writes plans.
-const KEEPING: &str = "data-keeping";
-/// The sign of the folded questions; they come after it.
-const LATER: &str = "data-later";
-
-/// What reads and writes plans is there, and stays: what its doors ask for.
+/// What reads and writes plans.
 #[derive(Clone, Copy)]
-pub struct There(());
+pub struct Keeping {
+    /// Opens what is kept or linked in place of what a first visit sees, and keeps every
+    /// change from then on.
+    pub open: fn(State),
+    /// The plan's link.
+    pub link: fn(&Plan) -> String,
+    /// Hands the plan to the browser as a file.
+    pub save: fn(&Plan),
+    /// Opens the file that was chosen.
+    pub open_file: fn(State, &web_sys::Event),
+    /// The reader's page, if the address brings one.
+    pub reader_page: fn() -> Option<AnyView>,
+}
 
-/// The folded questions are there too.
+/// The folded questions.
 #[derive(Clone, Copy)]
-pub struct AllThere(pub There);
-
-pub fn there() -> Option<There> {
-    sign(KEEPING).is_empty().then_some(There(()))
+pub struct Later {
+    /// What stands under a question's title; the signal tells whether its fold is open.
+    pub inside: fn(Question, RwSignal<bool>) -> AnyView,
+    /// What a reader can note down on paper.
+    pub on_paper: fn(reader::Open) -> AnyView,
 }
 
-fn all_there() -> Option<AllThere> {
-    let there = there()?;
-    sign(LATER).is_empty().then_some(AllThere(there))
-}
+/// The part did not come.
+struct Missing;
 
-/// Neither there nor given up.
-fn is_coming() -> bool {
-    sign(KEEPING) == "coming"
-}
-
-/// Asks for all of it, now or again.
-#[inline(never)]
-pub fn bring() {
-    if let Ok(event) = web_sys::Event::new("till-morning-bring") {
-        let _ = window().dispatch_event(&event);
-    }
-}
-
-/// Calls `work` once: now, or when the part is there. What that keeps true lives as
-/// long as the present owner.
-pub fn once_there(work: impl Fn(There) + 'static) {
-    let work = move || {
-        if let Some(there) = there() {
-            work(there);
-        }
+async fn bring_keeping() -> Result<Keeping, Missing> {
+    const ALL: Keeping = Keeping {
+        open: keep::open,
+        link: keep::link_of,
+        save: files::save,
+        open_file: files::open,
+        reader_page: reader::page,
     };
-    once(|| there().is_some(), Box::new(work));
-}
-
-/// Calls `work` once: now, or when the part is there or has been given up.
-pub fn once_settled(work: fn()) {
-    once(|| !is_coming(), Box::new(work));
-}
-
-#[inline(never)]
-fn once(ready: fn() -> bool, work: Box<dyn Fn()>) {
-    if ready() {
-        return work();
-    }
-    let (owner, done) = (Owner::current(), Cell::new(false));
-    listen("till-morning-later", move || {
-        if !ready() || done.replace(true) {
-            return;
+    #[cfg(feature = "split")]
+    {
+        #[allow(unsafe_code, reason = "the splitter's own calls between the parts")]
+        #[wasm_split_helpers::wasm_split(keeping, fallible)]
+        fn keeping() -> Result<Keeping, wasm_split_helpers::SplitLoaderError> {
+            Ok(ALL)
         }
-        match &owner {
-            Some(owner) => owner.with(&work),
-            None => work(),
+        keeping().await.map_err(|_| Missing)
+    }
+    #[cfg(not(feature = "split"))]
+    Ok(ALL)
+}
+
+async fn bring_later() -> Result<Later, Missing> {
+    const ALL: Later = Later {
+        inside: later::inside,
+        on_paper: reader::on_paper,
+    };
+    #[cfg(feature = "split")]
+    {
+        #[allow(unsafe_code, reason = "the splitter's own calls between the parts")]
+        #[wasm_split_helpers::wasm_split(later, fallible)]
+        fn later() -> Result<Later, wasm_split_helpers::SplitLoaderError> {
+            Ok(ALL)
+        }
+        later().await.map_err(|_| Missing)
+    }
+    #[cfg(not(feature = "split"))]
+    Ok(ALL)
+}
+
+/// How far a part is.
+#[derive(Clone, Copy)]
+enum Far<T> {
+    Waits,
+    Coming,
+    There(T),
+    Missing,
+}
+
+impl<T> Far<T> {
+    fn there(self) -> Option<T> {
+        match self {
+            Self::There(part) => Some(part),
+            _ => None,
+        }
+    }
+}
+
+static KEEPING: LazyLock<ArcRwSignal<Far<Keeping>>> =
+    LazyLock::new(|| ArcRwSignal::new(Far::Waits));
+static LATER: LazyLock<ArcRwSignal<Far<Later>>> = LazyLock::new(|| ArcRwSignal::new(Far::Waits));
+
+/// Sets how far a part is, and says so on the page's root, for scripts around it.
+fn set<T: Send + Sync + 'static>(part: &ArcRwSignal<Far<T>>, sign: &str, far: Far<T>) {
+    let value = match far {
+        Far::Waits | Far::Coming => Some("coming"),
+        Far::Missing => Some("missing"),
+        Far::There(_) => None,
+    };
+    if let Some(root) = document().document_element() {
+        let _ = match value {
+            Some(value) => root.set_attribute(sign, value),
+            None => root.remove_attribute(sign),
+        };
+    }
+    part.set(far);
+}
+
+/// Brings a part, unless it is there or on its way.
+async fn need<T: Copy + Send + Sync + 'static>(
+    part: &ArcRwSignal<Far<T>>,
+    sign: &str,
+    bring: impl Future<Output = Result<T, Missing>>,
+) -> bool {
+    if !matches!(part.get_untracked(), Far::There(_)) {
+        set(part, sign, Far::Coming);
+        let far = bring.await.map_or(Far::Missing, Far::There);
+        // It may have been asked for twice; it is there once.
+        if !matches!(part.get_untracked(), Far::There(_)) {
+            set(part, sign, far);
+        }
+    }
+    matches!(part.get_untracked(), Far::There(_))
+}
+
+async fn need_keeping() -> bool {
+    need(&KEEPING, "data-keeping", bring_keeping()).await
+}
+
+async fn need_later() -> bool {
+    need(&LATER, "data-later", bring_later()).await
+}
+
+/// Asks for all of it, now or again. One after the other: on a slow line two at a time
+/// would keep the one that is waited for.
+pub fn bring() {
+    spawn(async {
+        if need_keeping().await {
+            need_later().await;
+        } else {
+            set(&LATER, "data-later", Far::Missing);
         }
     });
 }
 
+/// Rest after the first answer before the parts are fetched.
+const REST: Duration = Duration::from_millis(200);
+
+/// Brings all of it when the first answer stands, and again when the signal is back.
+pub fn bring_soon() {
+    super::browser::later(REST, bring);
+    listen("online", || {
+        if matches!(LATER.get_untracked(), Far::Missing) {
+            bring();
+        }
+    });
+}
+
+/// Marks both parts as still to come, and, where `first` says that a plan may be waiting
+/// to be read, does `show` only when what reads it is there or has been given up.
+pub fn set_up(first: bool, show: fn()) {
+    set(&KEEPING, "data-keeping", Far::Waits);
+    set(&LATER, "data-later", Far::Waits);
+    if first {
+        spawn(async move {
+            need_keeping().await;
+            show();
+        });
+    } else {
+        show();
+    }
+}
+
+/// What reads and writes plans, if it is there by now.
+pub fn keeping() -> Option<Keeping> {
+    KEEPING.get_untracked().there()
+}
+
+/// Calls `work` once: now, or when what reads and writes plans is there.
+pub fn once_kept(work: impl Fn(Keeping) + 'static) {
+    match keeping() {
+        Some(keeping) => work(keeping),
+        // It comes once, so this is done once, and what it makes lives with the page.
+        None => {
+            Effect::new(move || {
+                if let Some(keeping) = KEEPING.get().there() {
+                    untrack(|| work(keeping));
+                }
+            });
+        }
+    }
+}
+
 /// For a press that needs the part: where it is not there it is asked for, and said.
-pub fn there_or_said(state: State) -> Option<There> {
-    let there = there();
-    if there.is_none() {
+pub fn keeping_or_said(state: State) -> Option<Keeping> {
+    let keeping = keeping();
+    if keeping.is_none() {
         bring();
         state.notice.set(Some(Notice::PartNotThere));
     }
-    there
+    keeping
 }
 
 /// What `build` builds of the folded questions; until then a line on how far they are.
-pub fn place(build: impl Fn(AllThere) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
-    let inside = move |sign: String| match all_there() {
-        Some(there) => build(there),
-        None if sign == "coming" => {
-            view! { <p class="hint" role="status">{words::PART_COMING}</p> }.into_any()
-        }
-        None => view! {
+pub fn place(build: impl Fn(Later) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
+    bring();
+    let inside = move |_| match LATER.get_untracked() {
+        Far::There(later) => build(later),
+        Far::Missing => view! {
             <p class="hint" role="status">
                 {words::PART_MISSING}
             </p>
             <Press class="quiet" words=words::PART_AGAIN press=bring />
         }
         .into_any(),
+        Far::Waits | Far::Coming => {
+            view! { <p class="hint" role="status">{words::PART_COMING}</p> }.into_any()
+        }
     };
-    view! { <div>{anew(later_sign(), inside)}</div> }.into_any()
+    view! { <div>{anew(step, inside)}</div> }.into_any()
 }
 
-/// What `build` builds of the later part, where the page is whole without it: nothing
-/// until it is there.
-pub fn extra(build: impl Fn(AllThere) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
-    let inside = move |_| all_there().map_or_else(|| ().into_any(), &build);
-    view! { <div>{anew(later_sign(), inside)}</div> }.into_any()
+/// What `build` builds of the folded questions' part, where the page is whole without it:
+/// nothing until it is there.
+pub fn extra(build: impl Fn(Later) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
+    let inside = move |_| {
+        let there = LATER.get_untracked().there();
+        there.map_or_else(|| ().into_any(), &build)
+    };
+    view! { <div>{anew(step, inside)}</div> }.into_any()
 }
 
-/// How far the folded questions are, from now on.
-fn later_sign() -> impl Fn() -> String + Send + Sync + 'static {
-    bring();
-    let moved = Trigger::new();
-    listen("till-morning-later", move || moved.notify());
-    move || {
-        moved.track();
-        sign(LATER)
+/// What is shown anew when it changes: how far the folded questions are.
+fn step() -> u8 {
+    match LATER.get() {
+        Far::Waits | Far::Coming => 0,
+        Far::There(_) => 1,
+        Far::Missing => 2,
     }
 }

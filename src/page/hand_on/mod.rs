@@ -11,7 +11,6 @@ mod share;
 
 use super::{
     kit::{Fold, anew},
-    part::There,
     state::State,
 };
 use crate::{
@@ -26,8 +25,7 @@ use share::{LinkCode, Sentence};
 
 /// What stands under the sixth question.
 #[component]
-pub fn HandOnQuestion(there: There) -> impl IntoView {
-    provide_context(there);
+pub fn HandOnQuestion() -> impl IntoView {
     let said = Said::new(String::new());
     view! {
         <Sentence said=said />

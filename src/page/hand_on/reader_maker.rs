@@ -8,7 +8,6 @@ use crate::{
         field::{Choice, TextField, Tick, id_of},
         keep,
         kit::{Fold, Press, anew},
-        part::There,
         state::State,
     },
     pass_on::embed,
@@ -190,18 +189,18 @@ fn Look<T: part::Choice + Send + Sync>(
 }
 
 /// The link of the page as published; empty for a plan that no link could carry.
-fn link(state: State, there: There) -> String {
+fn link(state: State) -> String {
     state.with_plan(|plan| {
         let mut plan = plan.clone();
         plan.reader.get_or_insert_default();
-        keep::reader_link_of(there, &plan.published())
+        keep::reader_link_of(&plan.published())
     })
 }
 
 #[component]
 fn Links(said: Said) -> impl IntoView {
-    let (state, there) = (State::here(), expect_context::<There>());
-    let address = move || keep::address_of(&link(state, there));
+    let state = State::here();
+    let address = move || keep::address_of(&link(state));
     view! {
         <div class="buttons">
             <a class="as-button" id="reader-link" target="_blank" rel="noopener" href=address>
@@ -214,10 +213,10 @@ fn Links(said: Said) -> impl IntoView {
 
 #[component]
 fn Frames(said: Said) -> impl IntoView {
-    let (state, there) = (State::here(), expect_context::<There>());
+    let state = State::here();
     let address = move || {
         let href = window().location().href().unwrap_or_default();
-        embed::address(&href, &link(state, there))
+        embed::address(&href, &link(state))
     };
     let frame = move || {
         let title = state.with_plan(|plan| {

@@ -3,7 +3,7 @@
 use super::{MadeWhileOpen, Said, save};
 use crate::{
     answer::{Answer, answer},
-    page::{browser::window, keep, kit::Press, part::There, state::State},
+    page::{browser::window, keep, kit::Press, state::State},
     pass_on::{name::file_name, report as paper},
     plan::Plan,
     wording::hand_on as words,
@@ -14,8 +14,8 @@ use leptos::prelude::*;
 /// alone (see `style/hand_on.css`), by the button or by the browser's own way.
 #[component]
 pub fn Report(said: Said) -> impl IntoView {
-    let (state, there) = (State::here(), expect_context::<There>());
-    let address = move |plan: &Plan| keep::address_of(&keep::link_of(there, plan));
+    let state = State::here();
+    let address = move |plan: &Plan| keep::address_of(&keep::link_of(plan));
     let save_it = move || {
         let page = state.plan_now(|plan| paper::file(plan, &answer(plan), Some(&address(plan))));
         save::text(said, file_name("report", "html"), save::HTML, &page);

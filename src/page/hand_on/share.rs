@@ -3,7 +3,7 @@
 use super::{Said, save};
 use crate::{
     answer::RunAnswer,
-    page::{keep, kit::Press, part::There, state::State},
+    page::{keep, kit::Press, state::State},
     pass_on::{name::file_name, qr},
     plan::Plan,
     wording::{hand_on as words, words as page_words},
@@ -13,10 +13,10 @@ use leptos::prelude::*;
 /// The sentence as it will be pasted, link behind it, and the button.
 #[component]
 pub fn Sentence(said: Said) -> impl IntoView {
-    let (state, there) = (State::here(), expect_context::<There>());
+    let state = State::here();
     let text = move || state.with_plan(|plan| lead(state, plan));
     let copy = move || {
-        let address = state.plan_now(|plan| keep::address_of(&keep::link_of(there, plan)));
+        let address = state.plan_now(|plan| keep::address_of(&keep::link_of(plan)));
         let text = untrack(text).unwrap_or_default();
         copy_it(format!("{text} {address}"), said);
     };
@@ -58,8 +58,8 @@ fn lead(state: State, plan: &Plan) -> Option<String> {
 /// The code, dark on white in any theme, and the length of the link in it.
 #[component]
 pub fn LinkCode(said: Said) -> impl IntoView {
-    let (state, there) = (State::here(), expect_context::<There>());
-    let link = Memo::new(move |_| state.with_plan(|plan| keep::link_of(there, plan)));
+    let state = State::here();
+    let link = Memo::new(move |_| state.with_plan(keep::link_of));
     let address = move || keep::address_of(&link.get());
     let code = Memo::new(move |_| qr::svg(&address(), words::QR_NAME));
     let under = move || {

@@ -2,10 +2,9 @@
 import './frame.js';
 import './register.js';
 import init from 'till-morning-glue';
-import { bring } from './later.js';
 import { start } from './outcome.js';
+import { begin } from './parts.js';
 
-const beside = (name) => new URL(name, import.meta.url);
-const page = init({ module_or_path: beside(WASM_FILE) });
-bring([beside(KEEPING_FILE), beside(LATER_FILE)], page);
+const page = init({ module_or_path: new URL(WASM_FILE, import.meta.url) });
+begin();
 start(() => page);

@@ -1,8 +1,7 @@
 //! The reader's page: an author's plan with one to four numbers of one's own.
 //!
 //! The same page and the same wasm, by a link whose plan has a `reader`. Answer
-//! first, then the fields, the ribbon and the line for paper. All of it stands
-//! behind the door [`page`].
+//! first, then the fields, the ribbon and the line for paper.
 
 mod field;
 
@@ -11,7 +10,7 @@ use super::{
     browser::{self, document, listen, window},
     keep,
     kit::{Fold, Press, Sentences},
-    part::{self, AllThere, There},
+    part,
     state::State,
 };
 use crate::{
@@ -31,8 +30,7 @@ use leptos::{ev, prelude::*};
 
 /// What all parts of the page read.
 #[derive(Clone, Copy)]
-struct Open {
-    there: There,
+pub struct Open {
     state: State,
     say: &'static Table,
     /// The plan as it was published.
@@ -46,9 +44,8 @@ impl Open {
     }
 }
 
-/// A door: the reader's page, if the address brings one.
-#[inline(never)]
-pub fn page(there: There) -> Option<AnyView> {
+/// The reader's page, if the address brings one.
+pub fn page() -> Option<AnyView> {
     let plan = keep::linked().ok()?;
     let reader = plan.reader.clone()?;
     let author = plan.published();
@@ -64,7 +61,6 @@ pub fn page(there: There) -> Option<AnyView> {
     dress(&title, language, reader.theme);
     follow_width(state);
     let open = Open {
-        there,
         state,
         say,
         author: StoredValue::new(author),
@@ -223,17 +219,16 @@ fn Readings() -> impl IntoView {
     }
 }
 
-/// What stands behind the last door, once that part is there.
+/// What stands in the last part of the wasm, once that is there.
 #[component]
 fn LastPart() -> impl IntoView {
     let open = Open::here();
-    part::extra(move |there| on_paper(there, open))
+    part::extra(move |later| (later.on_paper)(open))
 }
 
-/// A door to the part that comes last: the pocket formula of each mode, which runs the
-/// engine over many banks.
-#[inline(never)]
-fn on_paper(_: AllThere, open: Open) -> AnyView {
+/// The pocket formula of each mode, which runs the engine over many banks: in the part
+/// that comes last.
+pub fn on_paper(open: Open) -> AnyView {
     let Open { state, say, .. } = open;
     let lines = move || {
         state.with_plan(|plan| {
@@ -252,13 +247,8 @@ fn on_paper(_: AllThere, open: Open) -> AnyView {
 
 #[component]
 fn Foot() -> impl IntoView {
-    let Open {
-        state, say, there, ..
-    } = Open::here();
-    let address = move || {
-        let link = |plan: &Plan| keep::link_of(there, plan);
-        keep::address_of(&state.with_plan(link))
-    };
+    let Open { state, say, .. } = Open::here();
+    let address = move || keep::address_of(&state.with_plan(keep::link_of));
     let open_in_full = move |event: ev::MouseEvent| {
         // Around a frame stands somebody's page: the whole plan gets a window of
         // its own, unless the frame may open none.
@@ -307,7 +297,7 @@ fn follow_address(open: Open) {
             ..open.state.plan.get()
         }
     };
-    keep::follow(open.there, plan, open.author.with_value(Clone::clone));
+    keep::follow(plan, open.author.with_value(Clone::clone));
     listen("hashchange", || {
         let _ = window().location().reload();
     });
