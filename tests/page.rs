@@ -68,6 +68,7 @@ fn the_engine_answers_as_it_does_natively() {
 #[wasm_bindgen_test]
 async fn the_page_answers_and_keeps_what_is_typed() {
     page::start();
+    settled().await;
     let first = text_of("#answer");
     assert!(first.starts_with("Hold runs "), "{first}");
 

@@ -50,6 +50,8 @@ test('the week at the lake reads from the third question alone', async (t) => {
 test('the trace follows the keys, the band comes after, and comes the same', async (t) => {
   await open(t);
   await settled(t.page);
+  // What comes after the band is there: it has been refined to all its nights.
+  await t.page.locator('.changes li').first().waitFor();
   const first = await shape(t.page);
   await t.page.fill(HIGH, '43');
   // At once: the answer is of the new number in the very next frame.
