@@ -8,7 +8,7 @@ use till_morning::{
     answer::day::day,
     plan::Plan,
     simulate::day::{How, Inputs, Scene, run},
-    spread::Sampler,
+    study::spread::Sampler,
 };
 
 fn report(what: &str, times: u32, mut work: impl FnMut()) {

@@ -8,7 +8,7 @@ use std::{hint::black_box, time::Instant};
 use till_morning::{
     answer::day::{Bedtime, CheckInWork, Longest, Ranker},
     plan::{CheckIn, Figure, Plan},
-    sizing::day::{DayUnknown, size_day},
+    study::sizing::day::{DayUnknown, size_day},
 };
 
 fn report(what: &str, mut work: impl FnMut()) {

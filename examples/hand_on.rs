@@ -11,11 +11,11 @@ use std::{
 };
 use till_morning::{
     answer::answer,
-    pass_on::{
+    plan::open::plan_from_json,
+    share::{
         figure::figures, link_from_plan, name::file_name, qr, report, table::Table, tables::tables,
     },
-    plan::open::plan_from_json,
-    wording::hand_on,
+    text::hand_on,
 };
 
 /// Where the link on paper leads; the page knows its own address.

@@ -5,7 +5,7 @@
 //! to each other. Inside a hot loop a room may work on bare `f64` whose names
 //! end in the unit (`ocv_v`, `loop_ohm`).
 //!
-//! Formatting is not done here (see `wording`): `uom`'s own weighs 7 kB in the
+//! Formatting is not done here (see `text`): `uom`'s own weighs 7 kB in the
 //! page and knows no locale.
 
 pub use uom::si::f64::{

@@ -5,7 +5,7 @@
 
 use serde::{Deserialize, Serialize};
 
-/// What a number counts. `wording` turns it into the sign after the number.
+/// What a number counts. `text` turns it into the sign after the number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]

@@ -6,9 +6,9 @@
 #[path = "support/vectors.rs"]
 mod vectors;
 
-use till_morning::air::coil::bypass_factor;
-use till_morning::air::shortcut::{Constants, by_hand};
-use till_morning::air::*;
+use till_morning::physics::air::coil::bypass_factor;
+use till_morning::physics::air::shortcut::{Constants, by_hand};
+use till_morning::physics::air::*;
 use till_morning::quantity::*;
 use vectors::{near, near_share, number, rows};
 

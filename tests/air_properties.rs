@@ -1,7 +1,7 @@
 //! What holds for any air, coil and unit.
 
 use proptest::prelude::*;
-use till_morning::air::*;
+use till_morning::physics::air::*;
 use till_morning::quantity::*;
 
 fn reading(pressure: Pressure, into: (f64, f64), out: (f64, f64), airflow: Airflow) -> Reading {

@@ -8,7 +8,7 @@
 #[path = "support/vectors.rs"]
 mod vectors;
 
-use till_morning::air::*;
+use till_morning::physics::air::*;
 use till_morning::quantity::*;
 use vectors::{near, near_share, number, rows};
 

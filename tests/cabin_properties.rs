@@ -1,7 +1,7 @@
 //! What holds for any cabin in any weather.
 
 use proptest::prelude::*;
-use till_morning::cabin::*;
+use till_morning::physics::cabin::*;
 use till_morning::quantity::*;
 
 fn still_air() -> MoistStore {

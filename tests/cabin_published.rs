@@ -6,7 +6,7 @@
 #[path = "support/vectors.rs"]
 mod vectors;
 
-use till_morning::cabin::*;
+use till_morning::physics::cabin::*;
 use till_morning::quantity::*;
 use vectors::{Row, near, near_share, number, rows};
 

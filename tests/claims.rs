@@ -5,13 +5,13 @@
 use till_morning::{
     answer::claims::{ClaimAnswer, ClaimVerdict as V, How, Missing, claims},
     answer::night,
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         AirReading, Bank, Claim, Figure, Mode, Plan, Price,
         claims::{AirBasis, Claimed, MeterClass},
         open::{plan_from_json, plan_to_json},
     },
-    wording,
+    text,
 };
 
 fn judged(claim: Claim) -> ClaimAnswer {
@@ -64,8 +64,8 @@ fn measured_energy_against_its_claim() {
 fn said(plan: &Plan) -> (String, String) {
     let night = night(plan);
     let answer = claims(plan, &night.runs);
-    let headline = wording::claims::headline(plan, &answer);
-    let verdict = answer.claims.first().map(wording::claims::verdict_text);
+    let headline = text::claims::headline(plan, &answer);
+    let verdict = answer.claims.first().map(text::claims::verdict_text);
     (headline, verdict.unwrap_or_default())
 }
 

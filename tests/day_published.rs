@@ -4,10 +4,10 @@
 mod vectors;
 
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Mode, ModeRow, Plan},
     simulate::day::{How, Inputs, Scene, run},
-    spread::{
+    study::spread::{
         band_of,
         chance::{normal, place_of, uniform},
     },
@@ -217,7 +217,7 @@ fn four_normals_added() {
 /// the small difference of large numbers: six digits are left of a general fit.)
 #[test]
 fn least_squares_give_the_certified_line() {
-    use till_morning::spread::least::{Known, Least};
+    use till_morning::study::spread::least::{Known, Least};
     let points = rows("nist_norris.csv");
     let residual = 0.884_796_396_144_373;
     let known = |value: f64, sd: f64| Known { value, sd };

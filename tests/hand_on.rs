@@ -5,16 +5,16 @@
 
 use till_morning::{
     answer::{Answer, claims::claims, night},
-    pass_on::{
-        report,
-        table::{Cell, Table},
-        tables::tables,
-    },
     plan::{
         AirReading, Claim, Figure, Mode, Plan, Price,
         claims::{AirBasis, Claimed, MeterClass},
     },
-    wording::hand_on,
+    share::{
+        report,
+        table::{Cell, Table},
+        tables::tables,
+    },
+    text::hand_on,
 };
 
 /// A bank of 320 Ah by its label and 335.5 Ah by the bench, no meter named; its

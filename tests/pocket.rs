@@ -2,7 +2,7 @@
 
 use till_morning::{
     answer::{NoPocket, PocketOutcome, night, pocket::pocket},
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Mode, Plan, supply::Array},
 };
 

@@ -2,17 +2,17 @@
 
 use std::collections::HashMap;
 
+use till_morning::physics::solar::cell::Mounting;
+use till_morning::physics::solar::controller::{ArrayVolts, Controller};
+use till_morning::physics::solar::losses::{Losses, kept_after};
+use till_morning::physics::solar::plane::{Light, Plane, SkyModel, Sun};
+use till_morning::physics::solar::{Air, Array, Group, Offer};
+use till_morning::physics::weather::clear_sky::Sky;
+use till_morning::physics::weather::date::{Date, Moment};
+use till_morning::physics::weather::site::Site;
+use till_morning::physics::weather::sky_table::SkyTable;
+use till_morning::physics::weather::sun::{horizon_angles, position};
 use till_morning::quantity::{amps, celsius, in_amps, in_celsius, in_watts, volts, watts};
-use till_morning::supply::solar::cell::Mounting;
-use till_morning::supply::solar::controller::{ArrayVolts, Controller};
-use till_morning::supply::solar::losses::{Losses, kept_after};
-use till_morning::supply::solar::plane::{Light, Plane, SkyModel, Sun};
-use till_morning::supply::solar::{Air, Array, Group, Offer};
-use till_morning::weather::clear_sky::Sky;
-use till_morning::weather::date::{Date, Moment};
-use till_morning::weather::site::Site;
-use till_morning::weather::sky_table::SkyTable;
-use till_morning::weather::sun::{horizon_angles, position};
 
 type Row = HashMap<String, String>;
 

@@ -8,14 +8,14 @@
 
 use std::collections::HashMap;
 
-use till_morning::quantity::in_celsius;
-use till_morning::weather::date::Date;
-use till_morning::weather::file::closure::{closure, likeliest_slip_h};
-use till_morning::weather::file::{
+use till_morning::physics::weather::date::Date;
+use till_morning::physics::weather::file::closure::{closure, likeliest_slip_h};
+use till_morning::physics::weather::file::{
     Fault, Field, FileError, Format, HourlyWeather, MOST_BYTES, Stamp, read,
 };
-use till_morning::weather::site::Site;
-use till_morning::weather::sky_table::SkyTable;
+use till_morning::physics::weather::site::Site;
+use till_morning::physics::weather::sky_table::SkyTable;
+use till_morning::quantity::in_celsius;
 
 fn data(name: &str) -> Vec<u8> {
     std::fs::read(format!("{}/tests/data/{name}", env!("CARGO_MANIFEST_DIR"))).unwrap()
@@ -95,7 +95,7 @@ fn check_against_pvlib(weather: &HourlyWeather, station: &str, mm_dd: &str) {
             .unwrap()
             .plus_hours(0.5)
             .unwrap();
-        let sun = till_morning::weather::sun::position(&site, middle);
+        let sun = till_morning::physics::weather::sun::position(&site, middle);
         let published: f64 = row["sun_elev_midhour"].parse().unwrap();
         assert!(
             (sun.elevation_deg - published).abs() < 0.03,

@@ -1,20 +1,20 @@
 //! What must hold for any input, on proptest's own draws.
 
 use proptest::prelude::*;
+use till_morning::physics::solar::cell::Mounting;
+use till_morning::physics::solar::controller::{ArrayVolts, Controller};
+use till_morning::physics::solar::losses::Losses;
+use till_morning::physics::solar::plane::{Light, Plane, SkyModel, Sun};
+use till_morning::physics::solar::{Air, Array, Group, Offer};
+use till_morning::physics::weather::clear_sky::{Sky, extraterrestrial_w_m2, split};
+use till_morning::physics::weather::date::{Date, Moment};
+use till_morning::physics::weather::day::DayProfile;
+use till_morning::physics::weather::file::{Stamp, read};
+use till_morning::physics::weather::site::Site;
+use till_morning::physics::weather::sky_table::SkyTable;
+use till_morning::physics::weather::sun::events::{Daylight, Horizon, daylight};
+use till_morning::physics::weather::sun::position;
 use till_morning::quantity::{celsius, in_amps, in_celsius, in_watts, volts, watts};
-use till_morning::supply::solar::cell::Mounting;
-use till_morning::supply::solar::controller::{ArrayVolts, Controller};
-use till_morning::supply::solar::losses::Losses;
-use till_morning::supply::solar::plane::{Light, Plane, SkyModel, Sun};
-use till_morning::supply::solar::{Air, Array, Group, Offer};
-use till_morning::weather::clear_sky::{Sky, extraterrestrial_w_m2, split};
-use till_morning::weather::date::{Date, Moment};
-use till_morning::weather::day::DayProfile;
-use till_morning::weather::file::{Stamp, read};
-use till_morning::weather::site::Site;
-use till_morning::weather::sky_table::SkyTable;
-use till_morning::weather::sun::events::{Daylight, Horizon, daylight};
-use till_morning::weather::sun::position;
 
 /// A site anywhere, a moment of two centuries.
 fn anywhere() -> impl Strategy<Value = (Site, Moment)> {

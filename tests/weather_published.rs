@@ -3,14 +3,14 @@
 
 use std::collections::HashMap;
 
+use till_morning::physics::weather::clear_sky::{self, Sky, extraterrestrial_w_m2};
+use till_morning::physics::weather::date::{Date, Moment};
+use till_morning::physics::weather::day::DayProfile;
+use till_morning::physics::weather::site::Site;
+use till_morning::physics::weather::sky_table::SkyTable;
+use till_morning::physics::weather::sun::events::{Daylight, Horizon, daylight};
+use till_morning::physics::weather::sun::{horizon_angles, position, refraction_deg};
 use till_morning::quantity::{celsius, in_celsius};
-use till_morning::weather::clear_sky::{self, Sky, extraterrestrial_w_m2};
-use till_morning::weather::date::{Date, Moment};
-use till_morning::weather::day::DayProfile;
-use till_morning::weather::site::Site;
-use till_morning::weather::sky_table::SkyTable;
-use till_morning::weather::sun::events::{Daylight, Horizon, daylight};
-use till_morning::weather::sun::{horizon_angles, position, refraction_deg};
 
 type Row = HashMap<String, String>;
 

@@ -2,11 +2,11 @@
 //!
 //! A caution is a type with its numbers, chosen by what the plan says and by nothing
 //! that is written of it. Its sentence and its source stand once, in
-//! [`crate::wording`]. Thresholds that no code gives are common practice, no source.
+//! [`crate::text`]. Thresholds that no code gives are common practice, no source.
 
 use super::{day::can_be_run, wiring};
 use crate::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Path, Plan,
         day::DayField as D,
@@ -123,7 +123,7 @@ impl Caution {
 /// that the plan has wrong are left out: its findings name it.
 ///
 /// ```
-/// use till_morning::{answer::cautions::{Caution, cautions}, bank::Chemistry, plan::Plan};
+/// use till_morning::{answer::cautions::{Caution, cautions}, physics::battery::Chemistry, plan::Plan};
 /// let mut plan = Plan::demo();
 /// let gas = |plan: &Plan| cautions(plan).iter().any(|one| matches!(one, Caution::LeadAcidGas { .. }));
 /// assert!(!gas(&plan));

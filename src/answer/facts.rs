@@ -1,12 +1,12 @@
 //! What a bank is, before anything hangs on it.
 
 use crate::{
-    finding::{Finding, Matter},
+    plan::finding::{Finding, Matter},
     plan::{
         Plan,
         path::{BankField as B, Path},
     },
-    simulate::assemble,
+    simulate::{assemble, held_span},
 };
 use serde::{Deserialize, Serialize};
 
@@ -72,14 +72,6 @@ pub fn bank_facts(plan: &Plan, index: usize, findings: &mut Vec<Finding>) -> Opt
         measured_of_rated_ah_percent: share(bank.measured.measured_ah, rated_ah),
         measured_of_rated_wh_percent: share(bank.measured.measured_wh, rated_wh),
     })
-}
-
-/// From which share held to which a run goes: the start, and what the depth keeps.
-pub fn held_span(plan: &Plan, bank: usize) -> Option<(f64, f64)> {
-    let start = plan.number(Path::Bank(bank, B::StartChargePercent))? / 100.0;
-    let depth = plan.number(Path::Bank(bank, B::DepthPercent))? / 100.0;
-    // A start below the floor has nothing to give, and is no negative run.
-    Some((start, (1.0 - depth).min(start)))
 }
 
 /// The readings taken of this bank that its owner should see.

@@ -2,9 +2,8 @@
 //! and the way of both into the plan.
 //!
 //! A log is too big for a plan, so this is no part of [`super::answer`]: the
-//! page asks for it while a log is open. All of it is [`crate::bench`]'s work.
+//! page asks for it while a log is open. All of it is [`crate::physics::bench`]'s work.
 
-mod drawn;
 mod into_plan;
 mod invented;
 mod meter;
@@ -13,14 +12,13 @@ mod report;
 mod stretch;
 
 /// What reads a file, for a page that may not know the rooms behind an answer.
-pub use crate::bench::{
+pub use crate::physics::bench::{
     import::{
         Column, Given, Importer, MOST_BYTES, Options, Ordered, Progress, Refusal, Role, Unit,
         headings,
     },
     log::Log,
 };
-pub use drawn::{drawn, is_in_watts};
 pub use into_plan::{to_bank, to_claims, to_mode};
 pub use invented::invented;
 pub use meter::LogMeter;
@@ -32,7 +30,7 @@ pub use stretch::{SHORTEST_MIN, StretchFigures, coarser, cut_in_two, found, move
 mod tests {
     use super::*;
     use crate::{
-        bench::{import::read_all, run_end::Cause},
+        physics::bench::{import::read_all, run_end::Cause},
         plan::Plan,
     };
 

@@ -17,18 +17,16 @@ pub use cautions::{Caution, cautions};
 pub use claims::ClaimsAnswer;
 pub use day::DayAnswer;
 pub use facts::BankFacts;
-pub(crate) use facts::held_span;
 pub use pocket::{NoPocket, Pocket, PocketFormula, PocketOutcome};
 pub use refill::RefillAnswer;
 pub use runs::{CurvePoint, Curves, DepthPoint, RunAnswer, TracePoint};
-pub(crate) use runs::{hours, hours_on};
 pub use wiring::WiringAnswer;
 pub use working::{Formula, Term, TermName, Working};
 
 use crate::{
-    finding::{Finding, Severity},
     plan::Plan,
-    sizing::{self, Sizing},
+    plan::finding::{Finding, Severity},
+    study::sizing::{self, Sizing},
 };
 use serde::{Deserialize, Serialize};
 
@@ -157,7 +155,7 @@ pub fn night_with(plan: &Plan, curves: Curves) -> Answer {
     let too_long = errors
         .iter()
         .filter(|error| !Plan::blocks_day_only(error))
-        .any(|error| matches!(error.matter, crate::finding::Matter::TooMany { .. }));
+        .any(|error| matches!(error.matter, crate::plan::finding::Matter::TooMany { .. }));
     for bank in 0..if too_long { 0 } else { plan.banks.len() } {
         let blocks = |unit, mode| errors.iter().any(|e| Plan::blocks(e, bank, unit, mode));
         if !errors.iter().any(|e| Plan::blocks_bank(e, bank)) {

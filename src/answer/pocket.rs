@@ -7,9 +7,14 @@
 //! error and with the range it was tried on. Past 5 % it is refused, with the
 //! reason: a formula that looks exact and is not would be worse than none.
 
-use super::facts::held_span;
+use crate::simulate::held_span;
 use crate::{
-    bank::Pack,
+    physics::battery::Pack,
+    physics::weather::{
+        date::{Date, Moment},
+        site::Site,
+        sun,
+    },
     plan::{
         Path, Plan,
         day::DayField as D,
@@ -17,11 +22,6 @@ use crate::{
         supply::{Array, ArrayField as A},
     },
     simulate::{Job, assemble, run_down},
-    weather::{
-        date::{Date, Moment},
-        site::Site,
-        sun,
-    },
 };
 use serde::{Deserialize, Serialize};
 

@@ -1,18 +1,15 @@
 //! One mode of one unit on one bank: hours, how it ends, curves.
 
-use super::{
-    facts::held_span,
-    working::{self, Working},
-};
-use crate::bank::Pack;
+use super::working::{self, Working};
+use crate::physics::battery::Pack;
 use crate::{
-    finding::{Finding, Matter},
+    plan::finding::{Finding, Matter},
     plan::{
         Feed, Plan,
         path::{BankField as B, ModeField as M, Path, UnitField as U},
     },
-    simulate::{Job, Run, Stop, assemble, run_down},
-    spread::{self, Band, Share},
+    simulate::{Job, Run, Stop, assemble, held_span, hours, run_down},
+    study::spread::{self, Band, Share},
 };
 use serde::{Deserialize, Serialize};
 
@@ -136,14 +133,6 @@ pub fn run_answer(
         spread_from,
         working: working::of_run(&run, &pack, from, to),
     })
-}
-
-/// Hours of one run: the number that spread and search ask for again and again.
-pub fn hours(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<f64> {
-    let pack = assemble::pack(plan, bank)?.pack;
-    let job = assemble::job(plan, bank, unit, mode, &pack)?.job;
-    let (from, to) = held_span(plan, bank)?;
-    Some(run_down(&pack, &job, from, to).hours)
 }
 
 /// A direct unit on a bank of another system voltage.
@@ -275,9 +264,4 @@ fn by_depth(pack: &Pack, job: &Job, from: f64) -> Vec<DepthPoint> {
             }
         })
         .collect()
-}
-
-/// The same run on another size of the same bank: sizing's question.
-pub fn hours_on(pack: &Pack, job: &Job, span: (f64, f64)) -> f64 {
-    run_down(pack, job, span.0, span.1).hours
 }

@@ -1,13 +1,13 @@
 //! The working behind a number: a formula, its terms, its source.
 
 use crate::{
-    bank::Pack,
+    physics::battery::Pack,
     range::Unit,
     simulate::{Run, Stop},
 };
 use serde::{Deserialize, Serialize};
 
-/// Which formula was used. `wording` writes it out and names its source.
+/// Which formula was used. `text` writes it out and names its source.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
@@ -18,7 +18,7 @@ pub enum Formula {
     ChargeOverCurrentPeukert,
 }
 
-/// A number in a formula, under a name that `wording` explains.
+/// A number in a formula, under a name that `text` explains.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Term {

@@ -1,12 +1,12 @@
 //! The contract for scripts of others: nothing here but the door.
 //!
 //! `make module` packs this program's wasm with a small loader and its types.
-//! Texts go in and come out; see [`till_morning::pass_on::contract`].
+//! Texts go in and come out; see [`till_morning::share::contract`].
 
 // Called, never run: a `main` would bring along what a started program needs.
 #![no_main]
 
-use till_morning::pass_on::contract;
+use till_morning::share::contract;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 #[global_allocator]

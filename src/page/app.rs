@@ -18,7 +18,7 @@ use super::{
 };
 use crate::{
     plan::{Plan, Show, draft::Draft},
-    wording::{self, Notice, words},
+    text::{self, Notice, words},
 };
 use leptos::prelude::*;
 
@@ -69,7 +69,7 @@ pub fn App() -> impl IntoView {
                 <Keeping />
             </Section>
             <Section id="cautions" title=words::CAUTIONS_TITLE>
-                <p>{wording::ESTIMATES}</p>
+                <p>{text::ESTIMATES}</p>
                 {part::extra(|later| (later.inside)(Question::Cautions, RwSignal::new(true)))}
             </Section>
         </main>

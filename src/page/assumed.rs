@@ -10,7 +10,7 @@ use super::{
 };
 use crate::{
     plan::path::{NightField, Path},
-    wording::{self, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -52,7 +52,7 @@ pub fn Assumed() -> impl IntoView {
 #[component]
 fn BankFold(bank: usize) -> impl IntoView {
     let state = State::here();
-    let title = move || state.with_plan(|plan| wording::bank_in_words(plan, bank));
+    let title = move || state.with_plan(|plan| text::bank_in_words(plan, bank));
     view! {
         <Fold title=move || title>
             <BankRest bank=bank />
@@ -64,11 +64,9 @@ fn BankFold(bank: usize) -> impl IntoView {
 #[component]
 fn UnitFolds(unit: usize, modes: usize) -> impl IntoView {
     let state = State::here();
-    let feed = move || state.with_plan(|plan| wording::feed_title(&wording::unit_name(plan, unit)));
+    let feed = move || state.with_plan(|plan| text::feed_title(&text::unit_name(plan, unit)));
     let duty = move |mode| {
-        move || {
-            state.with_plan(|plan| wording::duty_title(&wording::full_mode_name(plan, unit, mode)))
-        }
+        move || state.with_plan(|plan| text::duty_title(&text::full_mode_name(plan, unit, mode)))
     };
     let modes = (0..modes).map(|mode| {
         view! {

@@ -6,12 +6,12 @@ use super::{
     state::State,
 };
 use crate::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         check::MOST_BANKS,
         path::{BankField as B, Path},
     },
-    wording::{self, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -45,7 +45,7 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
     let facts = move || {
         state.with_answer(|answer| {
             let facts = answer.banks.iter().find(|facts| facts.bank == bank);
-            facts.map_or_else(String::new, wording::bank_sentence)
+            facts.map_or_else(String::new, text::bank_sentence)
         })
     };
     let remove = move || state.change(|draft| draft.remove(Path::Banks, bank));
@@ -63,7 +63,7 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
     });
     view! {
         <fieldset class="card">
-            <legend>{wording::numbered(words::BANK, bank, count)}</legend>
+            <legend>{text::numbered(words::BANK, bank, count)}</legend>
             <div class="grid start">
                 <NumberField path=path(B::BlockRatedAh) look=Look::Large />
                 <NumberField path=path(B::DepthPercent) look=Look::Large />
@@ -84,7 +84,7 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
 fn ChemistryChoice(bank: usize) -> impl IntoView {
     let state = State::here();
     let names = || {
-        let names = Chemistry::ALL.map(wording::chemistry_name);
+        let names = Chemistry::ALL.map(text::chemistry_name);
         names.map(str::to_owned).to_vec()
     };
     let chosen = move || {

@@ -2,9 +2,9 @@
 
 use super::{kit::Fold, state::State};
 use crate::{
-    chart::scrub::{Reading, Scrubber, Step},
-    drawing::{Drawing, Titles, lay_out, markup},
-    wording::words,
+    text::words,
+    view::chart::scrub::{Reading, Scrubber, Step},
+    view::drawing::{Drawing, Titles, lay_out, markup},
 };
 use leptos::{ev, prelude::*};
 use std::sync::Arc;

@@ -3,7 +3,7 @@
 use super::{field::Choice, state::State};
 use crate::{
     plan::{Plan, part},
-    wording::day_words as words,
+    text::day_words as words,
 };
 use leptos::prelude::*;
 

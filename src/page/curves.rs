@@ -5,7 +5,7 @@ use super::{
     kit::Fold,
     state::State,
 };
-use crate::{drawing::NIGHT, wording::words};
+use crate::{text::words, view::drawing::NIGHT};
 use leptos::prelude::*;
 use std::sync::Arc;
 

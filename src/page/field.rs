@@ -4,7 +4,7 @@ use super::state::State;
 use crate::{
     plan::{Figure, Origin, Path, Plan, draft::Draft},
     range::Unit,
-    wording::{self, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -46,12 +46,12 @@ impl Shown {
         Self {
             text: draft.text(path),
             placeholder: draft.default_text(path),
-            sign: sign.map_or("", |unit| wording::unit_sign(unit, units)),
+            sign: sign.map_or("", |unit| text::unit_sign(unit, units)),
             error: match draft.wanted(path) {
-                Some(wanted) if troubled => wording::entry_trouble(path, wanted, units),
+                Some(wanted) if troubled => text::entry_trouble(path, wanted, units),
                 _ => String::new(),
             },
-            echo: echo.map_or_else(String::new, |echo| wording::echo_sentence(echo, units)),
+            echo: echo.map_or_else(String::new, |echo| text::echo_sentence(echo, units)),
         }
     }
 
@@ -75,13 +75,13 @@ pub fn NumberField(
     let shown = Memo::new(move |_| state.with_draft(|draft| Shown::of(draft, path)));
     let hint = match look {
         Look::Row => "",
-        Look::Plain | Look::Large => wording::field_hint(path),
+        Look::Plain | Look::Large => text::field_hint(path),
     };
     view! {
         <Entry
             path=path
             id=format!("{at}{}", id_of(path))
-            label=wording::field_label(path)
+            label=text::field_label(path)
             hint=hint
             is_large=look != Look::Plain
             shown=shown
@@ -127,7 +127,7 @@ pub fn Entry(
             <label for=id.clone()>
                 {label}
                 <span class="unit-in-label">
-                    {move || shown.with(|shown| wording::unit_in_label(shown.sign))}
+                    {move || shown.with(|shown| text::unit_in_label(shown.sign))}
                 </span>
             </label>
             <span class="entry">
@@ -194,7 +194,7 @@ fn OriginMark(path: Path) -> impl IntoView {
             Some(Known {
                 from: figure.from,
                 is_stated: plan.stated(path).is_some(),
-                mark: wording::origin_mark(path, figure, plan.show),
+                mark: text::origin_mark(path, figure, plan.show),
             })
         })
     });
@@ -204,14 +204,14 @@ fn OriginMark(path: Path) -> impl IntoView {
         known.with(|known| {
             known
                 .as_ref()
-                .map_or("", |known| wording::origin_name(known.from))
+                .map_or("", |known| text::origin_name(known.from))
         })
     };
     let choose = move |event| {
         let name = event_target_value(&event);
         let chosen = Origin::ALL
             .into_iter()
-            .find(|&origin| wording::origin_name(origin) == name);
+            .find(|&origin| text::origin_name(origin) == name);
         state.edit(|plan| {
             let path = plan.kept_at(path);
             if let (Some(from), Some(figure)) = (chosen, plan.figure(path)) {
@@ -228,14 +228,14 @@ fn OriginMark(path: Path) -> impl IntoView {
         });
     };
     let options = Origin::ALL
-        .map(wording::origin_name)
+        .map(text::origin_name)
         .map(|name| view! { <option value=name>{name}</option> })
         .collect_view();
     Some(view! {
         <span class="origins">
             <select
                 class="origin"
-                aria-label=wording::origin_question(path)
+                aria-label=text::origin_question(path)
                 hidden=move || !is_stated()
                 title=mark
                 prop:value=name

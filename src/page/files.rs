@@ -8,7 +8,7 @@ use crate::{
         draft::Draft,
         open::{MOST_BYTES, NotAPlan, plan_from_json, plan_to_json},
     },
-    wording::Notice,
+    text::Notice,
 };
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};

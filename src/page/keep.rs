@@ -10,14 +10,14 @@ use super::{
     turns::spawn,
 };
 use crate::{
-    pass_on::{NotALink, link_from_plan, plan_from_link},
     plan::{
         Plan,
         draft::Draft,
         open::NotAPlan,
         tabs::{Stored, Tab},
     },
-    wording::Notice,
+    share::{NotALink, link_from_plan, plan_from_link},
+    text::Notice,
 };
 use gloo_storage::{LocalStorage, SessionStorage, Storage as _};
 use leptos::prelude::*;

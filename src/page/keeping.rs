@@ -3,7 +3,7 @@
 use super::{field::Tick, keep, kit::Press, part, state::State};
 use crate::{
     plan::{Plan, draft::Draft},
-    wording::{Notice, words},
+    text::{Notice, words},
 };
 use leptos::{ev, html, prelude::*};
 

@@ -7,7 +7,7 @@ use super::{
     carry::CarryQuestion, claims::ClaimsQuestion, day::DayQuestion, hand_on::HandOnQuestion,
     kit::Fold, margin::Cautions, part,
 };
-use crate::wording::words;
+use crate::text::words;
 use leptos::prelude::*;
 
 /// A question that is built when it is opened.

@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     answer::{self, Caution},
-    wording::{self, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -20,7 +20,7 @@ pub fn Notices() -> impl IntoView {
         let notice = state.notice.get()?;
         Some(view! {
             <p class="notice" id="notice">
-                {wording::notice_sentence(notice)}
+                {text::notice_sentence(notice)}
                 <Press class="quiet" words=words::DISMISS press=dismiss />
             </p>
         })
@@ -72,13 +72,13 @@ pub fn Cautions() -> impl IntoView {
         state.with_plan(|plan| {
             let all = answer::cautions(plan).into_iter();
             let all = all.filter(|&one| one != Caution::Estimates);
-            all.map(|one| (wording::caution(plan, one), wording::caution_source(one)))
+            all.map(|one| (text::caution(plan, one), text::caution_source(one)))
                 .collect::<Vec<_>>()
         })
     });
     let one = |(text, source): (String, &'static str)| {
         let source =
-            (!source.is_empty()).then(|| view! { <cite>{wording::in_brackets(source)}</cite> });
+            (!source.is_empty()).then(|| view! { <cite>{text::in_brackets(source)}</cite> });
         view! { <li>{text} " " {source}</li> }
     };
     let list = move || said.get().into_iter().map(one).collect_view();

@@ -2,7 +2,7 @@
 //!
 //! It does no arithmetic on quantities and holds no sentence of physics: texts
 //! go into a [`crate::plan::draft::Draft`], its plan into `answer`, and what is
-//! shown comes from `wording` and `chart`.
+//! shown comes from `text` and `chart`.
 
 mod app;
 mod assumed;

@@ -11,7 +11,7 @@ use crate::{
         check::{MOST_LOADS, MOST_MODES},
         path::{ModeField as M, Path},
     },
-    wording::{self, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -50,7 +50,7 @@ fn UnitModes(unit: usize, units: usize) -> impl IntoView {
     let title = if units > 1 { words::UNIT } else { words::MODES };
     view! {
         <fieldset class="card">
-            <legend>{wording::numbered(title, unit, units)}</legend>
+            <legend>{text::numbered(title, unit, units)}</legend>
             <div>{anew(count, rows)}</div>
         </fieldset>
     }

@@ -11,8 +11,8 @@ use crate::{
         Plan, Unknown,
         path::{NightField as N, Path},
     },
-    sizing::{Found, NeededBank},
-    wording::{self, number, words},
+    study::sizing::{Found, NeededBank},
+    text::{self, number, words},
 };
 use leptos::prelude::*;
 
@@ -69,7 +69,7 @@ fn Answers() -> impl IntoView {
         state.with_plan(|plan| {
             state.with_answer(|answer| {
                 let all = answer.sizing.iter();
-                all.map(|sizing| wording::sizing_answer(plan, sizing))
+                all.map(|sizing| text::sizing_answer(plan, sizing))
                     .collect::<Vec<_>>()
             })
         })
@@ -97,7 +97,7 @@ fn ModeChoice() -> impl IntoView {
         state.with_plan(|plan| {
             let places = places(plan).into_iter();
             places
-                .map(|(unit, mode)| wording::full_mode_name(plan, unit, mode))
+                .map(|(unit, mode)| text::full_mode_name(plan, unit, mode))
                 .collect()
         })
     };
@@ -158,9 +158,9 @@ fn table(needed: &NeededBank) -> impl IntoView + use<> {
             </tr>
         }
     });
-    let hours = wording::new_and_aged(needed.hours_new_h, needed.hours_aged_h);
+    let hours = text::new_and_aged(needed.hours_new_h, needed.hours_aged_h);
     let says = [
-        (words::BLOCKS, wording::blocks_in_words(needed)),
+        (words::BLOCKS, text::blocks_in_words(needed)),
         (words::THEY_RUN, hours),
     ];
     let says = says.map(|(head, cell)| {

@@ -7,9 +7,9 @@ use super::{
 };
 use crate::{
     answer::RunAnswer,
-    finding::{Finding, Severity},
     plan::Plan,
-    wording::{self, words},
+    plan::finding::{Finding, Severity},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -18,8 +18,8 @@ use leptos::prelude::*;
 pub fn Outcome() -> impl IntoView {
     let state = State::here();
     let sentence =
-        move || lead(state, wording::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into());
-    let detail = move || lead(state, |_, run| wording::run_detail(run)).unwrap_or_default();
+        move || lead(state, text::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into());
+    let detail = move || lead(state, |_, run| text::run_detail(run)).unwrap_or_default();
     view! {
         <Said id="answer" sentence=sentence details=move || view! { <p class="detail">{detail}</p> }>
             <NightRibbon />
@@ -84,7 +84,7 @@ fn Findings(notes: bool) -> impl IntoView {
             let wanted = answer.findings.iter().filter(|one| is_note(one) == notes);
             let units = state.with_plan(|plan| plan.show);
             wanted
-                .map(|one| wording::finding_sentence(one, units))
+                .map(|one| text::finding_sentence(one, units))
                 .collect()
         })
     };
@@ -121,7 +121,7 @@ fn Working() -> impl IntoView {
         state.with_plan(|plan| {
             state.with_answer(|answer| {
                 let runs = answer.runs.iter();
-                let one = |run| run_working(wording::run_title(plan, answer, run), run);
+                let one = |run| run_working(text::run_title(plan, answer, run), run);
                 runs.map(one).collect_view().into_any()
             })
         })
@@ -135,20 +135,20 @@ fn run_working(title: String, run: &RunAnswer) -> impl IntoView + use<> {
     let rows = run.working.terms.iter().map(|term| {
         view! {
             <tr>
-                <th scope="row">{wording::term_label(term.name)}</th>
-                <td>{wording::working_value(term)}</td>
+                <th scope="row">{text::term_label(term.name)}</th>
+                <td>{text::working_value(term)}</td>
             </tr>
         }
     });
     let shares = run.spread_from.iter().take(4);
-    let shares = shares.map(|share| view! { <li>{wording::share_sentence(share)}</li> });
+    let shares = shares.map(|share| view! { <li>{text::share_sentence(share)}</li> });
     view! {
         <h3>{title}</h3>
-        <p class="formula">{wording::formula_text(formula)}</p>
+        <p class="formula">{text::formula_text(formula)}</p>
         <table class="terms">
             <tbody>{rows.collect_view()}</tbody>
         </table>
-        <p class="source">{wording::source_text(formula)}</p>
+        <p class="source">{text::source_text(formula)}</p>
         <p>{words::SPREAD_FROM}</p>
         <ul>{shares.collect_view()}</ul>
     }

@@ -16,7 +16,7 @@ use super::{
 };
 use crate::{
     plan::Plan,
-    wording::{Notice, words},
+    text::{Notice, words},
 };
 use leptos::prelude::*;
 use std::{sync::LazyLock, time::Duration};

@@ -1,7 +1,7 @@
 //! The night ribbon's place in the page.
 
 use super::state::State;
-use crate::{drawing, wording::words};
+use crate::{text::words, view::drawing};
 use leptos::prelude::*;
 
 /// Bars for all runs, with their names and hours, on one clock.

@@ -3,7 +3,7 @@
 use crate::{
     answer::{self, Answer, Curves},
     plan::{Path, Plan, draft::Draft},
-    wording::Notice,
+    text::Notice,
 };
 use leptos::prelude::*;
 

@@ -16,7 +16,7 @@ use crate::{
             ControllerKind, Mounting, SupplyField as S,
         },
     },
-    wording::{self, day_words as words},
+    text::{self, day_words as words},
 };
 use leptos::prelude::*;
 
@@ -121,7 +121,7 @@ fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
     let remove = move || state.change(|draft| draft.remove(Path::Arrays, row));
     view! {
         <fieldset class="card">
-            <legend>{wording::numbered(words::ARRAY, row, count)}</legend>
+            <legend>{text::numbered(words::ARRAY, row, count)}</legend>
             <div class="grid">
                 {main.map(field).collect_view()}
                 <OpenChoice
@@ -184,7 +184,7 @@ fn ChargerCard(at: &'static str, row: usize, count: usize, kind: ChargerKind) ->
     let remove = move || state.change(|draft| draft.remove(Path::Chargers, row));
     view! {
         <fieldset class="card">
-            <legend>{wording::numbered(words::CHARGER, row, count)}</legend>
+            <legend>{text::numbered(words::CHARGER, row, count)}</legend>
             <div class="grid">
                 <OpenChoice
                     id=format!("{at}-fed-{row}")

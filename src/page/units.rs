@@ -11,7 +11,7 @@ use crate::{
         check::MOST_UNITS,
         path::{Path, UnitField as U},
     },
-    wording::{self, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -25,7 +25,7 @@ pub fn Units() -> impl IntoView {
     let buttons = move |count: usize| {
         let removable = if count > 1 { count } else { 0 };
         let remove = (0..removable).map(|unit| {
-            let words = wording::numbered(words::REMOVE_UNIT, unit, removable);
+            let words = text::numbered(words::REMOVE_UNIT, unit, removable);
             view! { <Press class="quiet" words=words press=move || remove(unit) /> }
         });
         view! {

@@ -9,7 +9,7 @@ use super::{
     path::{BankField as B, ModeField as M, Path, UnitField as U},
     wiring::USUAL_MM2,
 };
-use crate::bank::nominal::Reading;
+use crate::physics::battery::nominal::Reading;
 
 impl Plan {
     /// The figure at `path`: stated, or else the default; nothing where a

@@ -6,7 +6,7 @@ use super::{
     part::{choice, part},
 };
 use crate::{
-    cabin::{self, Figures},
+    physics::cabin::{self, Figures},
     quantity::{
         in_cubic_meters, in_joules_per_kelvin, in_square_meters, in_watts_per_square_meter_kelvin,
         meters,

@@ -9,8 +9,8 @@ use super::{
     supply::{ArrayField, ChargerField, SupplyField},
 };
 use crate::{
-    bank::curve::Curve,
-    finding::{Finding, Matter},
+    physics::battery::curve::Curve,
+    plan::finding::{Finding, Matter},
     range,
 };
 
@@ -22,7 +22,7 @@ pub const MOST_LOADS: usize = 24;
 /// Rows of an own open-circuit table.
 pub const MOST_ROWS: usize = 201;
 /// Groups of panels, chargers, rows of the mode plan, readings in the night.
-pub const MOST_ARRAYS: usize = crate::supply::solar::MOST_GROUPS;
+pub const MOST_ARRAYS: usize = crate::physics::solar::MOST_GROUPS;
 pub const MOST_CHARGERS: usize = 4;
 pub const MOST_MODE_ROWS: usize = 24;
 pub const MOST_CHECK_INS: usize = 24;

@@ -6,8 +6,8 @@ use super::{
     Figure, Plan, Show,
     part::{choice, part},
 };
-use crate::finding::{Finding, Matter};
 use crate::plan::Path;
+use crate::plan::finding::{Finding, Matter};
 use crate::range::{self, Range, Unit};
 
 choice! {

@@ -4,8 +4,8 @@ use super::{
     Figure, Plan,
     part::{Choice, Held, Keyed, Part, Stands, at_own_names, part},
 };
-pub use crate::weather::place::Climate;
-use crate::{range, weather::place::Typical};
+pub use crate::physics::weather::place::Climate;
+use crate::{physics::weather::place::Typical, range};
 
 part! {
     /// Place, date and weather of the first day. All of it may be left out: then

@@ -6,7 +6,7 @@ use super::{
     supply::Array,
     wiring::{FuseKind, Laid, TakeOff},
 };
-use crate::bank::Chemistry;
+use crate::physics::battery::Chemistry;
 
 impl Plan {
     /// Two birdwatchers in a 5.9 m van beside a salt lake. All of it is invented.

@@ -3,7 +3,7 @@
 use super::path::{BankField as B, Path};
 use serde::{Serialize, Serializer};
 
-/// Where a number came from. Spreads follow from it (see [`crate::spread`]).
+/// Where a number came from. Spreads follow from it (see [`crate::study::spread`]).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]

@@ -15,6 +15,7 @@ pub mod draft;
 pub mod entry;
 mod fields;
 pub mod figure;
+pub mod finding;
 pub mod open;
 pub mod part;
 pub mod path;
@@ -37,7 +38,7 @@ pub use reader::Reader;
 pub use supply::Supply;
 pub use wiring::Wiring;
 
-use crate::bank::Chemistry;
+use crate::physics::battery::Chemistry;
 use claims::{AirField, ClaimField};
 use day::DayField;
 use serde::Serialize;

@@ -122,7 +122,7 @@ impl Supply {
             S::PanelPowerPercentPerK => -0.38,
             S::PanelVoltsPercentPerK => -0.28,
             S::ArrayLossPercent => {
-                let kept = crate::supply::solar::losses::Losses::USUAL.kept();
+                let kept = crate::physics::solar::losses::Losses::USUAL.kept();
                 100.0 * (1.0 - kept.unwrap_or(1.0))
             }
             // A choice and no guess: lithium and lead alike are filled to the top

@@ -9,7 +9,7 @@ use super::{
     part::{Choice, choice, part},
     path::{BankField as B, Path},
 };
-use crate::finding::Finding;
+use crate::plan::finding::Finding;
 
 choice! {
     /// Where the system is: it decides where fuses sit.

@@ -5,10 +5,12 @@ use super::{
     job::{Job, Limits, Stop},
 };
 use crate::{
-    bank::{Capacity, Pack, curve::Curve},
-    circuit::Branch,
-    draw::{DcDc, Inverter},
-    finding::{Finding, Matter},
+    physics::battery::{Capacity, Pack, curve::Curve},
+    physics::circuit::Branch,
+    physics::feed::{DcDc, Inverter},
+    physics::solar::charger::Charger,
+    physics::wiring,
+    plan::finding::{Finding, Matter},
     plan::{
         Bank, Cable, Draw, Feed, Mode, Plan, Unit,
         entry::is_gauge,
@@ -17,8 +19,6 @@ use crate::{
         wiring::{Strands, WiringField},
     },
     quantity::{celsius, in_ohms, meters, square_millimeters},
-    supply::charger::Charger,
-    wiring,
 };
 
 /// A pack, and what there is to say about it.

@@ -11,9 +11,9 @@ use super::{
     steady::run_down,
 };
 use crate::{
-    bank::{Capacity, Pack},
-    circuit::Branch,
-    finding::{Finding, Matter},
+    physics::battery::{Capacity, Pack},
+    physics::circuit::Branch,
+    plan::finding::{Finding, Matter},
     plan::{
         Measured,
         path::{BankField, Path},

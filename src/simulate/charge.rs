@@ -12,9 +12,9 @@
 //! to six minutes a step.
 
 use crate::{
-    bank::{Pack, Store},
-    circuit::Branch,
-    supply::charger::Charger,
+    physics::battery::{Pack, Store},
+    physics::circuit::Branch,
+    physics::solar::charger::Charger,
 };
 use serde::{Deserialize, Serialize};
 
@@ -113,8 +113,8 @@ impl Filling<'_> {
     /// Fills from one share of what the bank holds to another, 0 to 1.
     ///
     /// ```
-    /// use till_morning::{plan::Plan, simulate::{assemble, charge::{FillEnd, Filling}}, bank::Store};
-    /// use till_morning::supply::charger::Charger;
+    /// use till_morning::{plan::Plan, simulate::{assemble, charge::{FillEnd, Filling}}, physics::battery::Store};
+    /// use till_morning::physics::solar::charger::Charger;
     ///
     /// let pack = assemble::pack(&Plan::demo(), 0).unwrap().pack;
     /// let store = Store::new(&pack, 5.0, 0.995);

@@ -1,8 +1,8 @@
 //! What hangs on the bank during a run, and what ends the run.
 
 use crate::{
-    bank::Pack,
-    circuit::{Branch, Point, settle},
+    physics::battery::Pack,
+    physics::circuit::{Branch, Point, settle},
 };
 use serde::{Deserialize, Serialize};
 

@@ -2,8 +2,8 @@
 
 use super::job::Job;
 use crate::{
-    bank::Pack,
-    circuit::settle,
+    physics::battery::Pack,
+    physics::circuit::settle,
     search::{Search, search},
 };
 

@@ -12,7 +12,7 @@ use super::{
     job::{Job, Standing, Stop, UNIT},
     pieces::{HALVINGS, NEAR, pieces, summit_v},
 };
-use crate::bank::Pack;
+use crate::physics::battery::Pack;
 
 /// The state at one charge along a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -166,7 +166,8 @@ impl<'a> Tally<'a> {
         let mean_a = self.job.mean(on.amps, off.amps);
         let ah = self.pack.capacity.ah_at(mean_a) * width;
         let hours = ah / mean_a;
-        let unit_w = |bar_v, branches: &[crate::circuit::Branch; 2]| branches[UNIT].taker_w(bar_v);
+        let unit_w =
+            |bar_v, branches: &[crate::physics::circuit::Branch; 2]| branches[UNIT].taker_w(bar_v);
         self.hours += hours;
         self.ah += ah;
         self.wh += hours * self.job.mean(on.bar_v * on.amps, off.bar_v * off.amps);

@@ -2,13 +2,13 @@
 
 use super::truth::{Row, by_hand, net, pick, plain, same, truth};
 use proptest::prelude::*;
-use till_morning::bench::import::{
+use till_morning::physics::bench::import::{
     Fault, Importer, MOST_BYTES, MOST_ROWS, Options, Progress, Refusal, Role, Unit, read_all,
 };
-use till_morning::bench::run_end::run_end;
-use till_morning::bench::sample::SplitMix64;
-use till_morning::bench::stretches::{Fineness, stretches};
-use till_morning::bench::totals::totals;
+use till_morning::physics::bench::run_end::run_end;
+use till_morning::physics::bench::sample::SplitMix64;
+use till_morning::physics::bench::stretches::{Fineness, stretches};
+use till_morning::physics::bench::totals::totals;
 use till_morning::quantity::{ElectricCharge, Energy, in_amp_hours, in_hours, in_watt_hours};
 
 // A cell that is no number is named by its line and column, wherever it is.
@@ -155,7 +155,7 @@ fn broken_files_are_read_rightly_or_refused() {
                 let text = String::from_utf8_lossy(&bytes);
                 let far = |rows: &[Row]| rows.iter().any(|r| r.2 < 0.0);
                 if let Some(rows) = strict(&text).filter(|rows| !far(rows)) {
-                    let gap = till_morning::bench::series::Series::new(
+                    let gap = till_morning::physics::bench::series::Series::new(
                         rows.iter().map(|r| r.0).collect(),
                         rows.iter().map(|r| r.0).collect(),
                         None,

@@ -1,11 +1,11 @@
 //! Totals and stretches of an invented run.
 
 use super::truth::{Row, net, same, truth};
-use till_morning::bench::instrument::{Instrument, Kind};
-use till_morning::bench::log::{Log, Notes, Sample, Sense};
-use till_morning::bench::measured::mean_draw;
-use till_morning::bench::stretches::{Fineness, stretches};
-use till_morning::bench::totals::{totals, totals_in};
+use till_morning::physics::bench::instrument::{Instrument, Kind};
+use till_morning::physics::bench::log::{Log, Notes, Sample, Sense};
+use till_morning::physics::bench::measured::mean_draw;
+use till_morning::physics::bench::stretches::{Fineness, stretches};
+use till_morning::physics::bench::totals::{totals, totals_in};
 use till_morning::quantity::{Time, in_amp_hours, in_minutes, in_watts};
 
 fn log_of(rows: &[Row]) -> Log {

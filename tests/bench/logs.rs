@@ -1,13 +1,13 @@
 //! Real logs against the counters that their cycler kept, and change points.
 
 use super::table::{near, number, rows};
-use till_morning::bench::claim::{Better, Claim, Verdict, judge};
-use till_morning::bench::import::{Given, Options, Role, Unit, read_all};
-use till_morning::bench::instrument::Instrument;
-use till_morning::bench::log::Log;
-use till_morning::bench::measured::charge;
-use till_morning::bench::pelt::change_points;
-use till_morning::bench::totals::{Sampling, Totals, totals};
+use till_morning::physics::bench::claim::{Better, Claim, Verdict, judge};
+use till_morning::physics::bench::import::{Given, Options, Role, Unit, read_all};
+use till_morning::physics::bench::instrument::Instrument;
+use till_morning::physics::bench::log::Log;
+use till_morning::physics::bench::measured::charge;
+use till_morning::physics::bench::pelt::change_points;
+use till_morning::physics::bench::totals::{Sampling, Totals, totals};
 use till_morning::quantity::{in_amp_hours, in_amps, in_hours, in_volts, in_watt_hours};
 
 const SLOW_DISCHARGE: &str = include_str!("../data/bench_log_lfp_a123_c30_discharge.csv");

@@ -1,14 +1,14 @@
 //! Meters, lead-acid corrections and facts of the trade.
 
 use super::table::near;
-use till_morning::bench::claim::{
+use till_morning::physics::bench::claim::{
     Better, Claim, RangeVerdict, Verdict, judge, judge_range, share_of_claim,
 };
-use till_morning::bench::instrument::{Instrument, Kind};
-use till_morning::bench::lead_acid::{Conditions, Rating, correct};
-use till_morning::bench::measured::Measured;
-use till_morning::bench::money::{Life, cost};
-use till_morning::bench::offset;
+use till_morning::physics::bench::instrument::{Instrument, Kind};
+use till_morning::physics::bench::lead_acid::{Conditions, Rating, correct};
+use till_morning::physics::bench::measured::Measured;
+use till_morning::physics::bench::money::{Life, cost};
+use till_morning::physics::bench::offset;
 use till_morning::quantity::{amp_hours, amps, celsius, hours, in_amp_hours, watt_hours};
 
 // Class 0.5 is fiducial (IEC 60051-8, from memory); rectangular by GUM 4.3.7.

@@ -1,12 +1,12 @@
 //! The GUM and its supplements, NIST, and two libraries.
 
 use super::table::{near, number, rows};
-use till_morning::bench::claim::chance_at_least;
-use till_morning::bench::line::fit;
-use till_morning::bench::measured::Measured;
-use till_morning::bench::propagate::{Input, propagate};
-use till_morning::bench::sample::{Shape, sample};
-use till_morning::bench::student::{coverage_factor, quantile};
+use till_morning::physics::bench::claim::chance_at_least;
+use till_morning::physics::bench::line::fit;
+use till_morning::physics::bench::measured::Measured;
+use till_morning::physics::bench::propagate::{Input, propagate};
+use till_morning::physics::bench::sample::{Shape, sample};
+use till_morning::physics::bench::student::{coverage_factor, quantile};
 
 const EXAMPLES: &str = include_str!("../data/uncertainty_examples.csv");
 const NORRIS: &str = include_str!("../data/nist_norris.csv");

@@ -1,10 +1,10 @@
 //! Verdicts follow their interval, and a remedy does what it says.
 
 use proptest::prelude::*;
-use till_morning::bench::claim::{
+use till_morning::physics::bench::claim::{
     Better, Claim, RangeVerdict, Verdict, decisive, decisive_range, judge, judge_range,
 };
-use till_morning::bench::measured::{Measured, Part, Shrinks, Source};
+use till_morning::physics::bench::measured::{Measured, Part, Shrinks, Source};
 use till_morning::quantity::minutes;
 
 proptest! {

@@ -1,6 +1,6 @@
 //! Cautions, both ways: a plan that has what a caution is about, and the nearest
 //! one that has not. Where the rules come from stands beside each sentence, in
-//! `wording`; temperatures are those of the plan's own days.
+//! `text`; temperatures are those of the plan's own days.
 
 use super::van;
 use till_morning::{
@@ -8,12 +8,12 @@ use till_morning::{
         answer,
         cautions::{Caution, cautions},
     },
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Figure, Mode, Plan,
         supply::{BankPlace, Charger, ChargerKind},
     },
-    wording,
+    text,
 };
 
 /// Every caution has a name here, or this does not compile; and a row below, or the
@@ -338,10 +338,7 @@ fn each_caution_is_said_once() {
         let mut plan = quiet();
         with(&mut plan);
         let all = cautions(&plan);
-        let said: Vec<String> = all
-            .iter()
-            .map(|&one| wording::caution(&plan, one))
-            .collect();
+        let said: Vec<String> = all.iter().map(|&one| text::caution(&plan, one)).collect();
         for (at, text) in said.iter().enumerate() {
             assert!(text.len() > 20);
             assert!(!said[at + 1..].contains(text), "{text}");

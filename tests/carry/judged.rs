@@ -13,7 +13,7 @@ use till_morning::{
         wiring::{FuseKind, LaidField, Leg, WiringField},
     },
     simulate::assemble::path_ohm,
-    wording::carry,
+    text::carry,
 };
 
 fn fused() -> Plan {

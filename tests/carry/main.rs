@@ -13,7 +13,8 @@ use till_morning::{
         answer, night,
         wiring::{CarryNote, FuseFault, LegAnswer, Open, RuleName, SizeSystem, Verdict, wiring},
     },
-    bank::Chemistry,
+    physics::battery::Chemistry,
+    physics::wiring::{Awg, Size},
     plan::{
         Bank, Cable, Feed, Figure, Mode, Path, Plan,
         draft::Draft,
@@ -22,7 +23,6 @@ use till_morning::{
         wiring::{FuseKind, Laid, Leg, Place, TakeOff, WiringField},
     },
     quantity::{in_square_millimeters, square_millimeters},
-    wiring::{Awg, Size},
 };
 
 fn near(found: f64, expected: f64, tolerance: f64) {

@@ -6,8 +6,8 @@ use till_morning::{
     answer::{night, wiring::wiring},
     plan::{Figure, Path, Plan, Unknown},
     range::Unit,
-    sizing::Found,
-    wording::{self, carry, number::with_unit},
+    study::sizing::Found,
+    text::{self, carry, number::with_unit},
 };
 
 #[test]
@@ -57,7 +57,7 @@ fn no_two_fields_read_the_same_for_different_units() {
         let (Some(range), true) = (path.range(), in_question) else {
             continue;
         };
-        let label = wording::field_label(path);
+        let label = text::field_label(path);
         let name = label.split(',').next().unwrap_or(label).to_owned();
         let (unit, other) = *units.entry(name).or_insert((range.unit, path));
         assert_eq!(unit, range.unit, "{label}: {path} and {other}");
@@ -73,7 +73,7 @@ fn one_number_of_ah_and_a_count_that_follows_from_it() {
     let Found::Bank(needed) = answer.sizing[0].found else {
         panic!("a bank");
     };
-    let said = wording::sizing_answer(&plan, &answer.sizing[0]);
+    let said = text::sizing_answer(&plan, &answer.sizing[0]);
     assert_eq!(said.matches("Ah").count(), 1, "{said}");
     assert!(
         said.contains(&with_unit(needed.with_reserve_ah, "Ah")),

@@ -2,9 +2,9 @@
 
 use super::wild;
 use proptest::prelude::*;
-use till_morning::chart::clock::clock_ticks;
-use till_morning::chart::scale::{Domain, Scale};
-use till_morning::chart::ticks::{NiceStep, intervals};
+use till_morning::view::chart::clock::clock_ticks;
+use till_morning::view::chart::scale::{Domain, Scale};
+use till_morning::view::chart::ticks::{NiceStep, intervals};
 
 #[test]
 fn heckberts_example() {

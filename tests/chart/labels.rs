@@ -2,7 +2,7 @@
 
 use super::wild;
 use proptest::prelude::*;
-use till_morning::chart::labels::{Wish, place};
+use till_morning::view::chart::labels::{Wish, place};
 
 #[track_caller]
 fn check_places(wishes: &[(f64, f64)], edges: (f64, f64), expected: &[f64], within: f64) {

@@ -1,9 +1,9 @@
 //! Thinning, and paths read back.
 
 use proptest::prelude::*;
-use till_morning::chart::path::Path;
-use till_morning::chart::series::Shape;
-use till_morning::chart::thin::{thin, thin_band};
+use till_morning::view::chart::path::Path;
+use till_morning::view::chart::series::Shape;
+use till_morning::view::chart::thin::{thin, thin_band};
 
 proptest! {
     #[test]

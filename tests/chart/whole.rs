@@ -3,12 +3,12 @@
 use super::paths::vertices;
 use super::wild;
 use proptest::prelude::*;
-use till_morning::chart::axis::TickLabel;
-use till_morning::chart::figure::{Figure, figure};
-use till_morning::chart::frame::{Frame, XKind, YRange};
-use till_morning::chart::ribbon::{End, Window, ribbon};
-use till_morning::chart::scrub::{Scrubber, Step};
-use till_morning::chart::series::{Sample, Series, Shape, Spread};
+use till_morning::view::chart::axis::TickLabel;
+use till_morning::view::chart::figure::{Figure, figure};
+use till_morning::view::chart::frame::{Frame, XKind, YRange};
+use till_morning::view::chart::ribbon::{End, Window, ribbon};
+use till_morning::view::chart::scrub::{Scrubber, Step};
+use till_morning::view::chart::series::{Sample, Series, Shape, Spread};
 
 fn any_series() -> impl Strategy<Value = Series> {
     let sample = (wild(), prop::option::of(wild())).prop_map(|(x, y)| Sample { x, y });

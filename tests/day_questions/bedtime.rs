@@ -3,7 +3,7 @@
 use till_morning::{
     answer::day::{Bedtime, BedtimeLine, Latest, bedtime_lines},
     plan::{ModeRow, Plan},
-    spread::Sampler,
+    study::spread::Sampler,
 };
 
 /// The demo on a smaller bank, in Plunge: set so cool that no mode

@@ -2,7 +2,7 @@
 
 use till_morning::{
     answer::day::{Change, MoreHours, Ranker, day, more_hours},
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Figure, Mode, ModeRow, Plan,
         cabin::{Covers, Insulation},

@@ -3,7 +3,7 @@
 use super::vectors::{near_share, number, rows};
 use till_morning::{
     answer::day::{DayAnswer, DayEvent, Happening, day},
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Figure, Mode, ModeRow, Plan,
         supply::{Charger, ChargerKind},

@@ -3,7 +3,7 @@
 
 use till_morning::{
     answer::{day::day, night},
-    finding::{Finding, Matter, Severity},
+    plan::finding::{Finding, Matter, Severity},
     plan::{Figure, Plan},
 };
 

@@ -2,13 +2,13 @@
 
 use till_morning::{
     answer::day::day,
-    bank::Chemistry,
-    finding::Matter,
+    physics::battery::Chemistry,
+    plan::finding::Matter,
     plan::{
         Bank, Figure, Load, Mode, ModeRow, Plan,
         supply::{Charger, ChargerKind},
     },
-    sizing::day::{DayFound, DayUnknown, size_all, size_day},
+    study::sizing::day::{DayFound, DayUnknown, size_all, size_day},
 };
 
 fn enough(plan: &Plan, unknown: DayUnknown) -> (f64, f64) {

@@ -3,7 +3,7 @@
 use super::vectors::{near, near_share, number, rows};
 use till_morning::{
     answer::day::day,
-    bank::{Chemistry, Warmth},
+    physics::battery::{Chemistry, Warmth},
     plan::{Figure, Plan},
 };
 

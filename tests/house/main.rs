@@ -23,23 +23,42 @@ fn every_rule_is_kept() {
 #[test]
 fn every_rule_can_fail() {
     let bad = [
-        ("src/bank/pack.rs", "use leptos::prelude::*;"),
-        ("src/bank/pack.rs", "fn f() { println!(\"12 V\"); }"),
+        ("src/physics/battery/pack.rs", "use leptos::prelude::*;"),
+        (
+            "src/physics/battery/pack.rs",
+            "fn f() { println!(\"12 V\"); }",
+        ),
         ("src/plan/open.rs", "use std::{fmt, fs::File};"),
         ("src/plan/open.rs", "let now = std::time::Instant::now();"),
         ("src/answer/mod.rs", "let home = std::env::var(\"HOME\");"),
-        ("src/chart/mod.rs", "use wasm_bindgen::JsCast;"),
+        ("src/view/chart/mod.rs", "use wasm_bindgen::JsCast;"),
         (
-            "src/chart/mod.rs",
-            "use crate::{chart::scale, plan::{Bank, Plan}};",
+            "src/view/chart/mod.rs",
+            "use crate::{view::chart::scale, plan::{Bank, Plan}};",
         ),
-        ("src/wiring/drop.rs", "use crate::bank::Pack;"),
-        ("src/wiring/drop.rs", "fn f(pack: &crate::bank::Pack) {}"),
         (
-            "src/bank/mod.rs",
-            "use crate::{\n    draw::{DcDc},\n    quantity,\n};",
+            "src/physics/wiring/drop.rs",
+            "use crate::physics::battery::Pack;",
         ),
-        ("src/weather/sun.rs", "use super::super::cabin::Shell;"),
+        (
+            "src/physics/wiring/drop.rs",
+            "fn f(pack: &crate::physics::battery::Pack) {}",
+        ),
+        (
+            "src/physics/battery/mod.rs",
+            "use crate::{\n    physics::feed::{DcDc},\n    quantity,\n};",
+        ),
+        (
+            "src/physics/weather/sun.rs",
+            "use super::super::cabin::Shell;",
+        ),
+        ("src/simulate/steady.rs", "use crate::answer::hours;"),
+        (
+            "src/plan/open.rs",
+            "use crate::{physics::battery::Pack, text::words};",
+        ),
+        ("src/text/words.rs", "use crate::view::drawing::lay_out;"),
+        ("src/cellar/door.rs", "fn f() {}"),
         ("src/page/app.rs", "use till_morning::quantity::in_volts;"),
         (
             "src/page/app.rs",
@@ -47,9 +66,9 @@ fn every_rule_can_fail() {
         ),
         (
             "src/page/app.rs",
-            "use crate::{spread}; let (band, _) = spread::band(plan);",
+            "use crate::{study::spread}; let (band, _) = spread::band(plan);",
         ),
-        ("src/page/app.rs", "use crate::bank::Pack;"),
+        ("src/page/app.rs", "use crate::physics::battery::Pack;"),
         (
             "src/page/app.rs",
             "view! { \"The voltage sags under a load\" }",
@@ -66,25 +85,31 @@ fn every_rule_can_fail() {
     let good = [
         (
             "src/page/app.rs",
-            "use crate::{spread}; let percent = spread::percent_of(path, figure);",
+            "use crate::{study::spread}; let percent = spread::percent_of(path, figure);",
         ),
         (
-            "src/bank/pack.rs",
+            "src/physics/battery/pack.rs",
             "// leptos and println! are named in a comment",
         ),
-        ("src/bank/pack.rs", "use super::{curve::Curve, peukert};"),
         (
-            "src/bank/pack.rs",
+            "src/physics/battery/pack.rs",
+            "use super::{curve::Curve, peukert};",
+        ),
+        (
+            "src/physics/battery/pack.rs",
             "use crate::{quantity::volts, search::search};",
         ),
         (
             "src/answer/mod.rs",
             "pub const METHOD: &str = env!(\"CARGO_PKG_VERSION\");",
         ),
-        ("src/answer/mod.rs", "use crate::{bank::Pack, draw::DcDc};"),
         (
-            "src/chart/mod.rs",
-            "use crate::chart::scale::Scale; let plane = explanation;",
+            "src/answer/mod.rs",
+            "use crate::{physics::battery::Pack, physics::feed::DcDc};",
+        ),
+        (
+            "src/view/chart/mod.rs",
+            "use crate::view::chart::scale::Scale; let plane = explanation;",
         ),
         (
             "src/page/app.rs",
@@ -92,11 +117,11 @@ fn every_rule_can_fail() {
         ),
         (
             "src/page/app.rs",
-            "use till_morning::{bank::Chemistry, simulate::Stop};",
+            "use till_morning::{physics::battery::Chemistry, simulate::Stop};",
         ),
         (
             "src/page/app.rs",
-            "view! { <p class=\"watts of ribbon\">{wording}</p> }",
+            "view! { <p class=\"watts of ribbon\">{text}</p> }",
         ),
         ("src/main.rs", "use leptos::mount; fn main() {}"),
     ];

@@ -23,28 +23,46 @@ impl File {
         }
     }
 
-    /// The room a file belongs to: `bank` of `src/bank/pack.rs`, `page` of
-    /// `src/page.rs`, `bin/module` of `src/bin/module.rs`.
-    pub fn room(&self) -> String {
+    /// Where the file stands in the package: `physics::wiring::size` of
+    /// `src/physics/wiring/size.rs`.
+    pub fn module(&self) -> Vec<String> {
         let inside = self.path.strip_prefix("src/").unwrap_or(&self.path);
-        let mut parts = inside.split('/');
-        let first = parts.next().unwrap_or_default().trim_end_matches(".rs");
-        match (first, parts.next()) {
-            ("bin", Some(name)) => format!("bin/{}", name.trim_end_matches(".rs")),
-            _ => first.into(),
+        let parts = inside.trim_end_matches(".rs").split('/');
+        let mut parts: Vec<String> = parts.map(str::to_owned).collect();
+        if parts.last().is_some_and(|last| last == "mod") {
+            parts.pop();
         }
+        parts
+    }
+
+    /// The room that the file belongs to.
+    pub fn room(&self) -> String {
+        room_of(&self.module())
     }
 
     /// Every path into this package that the code names, group by group spelled
-    /// out: `use crate::{a::{B, C}, d}` names `a::B`, `a::C` and `d`.
+    /// out: `use crate::{a::{B, C}, d}` names `a::B`, `a::C` and `d`. `super::super`
+    /// is followed up from where the file stands.
     pub fn own_paths(&self) -> Vec<String> {
         let mut found = Vec::new();
-        for root in ["crate::", "till_morning::", "super::super::"] {
+        for root in ["crate::", "till_morning::"] {
             for (at, _) in self.code.match_indices(root) {
                 if !is_inside_a_name(&self.code, at) {
                     spell_out(&self.code[at + root.len()..], "", &mut found);
                 }
             }
+        }
+        let module = self.module();
+        for (at, _) in self.code.match_indices("super::super::") {
+            if is_inside_a_name(&self.code, at) || self.code[..at].ends_with("super::") {
+                continue;
+            }
+            let (mut rest, mut up) = (&self.code[at..], 0);
+            while let Some(more) = rest.strip_prefix("super::") {
+                (rest, up) = (more, up + 1);
+            }
+            let above = &module[..module.len().saturating_sub(up)];
+            spell_out(rest, &above.join("::"), &mut found);
         }
         found
     }
@@ -81,6 +99,19 @@ impl File {
             let after = self.code[at + word.len()..].chars().next();
             !is_inside_a_name(&self.code, at) && !after.is_some_and(is_of_a_name)
         })
+    }
+}
+
+/// The room of a path: the first name, or two where the first is a floor of rooms.
+pub fn room_of<T: AsRef<str>>(path: &[T]) -> String {
+    match path {
+        [first, second, ..] if matches!(first.as_ref(), "physics" | "study" | "view" | "bin") => {
+            let second = second.as_ref();
+            let separator = if first.as_ref() == "bin" { "/" } else { "::" };
+            format!("{}{separator}{second}", first.as_ref())
+        }
+        [first, ..] => first.as_ref().to_owned(),
+        [] => String::new(),
     }
 }
 
@@ -208,10 +239,24 @@ fn comments_and_strings_are_apart() {
 }
 
 #[test]
+fn the_way_up_is_followed() {
+    let file = File::of(
+        "src/physics/cabin/air/wet.rs",
+        "use super::super::{shell::Shell}; use super::super::super::air::Humid; use super::near;",
+    );
+    assert_eq!(
+        file.own_paths(),
+        ["physics::cabin::shell::Shell", "physics::air::Humid"]
+    );
+}
+
+#[test]
 fn a_file_knows_its_room() {
     for (path, room) in [
-        ("src/bank/pack.rs", "bank"),
+        ("src/physics/battery/pack.rs", "physics::battery"),
+        ("src/physics/circuit.rs", "physics::circuit"),
         ("src/search.rs", "search"),
+        ("src/answer/day/mod.rs", "answer"),
         ("src/bin/module.rs", "bin/module"),
         ("src/main.rs", "main"),
     ] {

@@ -7,16 +7,16 @@ use miniz_oxide::deflate::compress_to_vec;
 use proptest::prelude::*;
 use std::{fs, path::Path};
 use till_morning::{
-    bank::Chemistry,
-    pass_on::{
-        NotALink,
-        link::{MOST_JSON_BYTES, MOST_LINK_BYTES},
-        link_from_plan, plan_from_link,
-    },
+    physics::battery::Chemistry,
     plan::{
         Bank, Figure, Mode, OpenCircuitPoint, Plan,
         check::{MOST_BANKS, MOST_ROWS},
         open::{self, plan_from_json},
+    },
+    share::{
+        NotALink,
+        link::{MOST_JSON_BYTES, MOST_LINK_BYTES},
+        link_from_plan, plan_from_link,
     },
 };
 

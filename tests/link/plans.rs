@@ -2,7 +2,8 @@
 
 use proptest::prelude::*;
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
+    physics::weather::place::Climate,
     plan::{
         Bank, Cable, CheckIn, Draw, Feed, Figure, Load, Measured, Mode, ModeRow, Night,
         OpenCircuitPoint, Origin, Path, Plan, Reader, Show, Unit, UnitCooling, Unknown, VERSION,
@@ -10,7 +11,6 @@ use till_morning::{
         reader::{Language, MOST_OPEN, Theme, Units},
         supply::{Array, Charger},
     },
-    weather::place::Climate,
 };
 
 /// Four banks, four units of six modes, eight loads, most of it stated. Invented.

@@ -6,7 +6,7 @@
 
 use proptest::{prelude::*, sample::select};
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Draw, Feed, Figure, Load, Mode, Night, OpenCircuitPoint, Origin, Plan, Unit, Unknown,
     },

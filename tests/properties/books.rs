@@ -7,7 +7,7 @@ use super::{
 use proptest::prelude::*;
 use till_morning::{
     answer::{RunAnswer, night as answer},
-    finding::Matter,
+    plan::finding::Matter,
     plan::{
         Bank, Draw, Figure, Measured, Mode, OpenCircuitPoint, Plan,
         path::{BankField, Path},

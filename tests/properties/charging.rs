@@ -2,10 +2,10 @@
 
 use proptest::prelude::*;
 use till_morning::{
-    bank::{Capacity, Chemistry, Pack, Store},
-    circuit::Branch,
+    physics::battery::{Capacity, Chemistry, Pack, Store},
+    physics::circuit::Branch,
+    physics::solar::charger::Charger,
     simulate::charge::{FillEnd, Filled, Filling},
-    supply::charger::Charger,
 };
 
 /// A bank of a few cells, a charger, what runs beside it, and from where.

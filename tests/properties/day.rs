@@ -9,7 +9,7 @@ use till_morning::{
         day::{DayEvent, EnergySum, Happening, day},
         night, of_the_night,
     },
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, CheckIn, Draw, Figure, Mode, ModeRow, Plan,
         cabin::{BodyKind, Covers, Insulation},
@@ -17,7 +17,7 @@ use till_morning::{
         supply::{Array, BankPlace, Charger, ChargerKind, ControllerKind},
     },
     simulate::day::{Scene, outcome},
-    spread::{Sampled, Sampler},
+    study::spread::{Sampled, Sampler},
 };
 
 fn figure(value: f64) -> Option<Figure> {

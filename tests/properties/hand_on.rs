@@ -6,10 +6,10 @@
 
 use proptest::{collection::vec, prelude::*, sample::select};
 use till_morning::{
-    pass_on::table::{Cell, Table},
     plan::{Show, entry},
     range::Unit,
-    wording::number,
+    share::table::{Cell, Table},
+    text::number,
 };
 
 /// Signs that run, what separates, what is quoted, and what nobody sees.

@@ -5,7 +5,7 @@ use proptest::prelude::*;
 use serde_json::Value;
 use till_morning::{
     answer::{Answer, WiringAnswer, night as answer},
-    finding::Severity,
+    plan::finding::Severity,
     plan::{
         Plan,
         supply::{Array, Charger},

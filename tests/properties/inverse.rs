@@ -10,7 +10,7 @@ use till_morning::{
         Feed, Figure, Plan, Unknown,
         path::{BankField as B, Path},
     },
-    sizing::{Found, NeededBank},
+    study::sizing::{Found, NeededBank},
 };
 
 /// The hours are as wanted; or no value gives them, and the one found stands

@@ -1,7 +1,7 @@
 //! Two tanks beside each other: charge is kept, and time may be cut anywhere.
 
 use proptest::prelude::*;
-use till_morning::bank::kinetic::{Kinetic, Tanks};
+use till_morning::physics::battery::kinetic::{Kinetic, Tanks};
 
 /// A bank, a state of it, a current and two lengths of time.
 fn cases() -> impl Strategy<Value = (Kinetic, Tanks, f64, (f64, f64))> {

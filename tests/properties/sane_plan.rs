@@ -2,7 +2,7 @@
 
 use proptest::{option, prelude::*, sample::select};
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, OpenCircuitPoint, Plan, Unit,
         Unknown,

@@ -9,7 +9,7 @@ use till_morning::{
         DayAnswer,
         day::{DayEvent, Happening, day},
     },
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Load, Mode, ModeRow, Plan, open::plan_from_json, supply::Array},
     simulate::Stop,
 };

@@ -4,8 +4,8 @@
 use super::{bare_bank, current, hours, near, near_share, power, run};
 use till_morning::{
     answer::night as answer,
-    bank::Chemistry,
-    finding::Matter,
+    physics::battery::Chemistry,
+    plan::finding::Matter,
     plan::{Bank, Figure, Measured, Plan},
     simulate::Stop,
 };

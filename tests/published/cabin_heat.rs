@@ -6,7 +6,7 @@ use super::{
 };
 use till_morning::{
     answer::day::day,
-    cabin::{Drive, gains},
+    physics::cabin::{Drive, gains},
     plan::{Figure, Plan},
     quantity::{celsius, in_watts},
 };

@@ -3,7 +3,7 @@
 use super::{answered, current, days::flat_bank, near, near_share, power, table};
 use till_morning::{
     answer::wiring::wiring,
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Cable, Figure, Plan,
         wiring::{Leg, Strands},

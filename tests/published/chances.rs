@@ -7,7 +7,7 @@ use super::{
 };
 use till_morning::{
     plan::{Figure, ModeRow, Path, Plan, cabin::CabinField as C, path::ModeField as M},
-    spread::Sampler,
+    study::spread::Sampler,
 };
 
 fn spread(value: f64, percent: f64) -> Figure {

@@ -2,13 +2,13 @@
 
 use super::{bare_bank, near, near_share, number, records};
 use till_morning::{
-    bank::{Capacity, Chemistry, Pack, Store, curve::Curve},
+    physics::battery::{Capacity, Chemistry, Pack, Store, curve::Curve},
+    physics::solar::charger::Charger,
     plan::{Figure, Plan, supply},
     simulate::{
         assemble,
         charge::{FillEnd, Filled, Filling},
     },
-    supply::charger::Charger,
 };
 
 /// A bank that keeps all that is put in.

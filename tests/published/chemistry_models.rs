@@ -6,7 +6,7 @@
 
 use super::{bare_bank, current, hours, near_share, number, power, records, run};
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Measured, Mode},
 };
 

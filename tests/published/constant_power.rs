@@ -7,7 +7,7 @@
 use super::{bare_bank, near, near_share, number, power, records, run, table};
 use till_morning::{
     answer::RunAnswer,
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure},
     simulate::Stop,
 };

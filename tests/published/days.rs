@@ -1,10 +1,10 @@
 //! Plans of plain days, for the checks that run one.
 
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Load, Mode, ModeRow, Path, Plan},
     simulate::day::{Inputs, Scene},
-    spread::half_width,
+    study::spread::half_width,
 };
 
 /// What every figure of a closed form is: stated, and without a spread.

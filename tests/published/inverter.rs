@@ -7,7 +7,7 @@
 
 use super::{bare_bank, near, power};
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Feed, Figure, Mode, Plan},
 };
 

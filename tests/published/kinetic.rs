@@ -1,7 +1,7 @@
 //! The kinetic two-tank model of lead-acid.
 
 use super::{near, near_share};
-use till_morning::bank::{kinetic::Kinetic, peukert};
+use till_morning::physics::battery::{kinetic::Kinetic, peukert};
 
 /// The cell of Jongerden & Haverkort, "Which battery model to use?", IET
 /// Software 3(6), 2009: 7200 A s, c = 0.625, k = 4.5e-5 /s. Constants from public

@@ -25,8 +25,8 @@ mod sun;
 
 use till_morning::{
     answer::{Answer, RunAnswer, night as answer},
-    bank::Chemistry,
-    finding::Severity,
+    physics::battery::Chemistry,
+    plan::finding::Severity,
     plan::{Bank, Draw, Figure, Mode, OpenCircuitPoint, Plan, Unknown},
 };
 

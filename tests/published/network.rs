@@ -2,8 +2,8 @@
 
 use super::{near, records};
 use till_morning::{
-    bank::strings::Source,
-    circuit::{Branch, Point, Taker, settle},
+    physics::battery::strings::Source,
+    physics::circuit::{Branch, Point, Taker, settle},
 };
 
 const SPICE: &str = include_str!("../data/dc_network_spice.csv");

@@ -3,7 +3,7 @@
 
 use super::{bare_bank, current, hours, near, near_share};
 use till_morning::{
-    bank::{Capacity, Chemistry, peukert::exponent_between},
+    physics::battery::{Capacity, Chemistry, peukert::exponent_between},
     plan::{Bank, Figure},
 };
 

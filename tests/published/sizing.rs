@@ -7,9 +7,9 @@
 
 use super::{answered, bare_bank, near, near_share, power, table};
 use till_morning::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Night, Plan, Unknown},
-    sizing::{Found, NeededBank},
+    study::sizing::{Found, NeededBank},
 };
 
 struct Wanted {

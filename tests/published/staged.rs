@@ -3,8 +3,8 @@
 
 use super::near;
 use till_morning::{
-    bank::{Capacity, Pack, curve::Curve},
-    circuit::Branch,
+    physics::battery::{Capacity, Pack, curve::Curve},
+    physics::circuit::Branch,
     search::{Search, search},
     simulate::{Job, Run, Stop, job::Limits, run_down},
 };

@@ -11,7 +11,7 @@ use till_morning::{
         day::{DayAnswer, day},
         refill::refill,
     },
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{Bank, Figure, Plan, supply::Charger},
 };
 

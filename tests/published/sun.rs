@@ -6,7 +6,7 @@ use super::{
 };
 use till_morning::{
     answer::day::day,
-    finding::Matter,
+    plan::finding::Matter,
     plan::{Plan, day::SunParts, supply::Array},
     quantity::in_watts,
 };

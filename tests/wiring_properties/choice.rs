@@ -1,10 +1,10 @@
 use super::{build, column, place};
 use proptest::prelude::*;
+use till_morning::physics::wiring::{
+    Demand, FuseAdvice, Path, Refusal, Rule, Surroundings, choose, design_current, recommend,
+};
 use till_morning::quantity::{
     amps, celsius, in_amps, in_celsius, in_watts, meters, ohms, volts, watts,
-};
-use till_morning::wiring::{
-    Demand, FuseAdvice, Path, Refusal, Rule, Surroundings, choose, design_current, recommend,
 };
 
 fn demand() -> impl Strategy<Value = Demand> {

@@ -1,14 +1,14 @@
 use super::{build, column, place, sum_a, take_off};
 use proptest::prelude::*;
-use till_morning::quantity::{
-    amp_hours, amps, celsius, in_amps, in_ohms, in_volts, meters, ohms, square_millimeters, volts,
-    watts,
-};
-use till_morning::wiring::{
+use till_morning::physics::wiring::{
     Awg, Block, Column, Demand, Gassing, Metric, ModuleString, Path, Row, Surroundings,
     array_current, beyond_scope, choose, cold_morning, design_current, drop_over,
     estimated_temperature, heat_factor, hot_factor, prospective_fault, recommend, solid,
     ventilation,
+};
+use till_morning::quantity::{
+    amp_hours, amps, celsius, in_amps, in_ohms, in_volts, meters, ohms, square_millimeters, volts,
+    watts,
 };
 
 /// Any number a text field could yield, and some it could not.

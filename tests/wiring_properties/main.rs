@@ -5,8 +5,8 @@ mod hostile;
 mod network;
 
 use proptest::prelude::*;
+use till_morning::physics::wiring::{Build, Column, Place, TakeOff};
 use till_morning::quantity::{ElectricCurrent, in_amps};
-use till_morning::wiring::{Build, Column, Place, TakeOff};
 
 fn column() -> impl Strategy<Value = Column> {
     (0usize..Column::ALL.len()).prop_map(|place| Column::ALL[place])

@@ -1,7 +1,7 @@
 use super::{sum_a, take_off};
 use proptest::prelude::*;
+use till_morning::physics::wiring::{Block, Row, TakeOff};
 use till_morning::quantity::{amps, in_amps, in_ohms, in_volts, ohms, volts};
-use till_morning::wiring::{Block, Row, TakeOff};
 
 fn row() -> impl Strategy<Value = Row> {
     let block = (10.0..15.0, 0.001..0.05).prop_map(|(source_v, own_ohm)| Block {

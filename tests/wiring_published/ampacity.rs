@@ -1,8 +1,8 @@
 use super::{awg, gauge, near};
-use till_morning::quantity::{amps, celsius, in_amps, square_millimeters, volts};
-use till_morning::wiring::{
+use till_morning::physics::wiring::{
     Column, Metric, Size, Surroundings, ampacity, beyond_scope, bundle_factor, heat_factor, table_5,
 };
+use till_morning::quantity::{amps, celsius, in_amps, square_millimeters, volts};
 
 fn in_free_air(column: Column) -> Surroundings {
     Surroundings {

@@ -1,10 +1,10 @@
 use super::{awg, circular_mils, gauge, near};
-use till_morning::quantity::{
-    amps, celsius, feet, in_amps, in_volts, meters, square_millimeters, volts, watts,
-};
-use till_morning::wiring::{
+use till_morning::physics::wiring::{
     Awg, Build, Choice, Column, Demand, Finding, Metric, Path, Place, Rule, Size, Surroundings,
     System, choose,
+};
+use till_morning::quantity::{
+    amps, celsius, feet, in_amps, in_volts, meters, square_millimeters, volts, watts,
 };
 
 /// A path with little in its way: short, cool, wide terminals.

@@ -1,11 +1,11 @@
 use super::{awg, circular_mils, gauge, in_circular_mils, kilofeet, near, near_share};
+use till_morning::physics::wiring::{
+    Build, Metric, Size, estimated_temperature, hot_factor, resistance, solid,
+};
 use till_morning::quantity::{amps, in_meters};
 use till_morning::quantity::{
     celsius, feet, in_celsius, in_inches, in_ohms, in_square_millimeters, meters,
     square_millimeters,
-};
-use till_morning::wiring::{
-    Build, Metric, Size, estimated_temperature, hot_factor, resistance, solid,
 };
 
 /// Ohms of so much solid copper.

@@ -1,8 +1,8 @@
 use super::{awg, circular_mils, gauge, near, near_share};
+use till_morning::physics::wiring::{Awg, Build, Metric, Run, Size, drop_over, hot_factor, solid};
 use till_morning::quantity::{
     amps, celsius, feet, in_volts, meters, ohms, square_millimeters, volts,
 };
-use till_morning::wiring::{Awg, Build, Metric, Run, Size, drop_over, hot_factor, solid};
 
 /// FAA AC 43.13-1B table 11-7: drop over a run that has the ground return in
 /// it, 20 A, from the printed ohms per foot. 88 ft of 12 prints 3.60 where its

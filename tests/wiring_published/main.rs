@@ -10,8 +10,8 @@ mod network;
 mod protection;
 mod ventilation;
 
+use till_morning::physics::wiring::{Awg, Size};
 use till_morning::quantity::{Area, Length, feet, inches, square_inches};
-use till_morning::wiring::{Awg, Size};
 
 /// Within an absolute tolerance, naming both numbers if not.
 #[track_caller]

@@ -1,8 +1,8 @@
 use super::near;
+use till_morning::physics::wiring::{Block, Demand, Row, Sharing, TakeOff, design_current, solid};
 use till_morning::quantity::{
     amps, celsius, in_amps, in_ohms, in_volts, meters, ohms, square_millimeters, volts, watts,
 };
-use till_morning::wiring::{Block, Demand, Row, Sharing, TakeOff, design_current, solid};
 
 /// Operating points computed by ngspice 39.3; the file says how.
 const SPICE: &str = include_str!("../data/dc_network_spice.csv");

@@ -1,11 +1,11 @@
 use super::{awg, gauge, near};
-use till_morning::quantity::{amps, celsius, feet, in_amps, in_volts, inches, ohms, volts};
-use till_morning::wiring::{
+use till_morning::physics::wiring::{
     Column, Family, FuseAdvice, FusePosition, ModuleString, Parallel, Place, RatingSource,
     Surroundings, ampacity, array_current, cold_morning, fuse_ceiling, fuse_each, marine_allowance,
     position_met, prospective_fault, ratings, recommend, small_conductor_cap, string_fuses,
     suitability,
 };
+use till_morning::quantity::{amps, celsius, feet, in_amps, in_volts, inches, ohms, volts};
 
 fn marine_105_c() -> Surroundings {
     Surroundings {

@@ -1,6 +1,6 @@
 use super::near;
+use till_morning::physics::wiring::{Gassing, ventilation};
 use till_morning::quantity::{amp_hours, hours, in_meters, in_square_millimeters, square_meters};
-use till_morning::wiring::{Gassing, ventilation};
 
 /// EN 50272-3 / IEC 62485-3: Q = 0.05 n Igas C/100 m3/h, A = 28 Q cm2. Six
 /// cells, 200 Ah: vented on a held voltage 1.2 m3/h and 33.6 cm2; sealed 0.6

@@ -1,15 +1,15 @@
 //! Cooling from the air side, with the budget of its uncertainty.
 
 use crate::{
-    air::{
+    physics::air::{
         AirError, AirSide, Airflow, Face, FlowBasis, Humidity, Partial, Point, Reading, Scope,
         Traverse, cooling, partial::Slope, partials, pressure_at_altitude,
     },
-    bench::{
+    physics::bench::{
         instrument::Kind,
         measured::{Measured, Part, Source},
     },
-    finding::Finding,
+    plan::finding::Finding,
     plan::{
         AirReading, Figure, Path, Plan,
         claims::{AirBasis, AirField, Claimed},

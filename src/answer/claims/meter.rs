@@ -2,7 +2,7 @@
 
 use super::verdict::Missing;
 use crate::{
-    bench::{
+    physics::bench::{
         instrument::{Instrument, Kind},
         measured::{Part, Source},
     },

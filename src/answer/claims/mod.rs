@@ -2,7 +2,7 @@
 //!
 //! [`verdict`] holds each measured figure against its claim, [`meter`] says how
 //! well it was read, [`air`] works out cooling from the air side, [`next`] ranks
-//! what to measure next. Prices are from [`crate::bench::money`].
+//! what to measure next. Prices are from [`crate::physics::bench::money`].
 
 pub mod air;
 mod meter;
@@ -15,8 +15,8 @@ pub use verdict::{ClaimAnswer, ClaimVerdict, Missing};
 
 use super::RunAnswer;
 use crate::{
-    bench::money::{Life, cost},
-    finding::Finding,
+    physics::bench::money::{Life, cost},
+    plan::finding::Finding,
     plan::{
         Path, Plan,
         claims::{Claimed, MOST_CLAIMS, PriceField as P},

@@ -7,7 +7,7 @@ use crate::{
         Figure, Origin, Path, Plan,
         path::{BankField as B, ModeField as M, UnitField as U},
     },
-    spread,
+    study::spread,
 };
 use serde::{Deserialize, Serialize};
 

@@ -2,7 +2,7 @@
 
 use super::{air::AirAnswer, meter};
 use crate::{
-    bench::{
+    physics::bench::{
         claim::{self, Better, Decisive, RangeVerdict, Verdict},
         lead_acid::{self, Conditions, Rating},
         measured::{Measured, Part, Source},
@@ -15,7 +15,7 @@ use crate::{
         path::BankField as B,
     },
     quantity::{amp_hours, amps, celsius, hours, minutes},
-    spread,
+    study::spread,
 };
 use serde::{Deserialize, Serialize};
 

@@ -6,13 +6,13 @@ use super::{
 };
 use crate::{
     plan::Plan,
-    sizing::day::{DaySizing, size_all},
+    study::sizing::day::{DaySizing, size_all},
 };
 use serde::{Deserialize, Serialize};
 
 /// Everything that the day is asked beside its trace. A page does each in slices
 /// of its own ([`super::Ranker`], [`super::Bedtime`], [`super::CheckInWork`],
-/// [`super::Longest`], [`crate::sizing::day::size_day`]).
+/// [`super::Longest`], [`crate::study::sizing::day::size_day`]).
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Further {

@@ -16,9 +16,10 @@
 //! assert_eq!((taken.low_c, taken.high_c), (20.0, 31.0));
 //! ```
 
-pub use crate::weather::file::{Fault, Field, FileError, Format, MOST_BYTES, Stamp};
+pub use crate::physics::weather::file::{Fault, Field, FileError, Format, MOST_BYTES, Stamp};
 
 use crate::{
+    physics::weather::file::{self, HourMean, HourlyWeather},
     plan::{
         Figure, Path, Plan,
         check::MOST_IMPORTED,
@@ -26,7 +27,6 @@ use crate::{
     },
     quantity::in_celsius,
     range::{self, Range},
-    weather::file::{self, HourMean, HourlyWeather},
 };
 
 const DAY: usize = 24;

@@ -3,7 +3,7 @@
 use super::{DayAnswer, SunUp};
 use crate::{
     answer::worst_first,
-    finding::{Finding, Matter, Severity},
+    plan::finding::{Finding, Matter},
     plan::{
         Plan,
         cooling::CoolingField as K,
@@ -11,12 +11,12 @@ use crate::{
         path::{NightField, Path},
         supply::ArrayField as A,
     },
-    simulate::day::{How, Inputs, Record, Scene, run},
-    spread::{Sampled, Sampler},
+    simulate::day::{How, Inputs, Record, Scene, can_be_run, run},
+    study::spread::{Sampled, Sampler},
 };
 
 /// The day of a plan's first bank, without odds and bands: those come from
-/// [`crate::spread::Sampler`] and go in by [`DayAnswer::with`].
+/// [`crate::study::spread::Sampler`] and go in by [`DayAnswer::with`].
 ///
 /// Nothing where the plan has errors that keep the day from being answered;
 /// [`Plan::errors`] names them.
@@ -93,30 +93,6 @@ pub fn day_with_odds(plan: &Plan) -> Option<DayAnswer> {
 
 /// Days drawn in one answer: what the range of their number allows.
 const MOST_SAMPLES: u32 = crate::range::SAMPLES_COUNT.max as u32;
-
-/// Whether no error stands in the way of the first bank and the modes planned.
-#[must_use]
-pub fn can_be_run(plan: &Plan) -> bool {
-    let modes = plan.mode_rows();
-    let errors = plan.errors();
-    let is_there = |&(_, unit, mode): &(u32, usize, Option<usize>)| {
-        mode.is_none_or(|mode| plan.mode(unit, mode).is_some())
-    };
-    let stands_in_the_way = |error: &Finding| {
-        Plan::blocks_day_only(error)
-            || matches!(error.matter, Matter::TooMany { .. })
-            || Plan::blocks_night(error)
-            || modes
-                .iter()
-                .any(|&(_, unit, mode)| Plan::blocks(error, 0, unit, mode.unwrap_or(usize::MAX)))
-    };
-    !plan.banks.is_empty()
-        && modes.iter().all(is_there)
-        && !errors
-            .iter()
-            .filter(|error| error.severity == Severity::Error)
-            .any(stands_in_the_way)
-}
 
 /// Of a panel whose open volts are below those at most power.
 fn open_below_best(plan: &Plan, at: usize) -> Option<Finding> {

@@ -3,34 +3,25 @@
 //! Hours count from the start of the first night, by the clock of the plan.
 //! Watts into the bank's bars are positive where a name does not say which way.
 
-mod bedtime;
-mod change;
-mod check_in;
-mod fit;
 mod further;
 pub mod import;
-mod longest;
 mod make;
-mod rank;
-mod readings;
-mod switching;
-mod trial;
 
-pub use bedtime::{Bedtime, BedtimeLine, Latest, bedtime_lines};
-pub use change::Change;
-pub use check_in::{Advice, CheckInAnswer, CheckInWork, Onward, check_in};
-pub use fit::{Fit, FittedFactor};
 pub use further::{Further, further};
-pub use longest::{CoolPlan, Longest, LongestNight, ModeFrom, longest_night};
-pub use make::{can_be_run, day, day_with_odds};
-pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
-pub use trial::{Chances, Ground};
+pub use make::{day, day_with_odds};
 
-use crate::{finding::Finding, simulate::Stop, spread::Band};
+use crate::{plan::finding::Finding, simulate::Stop};
 pub use crate::{
-    simulate::day::{COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt},
-    sizing::day::{DayFound, DaySizing, DayUnknown, size_day},
-    spread::{Sampled, Sampler},
+    simulate::day::{
+        COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, can_be_run,
+    },
+    study::night::{
+        Advice, Bedtime, BedtimeLine, Chances, Change, CheckInAnswer, CheckInWork, CoolPlan, Fit,
+        FittedFactor, Ground, Latest, Longest, LongestNight, ModeFrom, MoreHours, Onward,
+        RankedChange, Ranker, Worth, bedtime_lines, check_in, longest_night, more_hours,
+    },
+    study::sizing::day::{DayFound, DaySizing, DayUnknown, size_day},
+    study::spread::{BandPoint, Odds, Sampled, Sampler},
 };
 use serde::{Deserialize, Serialize};
 
@@ -73,35 +64,6 @@ pub struct DayAnswer {
     /// What the day is asked beside; absent where it was not worked out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub further: Option<Further>,
-}
-
-/// Counted over the drawn nights. Raw shares: to be rounded where they are said.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct Odds {
-    pub samples_count: u32,
-    /// Of the bank not being empty before the wanted hour.
-    pub lasting_percent: f64,
-    /// Of that, and the set point held wherever a mode was planned.
-    pub holding_percent: f64,
-    /// Of the bank not being empty in the whole span.
-    pub never_empty_percent: f64,
-    /// Hours until empty, never more than the span: 2.5, 50 and 97.5 % of the nights.
-    pub hours_h: Band,
-    /// Warmest cabin until the wanted hour, a mode planned.
-    pub warmest_c: Band,
-}
-
-/// Low (2.5 %), middle and high (97.5 %) of the drawn nights at one moment.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct BandPoint {
-    pub hours_h: f64,
-    pub charge_percent: Band,
-    pub cabin_c: Band,
-    pub outdoor_c: Band,
-    pub solar_w: Band,
-    pub unit_w: Band,
 }
 
 /// From sunrise to sunset.

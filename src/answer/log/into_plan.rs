@@ -3,7 +3,7 @@
 
 use super::{report::LogReport, stretch::StretchFigures};
 use crate::{
-    bench::run_end::Cause,
+    physics::bench::run_end::Cause,
     plan::{
         Claim, Draw, Figure, Plan,
         claims::{Claimed, EndBy},

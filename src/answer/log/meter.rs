@@ -1,6 +1,6 @@
 //! What the amperes were logged by.
 
-use crate::bench::instrument::{Instrument, Kind};
+use crate::physics::bench::instrument::{Instrument, Kind};
 
 /// The meter that the amperes were logged by: a shunt of this rating, or a clamp.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -2,7 +2,7 @@
 
 use super::{LogMeter, StretchFigures};
 use crate::{
-    bench::{
+    physics::bench::{
         instrument::Kind,
         measured::Measured,
         notebook::{Entry, Meters, Noted, figures},

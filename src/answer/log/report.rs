@@ -2,7 +2,7 @@
 
 use super::meter::LogMeter;
 use crate::{
-    bench::{
+    physics::bench::{
         instrument::Kind,
         log::Log,
         measured::{self, Measured},

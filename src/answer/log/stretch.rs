@@ -2,7 +2,7 @@
 
 use super::{meter::LogMeter, report::Means};
 use crate::{
-    bench::{
+    physics::bench::{
         instrument::{Instrument, Kind},
         log::{Log, Sample},
         measured,

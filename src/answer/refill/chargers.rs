@@ -2,7 +2,8 @@
 
 use super::{ChargerRefill, Fill, FillPoint, setting::Setting};
 use crate::{
-    circuit::Branch,
+    physics::circuit::Branch,
+    physics::solar::charger::{Charger, hot_share},
     plan::{
         Plan,
         path::{BankField as B, Path},
@@ -12,8 +13,7 @@ use crate::{
         assemble,
         charge::{FillEnd, Filled, Filling, MOST_H},
     },
-    spread::{Band, Share},
-    supply::charger::{Charger, hot_share},
+    study::spread::{Band, Share},
 };
 
 /// A charger's own end of charging counts as filled when it is no further below

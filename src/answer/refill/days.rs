@@ -2,9 +2,9 @@
 
 use super::{Course, DaysBalance};
 use crate::{
-    answer::held_span,
     plan::Plan,
     simulate::day::{DayPoint, How, Inputs, Outcome, Scene, Sink, run},
+    simulate::held_span,
 };
 
 /// Days that are run before a course is drawn on.

@@ -11,10 +11,10 @@ use super::{
 };
 use crate::{
     answer::refill::FilledFrom,
-    finding::{Finding, Matter, Severity},
+    plan::finding::{Finding, Matter, Severity},
     plan::{Plan, path::Path, supply::SupplyField as S},
     simulate::day::{How, Inputs, Scene, run},
-    spread::{Band, Share, bands},
+    study::spread::{Band, Share, bands},
 };
 
 /// Answers whether the first bank can be filled again.

@@ -19,7 +19,7 @@ pub use make::refill;
 use crate::{
     plan::supply::ChargerKind,
     simulate::{Stop, charge::FillEnd},
-    spread::{Band, Share},
+    study::spread::{Band, Share},
 };
 use serde::{Deserialize, Serialize};
 
@@ -211,7 +211,7 @@ pub enum Course {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RefillNote {
-    pub severity: crate::finding::Severity,
+    pub severity: crate::plan::finding::Severity,
     #[serde(flatten)]
     pub matter: RefillMatter,
 }

@@ -2,7 +2,7 @@
 
 use super::{ChargerRefill, RefillMatter as R};
 use crate::{
-    finding::Severity,
+    plan::finding::Severity,
     plan::{
         Plan,
         path::{BankField as B, Path},

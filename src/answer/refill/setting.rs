@@ -2,9 +2,8 @@
 
 use super::{FilledFrom, watch::DAY_H};
 use crate::{
-    answer::{day::can_be_run, held_span},
-    bank::{Pack, Store},
-    circuit::Branch,
+    physics::battery::{Pack, Store},
+    physics::circuit::Branch,
     plan::{
         ModeRow, Plan,
         path::{BankField as B, Path},
@@ -15,6 +14,7 @@ use crate::{
         day::{Charging, DayPoint, How, Inputs, Outcome, Record, Scene, run},
         run_down,
     },
+    simulate::{day::can_be_run, held_span},
 };
 
 /// The bank, and what hangs on it while it is filled.

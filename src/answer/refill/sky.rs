@@ -6,6 +6,7 @@ use super::{
     watch::{DAY_H, Watch},
 };
 use crate::{
+    physics::solar::charger::Charger,
     plan::{
         Figure, Plan,
         day::DayField as D,
@@ -16,8 +17,7 @@ use crate::{
         charge::FillEnd,
         day::{How, Inputs, Scene, Start, run},
     },
-    spread::{Band, Share},
-    supply::charger::Charger,
+    study::spread::{Band, Share},
 };
 
 /// Skies shown beside the plan's own, per cent of cloud.

@@ -1,6 +1,7 @@
 //! What each leg of the wiring is asked to carry.
 
 use crate::{
+    physics::wiring::Demand,
     plan::{
         Feed, Figure, Plan,
         path::{BankField as B, Path, UnitField as U},
@@ -9,7 +10,6 @@ use crate::{
     },
     quantity::{amps, watts},
     simulate::assemble::{Asked, asked_of_feed, input_w},
-    wiring::Demand,
 };
 use serde::{Deserialize, Serialize};
 
@@ -63,7 +63,7 @@ pub fn charge_v(plan: &Plan) -> Option<f64> {
 /// The same of any bank of the plan.
 #[must_use]
 pub fn charge_v_of(plan: &Plan, bank: usize) -> Option<f64> {
-    use crate::bank::Chemistry as K;
+    use crate::physics::battery::Chemistry as K;
     let bank = plan.banks.get(bank)?;
     let cell_v = match bank.chemistry {
         K::Lfp => 3.65,
@@ -81,7 +81,7 @@ pub fn charge_v_of(plan: &Plan, bank: usize) -> Option<f64> {
 /// From this charge voltage on the tables of 33 CFR 183.425 have nothing to say.
 #[must_use]
 pub fn is_beyond_fifty(charge_v: f64) -> bool {
-    crate::wiring::beyond_scope(crate::quantity::volts(charge_v)).unwrap_or(true)
+    crate::physics::wiring::beyond_scope(crate::quantity::volts(charge_v)).unwrap_or(true)
 }
 
 /// Lowest terminal volts of the bank at which it still feeds the unit: the

@@ -6,6 +6,7 @@ use super::{
     protection::{KindFigures, kinds, rating_for, string_fault, string_ohm},
 };
 use crate::{
+    physics::wiring::{self, Block, Parallel, Row, fuse_each},
     plan::{
         Plan,
         part::Choice,
@@ -14,7 +15,6 @@ use crate::{
     },
     quantity::{amps, in_amps, ohms, volts},
     simulate::assemble,
-    wiring::{self, Block, Parallel, Row, fuse_each},
 };
 use serde::{Deserialize, Serialize};
 

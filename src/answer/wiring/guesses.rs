@@ -13,7 +13,7 @@ use crate::{
         supply::{ArrayField as A, ChargerField as G, SupplyField as S},
         wiring::{LaidField as L, Leg, WiringField as W},
     },
-    spread,
+    study::spread,
 };
 
 /// A guess, and where it makes things easiest and hardest.

@@ -8,6 +8,9 @@ use super::{
     sizes::{Needed, SizeFigures, needed},
 };
 use crate::{
+    physics::wiring::{
+        self, Choice, Column, Demand, Finding, Size, Surroundings, Trial, choose, design_current,
+    },
     plan::{
         Plan,
         path::{Path, UnitField as U},
@@ -15,9 +18,6 @@ use crate::{
     },
     quantity::{celsius, in_amps, in_celsius, meters, ohms, square_millimeters, volts},
     simulate::assemble,
-    wiring::{
-        self, Choice, Column, Demand, Finding, Size, Surroundings, Trial, choose, design_current,
-    },
 };
 use serde::{Deserialize, Serialize};
 

@@ -1,7 +1,7 @@
 //! The fourth question: can the wiring carry it?
 //!
 //! The plan's first bank, the unit that is asked for, its loads and all that
-//! charges, brought to the calculation room of [`crate::wiring`]. Of two
+//! charges, brought to the calculation room of [`crate::physics::wiring`]. Of two
 //! readings the cautious one is taken: the strongest mode, at the lowest volts,
 //! through the hottest copper, with the lowest resistance in a fault.
 
@@ -31,11 +31,11 @@ pub use sizes::{
 pub use solar::SolarSide;
 
 use crate::{
-    bank::Chemistry,
-    finding::Finding,
+    physics::battery::Chemistry,
+    physics::wiring::{Gassing, ventilation},
+    plan::finding::Finding,
     plan::{Path, Plan, part::Choice, wiring::Leg},
     quantity::{amp_hours, in_cubic_meters_per_hour, in_square_millimeters},
-    wiring::{Gassing, ventilation},
 };
 use asks::BANK;
 use serde::{Deserialize, Serialize};

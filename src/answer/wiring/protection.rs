@@ -5,6 +5,11 @@ use super::{
     sizes::SizeName,
 };
 use crate::{
+    physics::wiring::{
+        self, BRIGHT_SUN_SHARE, CONTINUOUS_SHARE, Family, FuseAdvice, FusePosition, Place,
+        RatingSource, Trial, fuse_ceiling, marine_allowance, position_met, positions,
+        prospective_fault, recommend, suitability,
+    },
     plan::{
         Origin, Plan,
         path::{BankField as B, Path},
@@ -13,12 +18,7 @@ use crate::{
     quantity::{
         amps, celsius, in_amps, in_meters, in_ohms, meters, ohms, square_millimeters, volts,
     },
-    spread,
-    wiring::{
-        self, BRIGHT_SUN_SHARE, CONTINUOUS_SHARE, Family, FuseAdvice, FusePosition, Place,
-        RatingSource, Trial, fuse_ceiling, marine_allowance, position_met, positions,
-        prospective_fault, recommend, suitability,
-    },
+    study::spread,
 };
 use serde::{Deserialize, Serialize};
 

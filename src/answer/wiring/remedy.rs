@@ -6,13 +6,13 @@ use super::{
     leg::{LegAnswer, passes},
 };
 use crate::{
+    physics::wiring::Demand,
     plan::{
         Figure, Path, Plan,
         path::{BankField as B, UnitField as U},
         wiring::{LaidField as L, Leg},
     },
     quantity::{amps, in_amps, in_watts, watts},
-    wiring::Demand,
 };
 use serde::{Deserialize, Serialize};
 

@@ -1,8 +1,8 @@
 //! Conductor sizes and what each does, as numbers for the answer.
 
 use crate::{
+    physics::wiring::{self, Awg, Choice, Chosen, FuseAdvice, Rule, Size, System, Trial},
     quantity::{in_amps, in_celsius, in_square_millimeters, in_volts},
-    wiring::{self, Awg, Choice, Chosen, FuseAdvice, Rule, Size, System, Trial},
 };
 use serde::{Deserialize, Serialize};
 

@@ -5,6 +5,7 @@ use super::{
     leg::Verdict,
 };
 use crate::{
+    physics::wiring::{self, Demand, ModuleString, cold_morning, string_fuses},
     plan::{
         Plan,
         path::Path,
@@ -12,7 +13,6 @@ use crate::{
         wiring::{Leg, WiringField as W},
     },
     quantity::{amps, celsius, in_amps, in_volts, volts},
-    wiring::{self, Demand, ModuleString, cold_morning, string_fuses},
 };
 use serde::{Deserialize, Serialize};
 

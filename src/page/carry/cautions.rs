@@ -4,7 +4,7 @@ use super::{Answered, OfAnswer};
 use crate::{
     answer::wiring::WiringAnswer,
     plan::Plan,
-    wording::{
+    text::{
         self,
         carry::{self as say, words},
     },
@@ -39,12 +39,8 @@ pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     });
     let all = crate::answer::cautions(plan).into_iter();
     let of_plan = all.filter(|caution| caution.is_of_wiring());
-    let of_plan = of_plan.map(|caution| {
-        one(
-            wording::caution(plan, caution),
-            wording::caution_source(caution),
-        )
-    });
+    let of_plan =
+        of_plan.map(|caution| one(text::caution(plan, caution), text::caution_source(caution)));
     view! {
         <ul class="cautions carry-cautions">
             {of_numbers.collect_view()}

@@ -12,7 +12,7 @@ use crate::{
         part::Choice as _,
         wiring::{FuseKind, LaidField, Leg, Place, Strands, TakeOff, Wiring, WiringField as W},
     },
-    wording::carry::{self as say, words},
+    text::carry::{self as say, words},
 };
 use leptos::prelude::*;
 

@@ -4,7 +4,7 @@ use super::{Answered, OfAnswer, Table, lines};
 use crate::{
     answer::wiring::{LegAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
     plan::{Plan, part::Choice, wiring::Leg},
-    wording::carry::{self as say, words},
+    text::carry::{self as say, words},
 };
 use leptos::prelude::*;
 

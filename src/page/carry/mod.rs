@@ -18,7 +18,7 @@ use super::{
 use crate::{
     answer::wiring::{Open, WiringAnswer, wiring},
     plan::{Path, Plan},
-    wording::carry::{self as say, words},
+    text::carry::{self as say, words},
 };
 use blocks::{Blocks, Panels};
 use cautions::CarryCautions;

@@ -7,8 +7,6 @@ use crate::{
         RefillAnswer,
         refill::{ChargerRefill, refill},
     },
-    drawing::{Drawing, RefillChart},
-    finding::Severity,
     page::{
         chart::{ChartView, Plot},
         field::NumberField,
@@ -17,8 +15,10 @@ use crate::{
         slices::{Lane, Late},
         state::State,
     },
+    plan::finding::Severity,
     plan::{Path, Plan, supply::SupplyField as S},
-    wording::carry::refill as say,
+    text::carry::refill as say,
+    view::drawing::{Drawing, RefillChart},
 };
 use leptos::prelude::*;
 use std::{sync::Arc, time::Duration};

@@ -8,7 +8,7 @@ use crate::{
         kit::Press,
     },
     plan::Plan,
-    wording::carry::{self as say, words},
+    text::carry::{self as say, words},
 };
 use leptos::{html, prelude::*};
 

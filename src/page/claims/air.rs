@@ -12,7 +12,7 @@ use crate::{
         claims::{AirBasis, AirField, MOST_POINTS},
     },
     range,
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use leptos::prelude::*;
 

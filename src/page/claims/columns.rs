@@ -7,7 +7,7 @@ use crate::{
         field::Choice,
         kit::{Fold, Press, anew},
     },
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use leptos::prelude::*;
 

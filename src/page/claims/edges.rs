@@ -4,17 +4,17 @@
 use super::{file::Bench, into::ModeButtons};
 use crate::{
     answer::log::{self, StretchFigures},
-    chart::{
-        frame::{XKind, YRange},
-        scale::Scale,
-    },
-    drawing::{Drawing, lay_out, markup},
     page::{
         field::Choice,
         kit::{Press, anew},
         state::State,
     },
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
+    view::chart::{
+        frame::{XKind, YRange},
+        scale::Scale,
+    },
+    view::drawing::{Drawing, lay_out, markup},
 };
 use leptos::{ev, prelude::*};
 use wasm_bindgen::JsCast;

@@ -14,7 +14,7 @@ use crate::{
         part::{self, Choice as _},
     },
     range::Range,
-    wording::{
+    text::{
         self,
         claims::{self as say, words},
     },
@@ -247,7 +247,7 @@ pub fn NumbersField(
         let (error_id, hint_id) = (format!("{id}-error"), format!("{id}-hint"));
         let numbers = state.plan_now(now).into_iter();
         let texts: Vec<String> = numbers.map(|one| show(one, range.unit, units)).collect();
-        let sign = wording::unit_sign(range.unit, units);
+        let sign = text::unit_sign(range.unit, units);
         let wrong = RwSignal::new(false);
         let change = move |event| {
             let read = read_list(&event_target_value(&event), range, most, units);
@@ -266,7 +266,7 @@ pub fn NumbersField(
         view! {
             <div class="field" class:wrong=move || wrong.get()>
                 <label for=id.clone()>
-                    {label} <span class="unit-in-label">{wording::unit_in_label(sign)}</span>
+                    {label} <span class="unit-in-label">{text::unit_in_label(sign)}</span>
                 </label>
                 <span class="entry">
                     <input

@@ -10,7 +10,7 @@ use crate::{
         slices::{Lane, NO_REST, Superseded, Turn},
         turns::spawn,
     },
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use leptos::{ev, html, prelude::*};
 use std::sync::Arc;

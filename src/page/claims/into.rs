@@ -7,7 +7,7 @@ use crate::{
         kit::{Press, anew},
         state::State,
     },
-    wording::{self, claims::words},
+    text::{self, claims::words},
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -17,7 +17,7 @@ fn modes(state: State) -> Vec<(usize, usize, String)> {
     state.with_plan(|plan| {
         let units = plan.units.iter().enumerate();
         let all = units.flat_map(|(unit, one)| (0..one.modes.len()).map(move |mode| (unit, mode)));
-        all.map(|(unit, mode)| (unit, mode, wording::full_mode_name(plan, unit, mode)))
+        all.map(|(unit, mode)| (unit, mode, text::full_mode_name(plan, unit, mode)))
             .collect()
     })
 }
@@ -67,7 +67,7 @@ pub fn BankChoice(
     let names = move || {
         state.with_plan(|plan| {
             let all = 0..plan.banks.len();
-            all.map(|bank| wording::bank_in_words(plan, bank))
+            all.map(|bank| text::bank_in_words(plan, bank))
                 .collect::<Vec<_>>()
         })
     };

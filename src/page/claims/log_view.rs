@@ -13,7 +13,7 @@ use crate::{
         state::State,
     },
     range,
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use leptos::{html, prelude::*};
 

@@ -22,7 +22,7 @@ use crate::{
         pocket::pocket,
     },
     plan::{Path, claims::PriceField},
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use air::Air;
 use editor::ClaimEditor;

@@ -4,7 +4,7 @@ use super::into::ModeButtons;
 use crate::{
     answer::log::{self, Note, NoteField},
     page::kit::Fold,
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use leptos::prelude::*;
 

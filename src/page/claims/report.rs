@@ -6,7 +6,7 @@ use crate::{
     answer::claims::ClaimAnswer,
     page::state::State,
     plan::Plan,
-    wording::claims::{self as say, words},
+    text::claims::{self as say, words},
 };
 use leptos::prelude::*;
 

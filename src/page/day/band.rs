@@ -12,7 +12,7 @@ use crate::{
     },
     page::slices::{Lane, Late, Superseded, Turn},
     plan::{Path, Plan, day::DayField},
-    wording::day_words as words,
+    text::day_words as words,
 };
 use leptos::prelude::*;
 

@@ -5,7 +5,7 @@ use crate::{
     answer::day::{Change, MoreHours, RankedChange},
     page::kit::{Fold, Press, Sentences},
     plan::Plan,
-    wording::{day as say, day_words as words},
+    text::{day as say, day_words as words},
 };
 use leptos::prelude::*;
 

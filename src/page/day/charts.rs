@@ -2,12 +2,12 @@
 
 use super::{State, told::Told};
 use crate::{
-    drawing::{DayChart, Drawing},
     page::{
         chart::{ChartColumn, Plot},
         kit::anew,
     },
-    wording::day_words as words,
+    text::day_words as words,
+    view::drawing::{DayChart, Drawing},
 };
 use leptos::prelude::*;
 use std::sync::Arc;

@@ -7,7 +7,7 @@ use crate::{
         kit::{Press, Sentences, anew},
     },
     plan::{CheckIn, Path, check::MOST_CHECK_INS, day::CheckInField as I},
-    wording::{self, day as say, day_words as words},
+    text::{self, day as say, day_words as words},
 };
 use leptos::prelude::*;
 
@@ -49,7 +49,7 @@ fn CheckInCard(at: usize, count: usize) -> impl IntoView {
     let remove = move || state.change(|draft| draft.remove(Path::CheckIns, at));
     view! {
         <fieldset class="card">
-            <legend>{wording::numbered(words::CHECK_IN, at, count)}</legend>
+            <legend>{text::numbered(words::CHECK_IN, at, count)}</legend>
             <div class="grid">{fields.map(field).collect_view()}</div>
             <Press class="quiet" words=words::REMOVE_CHECK_IN press=remove />
         </fieldset>

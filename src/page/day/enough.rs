@@ -8,7 +8,7 @@ use crate::{
         kit::{Press, Sentences},
     },
     plan::Plan,
-    wording::{day as say, day_words as words},
+    text::{day as say, day_words as words},
 };
 use leptos::prelude::*;
 
@@ -100,7 +100,7 @@ pub fn Enough() -> impl IntoView {
     view! {
         <Choice
             id="day-unknown"
-            label=crate::wording::words::ASK_FOR
+            label=crate::text::words::ASK_FOR
             names=names
             chosen=chosen
             choose=choose

@@ -15,7 +15,7 @@ use crate::{
         day::DayField as D,
         path::{ModeField, NightField as N},
     },
-    wording::{self, day_words as words},
+    text::{self, day_words as words},
 };
 use leptos::prelude::*;
 
@@ -202,7 +202,7 @@ fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
     let modes = (0..modes).map(|mode| view! { <ModeCooling unit=unit mode=mode /> });
     view! {
         <fieldset class="card">
-            <legend>{wording::numbered(crate::wording::words::UNIT, unit, count)}</legend>
+            <legend>{text::numbered(crate::text::words::UNIT, unit, count)}</legend>
             <div class="grid">
                 <OpenChoice
                     id=format!("control-{unit}")
@@ -219,7 +219,7 @@ fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
 #[component]
 fn ModeCooling(unit: usize, mode: usize) -> impl IntoView {
     let state = State::here();
-    let title = move || state.with_plan(|plan| wording::mode_name(plan, unit, mode));
+    let title = move || state.with_plan(|plan| text::mode_name(plan, unit, mode));
     view! {
         <div class="mode-cooling">
             <p class="row-title">{title}</p>

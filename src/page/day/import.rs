@@ -4,7 +4,7 @@ use super::State;
 use crate::{
     answer::day::import::{MOST_BYTES, Refusal, Stamp, Stretch, Taken, read},
     page::{field::Choice, kit::Press, turns::spawn},
-    wording::{day as say, day_words as words},
+    text::{day as say, day_words as words},
 };
 use leptos::{ev, html, prelude::*};
 use wasm_bindgen::{JsCast, JsValue};

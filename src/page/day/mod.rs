@@ -14,7 +14,7 @@ mod weather;
 mod working;
 
 use super::{kit::Fold, state::State};
-use crate::wording::day_words as words;
+use crate::text::day_words as words;
 use changes::{BedtimeLines, Changes};
 use charts::Charts;
 use check_ins::{CheckIns, Checked};

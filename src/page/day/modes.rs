@@ -7,7 +7,7 @@ use crate::{
         kit::{Press, anew},
     },
     plan::{ModeRow, Path, Plan, check::MOST_MODE_ROWS, day::ModeRowField},
-    wording::{self, day_words as words},
+    text::{self, day_words as words},
 };
 use leptos::prelude::*;
 
@@ -34,7 +34,7 @@ pub fn ModePlan() -> impl IntoView {
     let taken = move || {
         state.with_plan(|plan| {
             if plan.mode_plan.is_empty() {
-                wording::day::mode_plan_taken(plan)
+                text::day::mode_plan_taken(plan)
             } else {
                 String::new()
             }
@@ -76,7 +76,7 @@ fn PlanRow(at: usize) -> impl IntoView {
             let places = places(plan).into_iter();
             places
                 .map(|(unit, mode)| match mode {
-                    Some(mode) => wording::full_mode_name(plan, unit, mode),
+                    Some(mode) => text::full_mode_name(plan, unit, mode),
                     None => words::MODE_OFF.into(),
                 })
                 .collect()

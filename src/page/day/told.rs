@@ -3,10 +3,10 @@
 use super::{State, band::Bands};
 use crate::{
     answer::day::{self as answered, DayAnswer},
-    finding::Severity,
     page::{kit::Sentences, outcome::Said},
     plan::Plan,
-    wording::{self, day as say, day_words as words},
+    plan::finding::Severity,
+    text::{self, day as say, day_words as words},
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -112,7 +112,7 @@ fn Findings() -> impl IntoView {
             troubled
                 .filter_map(|path| {
                     let wanted = draft.wanted(path)?;
-                    Some(wording::entry_trouble(path, wanted, units))
+                    Some(text::entry_trouble(path, wanted, units))
                 })
                 .collect()
         });
@@ -121,7 +121,7 @@ fn Findings() -> impl IntoView {
                 all.extend(state.with_plan(|plan| {
                     let findings = day.findings.iter();
                     let mut all: Vec<String> = findings
-                        .map(|one| wording::finding_sentence(one, plan.show))
+                        .map(|one| text::finding_sentence(one, plan.show))
                         .collect();
                     all.extend(say::first_things(plan, &day));
                     all
@@ -131,7 +131,7 @@ fn Findings() -> impl IntoView {
                 let errors = plan.errors();
                 let errors = errors.iter().filter(|one| one.severity == Severity::Error);
                 errors
-                    .map(|one| wording::finding_sentence(one, plan.show))
+                    .map(|one| text::finding_sentence(one, plan.show))
                     .collect::<Vec<_>>()
             })),
         }

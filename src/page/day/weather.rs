@@ -12,7 +12,7 @@ use crate::{
         Path,
         day::{Climate, DayField as D},
     },
-    wording::day_words as words,
+    text::day_words as words,
 };
 use js_sys::{Function, Reflect};
 use leptos::prelude::*;

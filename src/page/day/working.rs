@@ -5,7 +5,7 @@ use crate::{
     answer::{DayAnswer, day::DayEvent},
     page::kit::{Fold, anew},
     plan::Show,
-    wording::{day as say, day_words as words},
+    text::{day as say, day_words as words},
 };
 use leptos::prelude::*;
 

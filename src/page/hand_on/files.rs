@@ -4,14 +4,14 @@ use super::{MadeWhileOpen, Said, save};
 use crate::{
     answer::{Answer, answer},
     page::{kit::Press, state::State},
-    pass_on::{
+    plan::{Plan, open::indented},
+    share::{
         figure::{Figure, figures as figures_of},
         name::file_name,
         table::Table,
         tables::tables as tables_of,
     },
-    plan::{Plan, open::indented},
-    wording::hand_on as words,
+    text::hand_on as words,
 };
 use leptos::prelude::*;
 use std::sync::Arc;

@@ -10,12 +10,12 @@ use crate::{
         kit::{Fold, Press, anew},
         state::State,
     },
-    pass_on::embed,
     plan::{
         Path, Plan, Reader, part,
         reader::{Language, MOST_OPEN},
     },
-    wording::{
+    share::embed,
+    text::{
         maker as words,
         reader::{Table, table},
     },

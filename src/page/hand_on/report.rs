@@ -4,9 +4,9 @@ use super::{MadeWhileOpen, Said, save};
 use crate::{
     answer::{Answer, answer},
     page::{browser::window, keep, kit::Press, state::State},
-    pass_on::{name::file_name, report as paper},
     plan::Plan,
-    wording::hand_on as words,
+    share::{name::file_name, report as paper},
+    text::hand_on as words,
 };
 use leptos::prelude::*;
 

@@ -3,7 +3,7 @@
 use super::Said;
 use crate::{
     page::{browser::document, files::download},
-    wording::hand_on as words,
+    text::hand_on as words,
 };
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};

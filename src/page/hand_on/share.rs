@@ -4,9 +4,9 @@ use super::{Said, save};
 use crate::{
     answer::RunAnswer,
     page::{keep, kit::Press, state::State},
-    pass_on::{name::file_name, qr},
     plan::Plan,
-    wording::{hand_on as words, words as page_words},
+    share::{name::file_name, qr},
+    text::{hand_on as words, words as page_words},
 };
 use leptos::prelude::*;
 

@@ -5,10 +5,10 @@
 
 use super::Open;
 use crate::{
-    bank::Chemistry,
     page::field::{Entry, Shown, id_of},
+    physics::battery::Chemistry,
     plan::{Path, Plan, draft::Draft},
-    wording::{self, reader::Table},
+    text::{self, reader::Table},
 };
 use leptos::prelude::*;
 
@@ -77,7 +77,7 @@ fn shown(draft: &Draft, say: &Table, label: &str, path: Path) -> Shown {
             text => written(text),
         },
         placeholder: written(draft.default_text(path)),
-        sign: sign.map_or("", |unit| wording::unit_sign(unit, units)),
+        sign: sign.map_or("", |unit| text::unit_sign(unit, units)),
         error: match draft.wanted(path) {
             Some(wanted) if troubled => (say.trouble)(label, wanted, units),
             _ => String::new(),

@@ -15,15 +15,15 @@ use super::{
 };
 use crate::{
     answer::{RunAnswer, pocket::pocket},
-    drawing,
-    finding::{Finding, Severity},
+    plan::finding::{Finding, Severity},
     plan::{
         Plan,
         draft::Draft,
         part::Choice,
         reader::{Language, Theme},
     },
-    wording::reader::{Table, table},
+    text::reader::{Table, table},
+    view::drawing,
 };
 use field::OpenField;
 use leptos::{ev, prelude::*};

@@ -129,7 +129,7 @@ fn amps_are_taken_at_the_voltage_that_is_said() {
     );
     // On this 25.6 V bank they do not carry over: the same power is taken.
     let answer = crate::answer::night(&draft.plan);
-    let other = |finding: &crate::finding::Finding| matches!(finding.matter, crate::finding::Matter::AmpsAtOtherVoltage { taken_w, .. } if taken_w == 540.0);
+    let other = |finding: &crate::plan::finding::Finding| matches!(finding.matter, crate::plan::finding::Matter::AmpsAtOtherVoltage { taken_w, .. } if taken_w == 540.0);
     assert!(answer.findings.iter().any(other));
     for bad in [
         "45 A at",
@@ -252,7 +252,7 @@ fn a_product_is_undone_by_the_field_that_typed_it() {
 #[test]
 fn what_has_no_field_is_not_changed_by_a_text() {
     let mut plan = Plan::of(
-        Bank::of(crate::bank::Chemistry::Lfp, 12.8, 100.0),
+        Bank::of(crate::physics::battery::Chemistry::Lfp, 12.8, 100.0),
         Mode::of_power("Hold", Figure::label(200.0)),
     );
     plan.reader = Some(crate::plan::Reader::default());

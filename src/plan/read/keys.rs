@@ -2,7 +2,7 @@
 //! must be there, what has other names among its numbers, what decides the rest.
 
 use crate::{
-    bank::Chemistry,
+    physics::battery::Chemistry,
     plan::{
         Bank, Cable, Draw, Feed, Figure, Load, Measured, Mode, Night, OpenCircuitPoint, Plan, Show,
         Unit, Unknown,

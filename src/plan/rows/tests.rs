@@ -11,7 +11,7 @@ use crate::{
         path::ModeField,
         supply::{Array, Charger},
     },
-    wording,
+    text,
 };
 
 const ROWS: usize = 3;
@@ -219,7 +219,7 @@ fn open_fields_follow_their_rows() {
 
 /// A text that no field takes, so that it stays where it is.
 fn mark(row: &str, path: Path) -> String {
-    format!("{row}: {}", wording::field_label(path))
+    format!("{row}: {}", text::field_label(path))
 }
 
 /// Which row a field is of, told by what stands in the plan.

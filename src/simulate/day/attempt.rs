@@ -10,7 +10,7 @@ use super::{
     timeline::Slot,
     unit::{Doing, cabin_air},
 };
-use crate::cabin::{HeatBook, State, Step, WaterBook};
+use crate::physics::cabin::{HeatBook, State, Step, WaterBook};
 
 impl<S: Sink> Walk<'_, S> {
     /// What would happen over a stretch, nothing kept yet.

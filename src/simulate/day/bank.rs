@@ -3,8 +3,8 @@
 use super::guess::Guess;
 pub use super::{charging::Charging, hanging::Hanging, offers::Offers};
 use crate::{
-    bank::{Chemistry, Held, Pack, Store, Timed, Warmth},
-    circuit::Point,
+    physics::battery::{Chemistry, Held, Pack, Store, Timed, Warmth},
+    physics::circuit::Point,
     simulate::Stop,
 };
 

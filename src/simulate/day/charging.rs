@@ -1,8 +1,8 @@
 //! What a bank may be charged with.
 
 use crate::{
-    bank::Chemistry,
-    supply::charger::{LEAD_ACID_END_SHARE, USUAL_END_SHARE},
+    physics::battery::Chemistry,
+    physics::solar::charger::{LEAD_ACID_END_SHARE, USUAL_END_SHARE},
 };
 
 /// What a bank may be charged with, by its chemistry.

@@ -1,8 +1,8 @@
 //! What hangs on the bars.
 
 use crate::{
-    bank::Warmth,
-    circuit::{Branch, Point, Taker, settle},
+    physics::battery::Warmth,
+    physics::circuit::{Branch, Point, Taker, settle},
 };
 
 /// What hangs on the bars over a step.

@@ -9,9 +9,16 @@ use super::{
     unit::Rig,
 };
 use crate::{
-    answer::held_span,
-    bank::{Held, Store},
-    cabin::{Doing, Figures, MoistStore, Occupant, Stores},
+    physics::battery::{Held, Store},
+    physics::cabin::{Doing, Figures, MoistStore, Occupant, Stores},
+    physics::solar::{
+        self, Group, cell,
+        charger::Charger,
+        controller::{ArrayVolts, Controller},
+        losses::Losses,
+        plane::Plane,
+    },
+    physics::weather::{clear_sky::Sky, day::DayProfile},
     plan::{
         Plan,
         cabin::CabinField as C,
@@ -27,16 +34,7 @@ use crate::{
         watts_per_square_meter_kelvin,
     },
     simulate::assemble,
-    supply::{
-        charger::Charger,
-        solar::{
-            self, Group, cell,
-            controller::{ArrayVolts, Controller},
-            losses::Losses,
-            plane::Plane,
-        },
-    },
-    weather::{clear_sky::Sky, day::DayProfile},
+    simulate::held_span,
 };
 
 /// Everything a run needs, in plain numbers.
@@ -237,7 +235,7 @@ fn weather(scene: &Scene, plan: &Plan) -> Option<Weather> {
 }
 
 fn dew_of_humidity(pressure_pa: f64, air_c: f64, percent: f64) -> Option<f64> {
-    use crate::air::{Humidity, MoistAir};
+    use crate::physics::air::{Humidity, MoistAir};
     let air = MoistAir::new(
         crate::quantity::pascals(pressure_pa),
         celsius(air_c),

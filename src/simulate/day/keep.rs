@@ -9,7 +9,7 @@ use super::{
     timeline::Slot,
     unit::cabin_air,
 };
-use crate::cabin::State;
+use crate::physics::cabin::State;
 
 /// A bank counts as full again only after it was below this share.
 const FULL_AGAIN_BELOW: f64 = 0.97;

@@ -39,6 +39,7 @@ mod legs;
 mod offers;
 mod outdoors;
 mod piece;
+mod ready;
 mod record;
 mod run;
 mod scene;
@@ -52,6 +53,7 @@ pub use bank::{Bank, Charging};
 pub use closed::{Closed, closed};
 pub use inputs::{Inputs, figures};
 pub use legs::{Leg, Legs, Mark};
+pub use ready::can_be_run;
 pub use record::{
     COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, Outcome, Record,
     Sink,

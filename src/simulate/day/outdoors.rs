@@ -1,10 +1,10 @@
 //! Weather as it acts on cabin and panels.
 
 use crate::{
-    cabin::Figures,
+    physics::cabin::Figures,
+    physics::solar,
+    physics::weather::{clear_sky::Sky, day::DayProfile},
     quantity::{celsius, watts_per_square_meter},
-    supply::solar,
-    weather::{clear_sky::Sky, day::DayProfile},
 };
 
 /// The figures of a run's weather.
@@ -36,7 +36,7 @@ impl Weather {
 #[must_use]
 pub fn ratio_at_dew_point(pressure_pa: f64, dew_c: f64) -> f64 {
     let pressure = crate::quantity::pascals(pressure_pa);
-    crate::air::MoistAir::saturated(pressure, celsius(dew_c))
+    crate::physics::air::MoistAir::saturated(pressure, celsius(dew_c))
         .map_or(0.0, |air| air.humidity_ratio())
 }
 

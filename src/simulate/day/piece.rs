@@ -11,16 +11,13 @@ use super::{
     timeline::Slot,
 };
 use crate::{
-    cabin::{Drive, Gains, Step, gains},
+    physics::cabin::{Drive, Gains, Step, gains},
+    physics::solar::{Offer, charger::Charger, controller::Controller},
     plan::supply::BankPlace,
     quantity::{
         celsius, in_amps, in_kilograms_per_second, in_watts, kilograms_per_second, volts, watts,
     },
     simulate::Stop,
-    supply::{
-        charger::Charger,
-        solar::{Offer, controller::Controller},
-    },
 };
 
 /// Chargers followed; the plan's check allows no more.

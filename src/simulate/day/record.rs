@@ -1,7 +1,7 @@
 //! What a run leaves: points to draw, events, and books that close.
 
 use crate::{
-    cabin::{HeatBook, WaterBook},
+    physics::cabin::{HeatBook, WaterBook},
     simulate::Stop,
 };
 use serde::{Deserialize, Serialize};
@@ -211,7 +211,7 @@ impl HeatSum {
             unit_wh: wh(heat.unit_j),
             stored_wh: wh(heat.stored_air_j + heat.stored_shell_j),
             condensed_kg: water.condensed_kg,
-            latent_wh: wh(water.condensed_kg * crate::cabin::moisture::EVAPORATION_J_KG),
+            latent_wh: wh(water.condensed_kg * crate::physics::cabin::moisture::EVAPORATION_J_KG),
             gap_wh: wh(heat.gap_j()),
         }
     }
@@ -261,7 +261,7 @@ pub struct Outcome {
     pub heat: HeatSum,
     /// Share of what the bank holds at the end.
     pub end_share: f64,
-    pub end_cabin: crate::cabin::State,
+    pub end_cabin: crate::physics::cabin::State,
 }
 
 impl Outcome {

@@ -7,7 +7,7 @@ use super::{
     state::{Books, How, Keep, Off, Standing, Steppers, settled, stepper},
     timeline::Slot,
 };
-use crate::{cabin::State, plan::Plan};
+use crate::{physics::cabin::State, plan::Plan};
 
 /// Runs the days of a scene with given inputs.
 ///

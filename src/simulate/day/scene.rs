@@ -2,12 +2,12 @@
 
 use super::sky::{COARSE_STEPS_PER_HOUR, Heavens, STEPS_PER_HOUR, Where};
 use crate::{
-    plan::{Plan, day::DayField as D, path::Path},
-    weather::{
+    physics::weather::{
         date::{Date, Moment},
         site::Site,
         sun::events::{Daylight, Horizon, daylight},
     },
+    plan::{Plan, day::DayField as D, path::Path},
 };
 
 /// Place, date and the sun over the days.

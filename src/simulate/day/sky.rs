@@ -6,19 +6,19 @@
 
 use super::outdoors::{Air, SunShare, Weather};
 use crate::{
-    cabin::Figures,
-    plan::day::Imported,
-    quantity::celsius,
-    supply::solar::{
+    physics::cabin::Figures,
+    physics::solar::{
         self, Array,
         plane::{Light, Plane, SkyModel, Sun},
     },
-    weather::{
+    physics::weather::{
         clear_sky::{Irradiance, Sky, extraterrestrial_w_m2, split},
         date::{Date, Moment},
         site::Site,
         sun::position,
     },
+    plan::day::Imported,
+    quantity::celsius,
 };
 
 /// Steps an hour: the coefficients of cabin, unit and bank stay through a step.

@@ -7,8 +7,8 @@ use super::{
     record::{COLDEST_C, DaySum, EnergySum, Happening, Outcome},
 };
 use crate::{
-    bank::Held,
-    cabin::{HeatBook, Running, State, Stepper, Thermostat, WaterBook},
+    physics::battery::Held,
+    physics::cabin::{HeatBook, Running, State, Stepper, Thermostat, WaterBook},
     quantity::{celsius, hours, in_joules_per_kelvin, kelvin_steps},
     simulate::Stop,
 };

@@ -1,9 +1,9 @@
 //! One mode of one unit: what it takes from the bank and out of the cabin.
 
 use crate::{
-    air::{self, Coil, CurveSet, Humidity, MoistAir},
-    cabin::{Cooling, WetCoil},
-    circuit::Branch,
+    physics::air::{self, Coil, CurveSet, Humidity, MoistAir},
+    physics::cabin::{Cooling, WetCoil},
+    physics::circuit::Branch,
     plan::{
         Feed, Plan,
         cooling::{Control, CoolingField as C},

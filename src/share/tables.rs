@@ -1,0 +1,207 @@
+//! The tables of an answer, in the order of the page.
+
+use super::{
+    day_tables,
+    figure::Figure,
+    table::{Cell, Table},
+};
+use crate::{
+    answer::{Answer, RunAnswer},
+    plan::{
+        Figure as Number, Plan, Show,
+        path::{BankField as B, Path, UnitField as U},
+        wiring::WiringField as W,
+    },
+    range::Unit,
+    study::sizing::{Found, Sizing},
+    study::spread,
+    text::{self, hand_on},
+};
+
+/// Every table there is: runs, what was asked, the hot day, claims with air side and
+/// price, the plan, and the numbers behind each figure.
+#[must_use]
+pub fn tables(plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
+    let curves = figures.iter().filter_map(Figure::table);
+    let days = answer.day.iter();
+    let days = days.flat_map(|day| day_tables::day(plan, day));
+    [runs(plan, answer), sizes(plan, answer)]
+        .into_iter()
+        .chain(days)
+        .chain([day_tables::claims(plan, answer)])
+        .chain(day_tables::beside_claims(plan, answer))
+        .filter(|table| !table.rows.is_empty())
+        .chain([plan_table(plan)])
+        .chain(curves)
+        .collect()
+}
+
+fn runs(plan: &Plan, answer: &Answer) -> Table {
+    Table {
+        title: hand_on::TABLE_RUNS.into(),
+        heads: hand_on::RUN_HEADS.map(String::from).into(),
+        rows: answer.runs.iter().map(|run| run_row(plan, run)).collect(),
+    }
+}
+
+fn run_row(plan: &Plan, run: &RunAnswer) -> Vec<Cell> {
+    vec![
+        text::mode_name(plan, run.unit, run.mode).into(),
+        text::unit_name(plan, run.unit).into(),
+        text::bank_in_words(plan, run.bank).into(),
+        run.hours_h.likely.into(),
+        run.hours_h.low.into(),
+        run.hours_h.high.into(),
+        hand_on::until(plan, run).into(),
+        text::stop_phrase(&run.stop).into(),
+        run.mean_w.into(),
+        run.mean_a.into(),
+        run.drawn_ah.into(),
+        run.drawn_wh.into(),
+        run.unit_wh.into(),
+        run.lost_wh.into(),
+    ]
+}
+
+fn sizes(plan: &Plan, answer: &Answer) -> Table {
+    Table {
+        title: hand_on::TABLE_SIZES.into(),
+        heads: hand_on::SIZE_HEADS.map(String::from).into(),
+        rows: answer
+            .sizing
+            .iter()
+            .flat_map(|sizing| size_rows(plan, sizing))
+            .collect(),
+    }
+}
+
+/// A row for each number that was found.
+fn size_rows(plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
+    let found: Vec<(&str, f64, &str)> = match &sizing.found {
+        Found::Hours { hours_h } => vec![(hand_on::SIZE_HOURS, *hours_h, "h")],
+        Found::Draw { draw, unit } => {
+            vec![(
+                hand_on::SIZE_DRAW,
+                *draw,
+                text::unit_sign(*unit, Show::METRIC),
+            )]
+        }
+        Found::Depth { depth_percent } => vec![(hand_on::SIZE_DEPTH, *depth_percent, "%")],
+        Found::Bank(needed) => {
+            let [ah, wh, reserve_ah, reserve_wh, blocks, new, aged] = hand_on::SIZE_BANK;
+            vec![
+                (ah, needed.needed_ah, "Ah"),
+                (wh, needed.needed_wh, "Wh"),
+                (reserve_ah, needed.with_reserve_ah, "Ah"),
+                (reserve_wh, needed.with_reserve_wh, "Wh"),
+                (blocks, f64::from(needed.blocks_count), ""),
+                (new, needed.hours_new_h, "h"),
+                (aged, needed.hours_aged_h, "h"),
+            ]
+        }
+        Found::None => Vec::new(),
+    };
+    let row = |(what, value, sign): (&str, f64, &str)| {
+        vec![
+            text::bank_in_words(plan, sizing.bank).into(),
+            text::full_mode_name(plan, sizing.unit, sizing.mode).into(),
+            sizing.wanted_h.into(),
+            what.into(),
+            value.into(),
+            sign.into(),
+        ]
+    };
+    found.into_iter().map(row).collect()
+}
+
+/// Every number that the answer rests on, stated or assumed.
+fn plan_table(plan: &Plan) -> Table {
+    let chemistries = plan.banks.iter().enumerate().map(|(bank, the_bank)| {
+        let name = text::chemistry_name(the_bank.chemistry);
+        let key = format!("banks[{bank}].chemistry");
+        let of = text::bank_in_words(plan, bank);
+        choice_row(of, text::words::CHEMISTRY, name, key)
+    });
+    let feeds = plan.units.iter().enumerate().map(|(unit, the_unit)| {
+        let key = format!("units[{unit}].feed.kind");
+        let of = text::unit_name(plan, unit);
+        choice_row(
+            of,
+            text::words::FEED,
+            hand_on::feed_name(&the_unit.feed),
+            key,
+        )
+    });
+    let paths = plan.paths().into_iter().filter(|&path| counts(plan, path));
+    let numbers = paths.filter_map(|path| {
+        let figure = plan.figure(path)?;
+        Some(number_row(plan, path, figure))
+    });
+    Table {
+        title: hand_on::TABLE_PLAN.into(),
+        heads: hand_on::PLAN_HEADS.map(String::from).into(),
+        rows: chemistries.chain(feeds).chain(numbers).collect(),
+    }
+}
+
+/// Whether a number has a part in this plan's answer: no cable where none is.
+pub(super) fn counts(plan: &Plan, path: Path) -> bool {
+    match path {
+        Path::Unit(unit, U::CableAreaMm2 | U::CableTemperatureC) => plan
+            .number(Path::Unit(unit, U::CableLengthM))
+            .is_some_and(|meters| meters > 0.0),
+        Path::Bank(bank, B::PeukertExponent) => plan
+            .banks
+            .get(bank)
+            .is_some_and(|bank| bank.chemistry.is_lead_acid()),
+        // Assumed where its length says that it is there.
+        Path::Wiring(W::DistributionMm2) => plan.wiring.distribution_m.is_some(),
+        // Many, and of no part in hours or banks: those that are typed.
+        Path::Wiring(_) | Path::Laid(..) => plan.stated(path).is_some(),
+        _ => true,
+    }
+}
+
+fn choice_row(of: String, what: &str, choice: &str, key: String) -> Vec<Cell> {
+    let empty = || Cell::Empty;
+    let stated = hand_on::STATED.into();
+    vec![
+        of.into(),
+        what.into(),
+        choice.into(),
+        empty(),
+        empty(),
+        empty(),
+        stated,
+        key.into(),
+    ]
+}
+
+fn number_row(plan: &Plan, path: Path, figure: Number) -> Vec<Cell> {
+    let unit = path.range().map_or(Unit::Number, |range| range.unit);
+    let is_stated = plan.stated(path).is_some();
+    let stated = if is_stated {
+        hand_on::STATED
+    } else {
+        hand_on::ASSUMED
+    };
+    // A clock time is a text, so that no spreadsheet makes a date of its minutes.
+    let value = match unit {
+        Unit::ClockMinute => text::value_text(figure.value, unit, Show::METRIC).into(),
+        _ if is_stated => Cell::Stated(figure.value),
+        _ => figure.value.into(),
+    };
+    let has_origin = plan.has_origin(path);
+    let origin = has_origin.then(|| text::origin_name(figure.from));
+    let spread = has_origin.then(|| spread::percent_of(path, figure));
+    vec![
+        hand_on::part_of(plan, path).into(),
+        text::field_label(path).into(),
+        value,
+        text::unit_sign(unit, Show::METRIC).into(),
+        origin.map_or(Cell::Empty, Cell::from),
+        spread.into(),
+        stated.into(),
+        path.to_string().into(),
+    ]
+}

@@ -1,0 +1,333 @@
+//! The answer in sentences.
+
+use super::number::{clock_after, duration, plain, with_unit};
+use crate::{
+    answer::{Answer, BankFacts, RunAnswer},
+    plan::Plan,
+    simulate::Stop,
+    study::sizing::{Found, NeededBank, Sizing},
+};
+
+/// The user's own name of a mode.
+#[must_use]
+pub fn mode_name(plan: &Plan, unit: usize, mode: usize) -> String {
+    let name = plan.mode(unit, mode).map_or("", |mode| mode.name.trim());
+    if name.is_empty() {
+        format!("Mode {}", mode + 1)
+    } else {
+        name.into()
+    }
+}
+
+/// The user's own name of a unit.
+#[must_use]
+pub fn unit_name(plan: &Plan, unit: usize) -> String {
+    let name = plan.units.get(unit).map_or("", |unit| unit.name.trim());
+    if name.is_empty() {
+        format!("Unit {}", unit + 1)
+    } else {
+        name.into()
+    }
+}
+
+/// A bank's name: the user's own, or what it is made of.
+#[must_use]
+pub fn bank_in_words(plan: &Plan, bank: usize) -> String {
+    let Some(the_bank) = plan.banks.get(bank) else {
+        return String::new();
+    };
+    if !the_bank.name.trim().is_empty() {
+        return the_bank.name.trim().into();
+    }
+    let ah = the_bank.block_rated_ah.value * f64::from(the_bank.parallel_count);
+    format!(
+        "{} {}",
+        with_unit(the_bank.nominal_v(), "V"),
+        with_unit(ah, "Ah")
+    )
+}
+
+/// The first sentence of the page: what one run comes to.
+#[must_use]
+pub fn run_sentence(plan: &Plan, run: &RunAnswer) -> String {
+    let name = mode_name(plan, run.unit, run.mode);
+    let hours = run.hours_h.likely;
+    if hours <= 0.0 {
+        return format!("{name} does not start: {}.", stop_phrase(&run.stop));
+    }
+    if hours >= WITHIN_A_DAY_H {
+        return format!("{name} runs {}.", duration(hours));
+    }
+    let until = clock_after(plan.night.start_clock_min, hours);
+    format!("{name} runs {}, until about {until}.", duration(hours))
+}
+
+/// Beyond this a clock time alone would be read as tomorrow's.
+pub(super) const WITHIN_A_DAY_H: f64 = 22.0;
+
+/// How sure that is, and what ends it.
+#[must_use]
+pub fn run_detail(run: &RunAnswer) -> String {
+    if run.hours_h.likely <= 0.0 {
+        return String::new();
+    }
+    format!(
+        "{} to {}, by how well the numbers are known. It ends {}.",
+        duration(run.hours_h.low),
+        duration(run.hours_h.high),
+        stop_phrase(&run.stop)
+    )
+}
+
+/// One run beside its bar: hours and the end's clock time.
+#[must_use]
+pub fn run_short(plan: &Plan, run: &RunAnswer) -> String {
+    match run.hours_h.likely {
+        hours if hours <= 0.0 => "does not start".into(),
+        hours if hours < WITHIN_A_DAY_H => {
+            format!(
+                "{}, to {}",
+                duration(hours),
+                clock_after(plan.night.start_clock_min, hours)
+            )
+        }
+        hours => duration(hours),
+    }
+}
+
+/// How a run ends, after "It ends" or "does not start:".
+#[must_use]
+pub fn stop_phrase(stop: &Stop) -> String {
+    match *stop {
+        Stop::ChargeFloor { kept_percent } if kept_percent < 0.5 => "when the bank is empty".into(),
+        Stop::ChargeFloor { kept_percent } => {
+            format!("at the {} that you keep back", with_unit(kept_percent, "%"))
+        }
+        Stop::OwnCutOff { cutoff_v } => {
+            format!("at the battery’s own cut-off, {}", with_unit(cutoff_v, "V"))
+        }
+        Stop::CurrentLimit { limit_a } => {
+            format!("at the bank’s current limit, {}", with_unit(limit_a, "A"))
+        }
+        Stop::UnitCutOff { cutoff_v } => {
+            format!(
+                "at the unit’s own cut-off, {} at its terminals",
+                with_unit(cutoff_v, "V")
+            )
+        }
+        Stop::InverterCutOff { cutoff_v } => {
+            format!(
+                "at the inverter’s cut-off, {} at its input",
+                with_unit(cutoff_v, "V")
+            )
+        }
+        Stop::InverterLimit { limit_w } => {
+            format!("the inverter gives at most {}", with_unit(limit_w, "W"))
+        }
+        Stop::ConverterLimit { limit_a } => {
+            format!("the converter gives at most {}", with_unit(limit_a, "A"))
+        }
+        Stop::NoCurrentCarriesIt => {
+            "where no current can carry the power through the cable and the bank".into()
+        }
+    }
+}
+
+/// What was asked, answered in a sentence.
+#[must_use]
+pub fn sizing_sentence(plan: &Plan, sizing: &Sizing) -> String {
+    let name = mode_name(plan, sizing.unit, sizing.mode);
+    let wanted = duration(sizing.wanted_h);
+    match &sizing.found {
+        Found::Hours { hours_h } => format!("{name} runs {} on this bank.", duration(*hours_h)),
+        // The Ah that the count was rounded up from: one number, one meaning. What
+        // a new bank would need with nothing in reserve stands in the table below.
+        Found::Bank(needed) => format!(
+            "{name} for {wanted} needs {} ({}) with ageing and margin: {}.",
+            with_unit(needed.with_reserve_ah, "Ah"),
+            with_unit(needed.with_reserve_wh, "Wh"),
+            blocks_in_words(needed)
+        ),
+        Found::Draw { draw, unit } => format!(
+            "For {wanted} on this bank {name} may draw {} at the most.",
+            super::value_text(*draw, *unit, plan.show)
+        ),
+        Found::Depth { depth_percent } => format!(
+            "For {wanted} of {name} this bank goes {} down.",
+            with_unit(*depth_percent, "%")
+        ),
+        Found::None => format!("Nothing within reach gives {wanted} of {name}."),
+    }
+}
+
+/// The whole batteries that carry it, with their reserve.
+#[must_use]
+pub fn blocks_in_words(needed: &NeededBank) -> String {
+    let batteries = if needed.blocks_count == 1 {
+        "battery like this one"
+    } else {
+        "batteries like these"
+    };
+    let layout = match (needed.series_count, needed.parallel_count) {
+        (1, 1) => String::new(),
+        (1, parallel) => format!(" ({parallel} in parallel)"),
+        (series, 1) => format!(" ({series} in series)"),
+        (series, parallel) => format!(" ({series} in series, {parallel} strings)"),
+    };
+    format!("{} {batteries}{layout}", needed.blocks_count)
+}
+
+/// A run's name beside its bar: the mode, and the bank or unit where there are several.
+#[must_use]
+pub fn run_title(plan: &Plan, answer: &Answer, run: &RunAnswer) -> String {
+    let mut title = full_mode_name(plan, run.unit, run.mode);
+    if plan.banks.len() > 1 && answer.banks.len() > 1 {
+        title = format!("{title}, {}", bank_in_words(plan, run.bank));
+    }
+    title
+}
+
+/// What a bank is, holds and gives, under its fields.
+#[must_use]
+pub fn bank_sentence(facts: &BankFacts) -> String {
+    let measured = match (
+        facts.measured_of_rated_ah_percent,
+        facts.measured_of_rated_wh_percent,
+    ) {
+        (Some(ah), Some(wh)) => format!(
+            " Measured: {} of the labelled charge, {} of the labelled energy.",
+            percent(ah),
+            percent(wh)
+        ),
+        (Some(ah), None) => format!(" Measured: {} of the labelled charge.", percent(ah)),
+        (None, Some(wh)) => format!(" Measured: {} of the labelled energy.", percent(wh)),
+        (None, None) => String::new(),
+    };
+    let blocks = if facts.blocks_count == 1 {
+        "block"
+    } else {
+        "blocks"
+    };
+    format!(
+        "{} {blocks}, {}, {} by the label; {} and {} of it to use.{measured}",
+        facts.blocks_count,
+        with_unit(facts.nominal_v, "V"),
+        with_unit(facts.rated_wh, "Wh"),
+        with_unit(facts.usable_ah, "Ah"),
+        with_unit(facts.usable_wh, "Wh")
+    )
+}
+
+fn percent(value: f64) -> String {
+    format!("{}\u{202f}%", super::number::fixed(value, 1))
+}
+
+/// Hours of the chosen blocks, new and aged.
+#[must_use]
+pub fn new_and_aged(new_h: f64, aged_h: f64) -> String {
+    format!(
+        "{} when new, {} when aged",
+        duration(new_h),
+        duration(aged_h)
+    )
+}
+
+/// A title with its number where there are several.
+#[must_use]
+pub fn numbered(title: &str, index: usize, count: usize) -> String {
+    if count > 1 {
+        format!("{title} {}", index + 1)
+    } else {
+        title.into()
+    }
+}
+
+/// A mode's name, with its unit's where there are several.
+#[must_use]
+pub fn full_mode_name(plan: &Plan, unit: usize, mode: usize) -> String {
+    let name = mode_name(plan, unit, mode);
+    if plan.units.len() > 1 {
+        format!("{name}, {}", unit_name(plan, unit))
+    } else {
+        name
+    }
+}
+
+/// A sizing's sentence, with its bank's name where there are several.
+#[must_use]
+pub fn sizing_answer(plan: &Plan, sizing: &Sizing) -> String {
+    let sentence = sizing_sentence(plan, sizing);
+    if plan.banks.len() > 1 {
+        format!("{}: {sentence}", bank_in_words(plan, sizing.bank))
+    } else {
+        sentence
+    }
+}
+
+/// A source after its sentence.
+#[must_use]
+pub fn in_brackets(source: &str) -> String {
+    format!(" ({source})")
+}
+
+/// The fold of how a unit is fed.
+#[must_use]
+pub fn feed_title(unit: &str) -> String {
+    format!("{unit}: feed and cable")
+}
+
+/// The fold of a mode's duty.
+#[must_use]
+pub fn duty_title(mode: &str) -> String {
+    format!("{mode}: time on and standby")
+}
+
+/// One input's part in the spread.
+#[must_use]
+pub fn share_sentence(share: &crate::study::spread::Share) -> String {
+    format!(
+        "{}: {} (may cost {}, may gain {})",
+        super::field_label(share.field),
+        share_in_words(share.share_percent),
+        duration(share.lost_h),
+        duration(share.gained_h)
+    )
+}
+
+/// Whose uncertainty makes the band, in words.
+fn share_in_words(share_percent: f64) -> &'static str {
+    match share_percent {
+        60.0.. => "most of it",
+        30.0.. => "much of it",
+        10.0.. => "some of it",
+        _ => "a little",
+    }
+}
+
+/// What a bank holds and gives, in one line.
+pub(super) fn bank_line(facts: &BankFacts) -> String {
+    format!(
+        "{} held, {} of it to use, {} nominal",
+        with_unit(facts.held_ah, "Ah"),
+        with_unit(facts.usable_wh, "Wh"),
+        with_unit(facts.nominal_v, "V")
+    )
+}
+
+/// The longest and the shortest run of an answer, for takeaways.
+pub(super) fn extremes(answer: &Answer) -> Option<(&RunAnswer, &RunAnswer)> {
+    let by_hours = |a: &&RunAnswer, b: &&RunAnswer| a.hours_h.likely.total_cmp(&b.hours_h.likely);
+    Some((
+        answer.runs.iter().min_by(by_hours)?,
+        answer.runs.iter().max_by(by_hours)?,
+    ))
+}
+
+/// A number for a sentence about a chart.
+pub(super) fn plain_hours(hours: f64) -> String {
+    if hours >= 10.0 {
+        format!("{}\u{202f}h", plain(hours.round()))
+    } else {
+        duration(hours)
+    }
+}

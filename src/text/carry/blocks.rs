@@ -1,0 +1,137 @@
+//! Sentences on the blocks and the panels.
+
+use super::{
+    fuse_kind_name,
+    said::{THIN, amps, degrees, volts},
+    take_off_name,
+};
+use crate::{
+    answer::wiring::{BankLimits, Burden, SolarSide, Verdict},
+    plan::Plan,
+    text::number::plain,
+};
+
+/// The blocks in one line under the answer.
+#[must_use]
+pub fn blocks_line(bank: &BankLimits) -> String {
+    let running = bank.continuous;
+    let who = if bank.parallel_count > 1 {
+        "The block that works hardest gives"
+    } else {
+        "The bank gives"
+    };
+    let limit = match running.limit_a {
+        Some(limit_a) => format!("of the {} it may", amps(limit_a)),
+        None => "; how much it may was not said".into(),
+    };
+    let sep = if running.limit_a.is_some() { " " } else { "" };
+    format!("{who} {}{sep}{limit}.", amps(running.worst_a))
+}
+
+/// A row of what the blocks are asked: the whole, the worst, the limit.
+#[must_use]
+pub fn burden_row(burden: &Burden) -> [String; 4] {
+    [
+        amps(burden.total_a),
+        amps(burden.worst_a),
+        burden.limit_a.map_or_else(|| "not said".into(), amps),
+        verdict_name(burden.verdict).into(),
+    ]
+}
+
+/// A verdict on what a block bears.
+#[must_use]
+pub const fn verdict_name(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Carries => "enough",
+        Verdict::Fails => "too little",
+        Verdict::NotSaid => "not said",
+        Verdict::NotJudged => "not judged yet",
+    }
+}
+
+/// How the burden hangs on the take-off.
+#[must_use]
+pub fn take_off_line(bank: &BankLimits) -> Option<String> {
+    if bank.by_take_off.is_empty() {
+        return None;
+    }
+    let each = bank
+        .by_take_off
+        .iter()
+        .map(|one| format!("{} with {}", amps(one.worst_a), take_off_name(one.take_off)));
+    let even_a = bank.continuous.total_a / f64::from(bank.parallel_count);
+    Some(format!(
+        "An even share is {}. The block that works hardest gives {}. (Kirchhoff’s laws over blocks and links.)",
+        amps(even_a),
+        each.collect::<Vec<_>>().join(", ")
+    ))
+}
+
+/// The fuse of each string of blocks.
+#[must_use]
+pub fn string_fuse_line(bank: &BankLimits) -> Option<String> {
+    let rating_a = bank.string_fuse_a?;
+    let fault = bank.string_fault_a.map_or_else(String::new, |fault_a| {
+        let kinds = bank.string_kinds.iter().filter(|one| one.suits);
+        let kinds: Vec<&str> = kinds.map(|one| fuse_kind_name(one.kind)).collect();
+        let which = match kinds.as_slice() {
+            [] => "no kind listed here breaks that: ask the maker".to_owned(),
+            kinds => format!("{} will do", kinds.join(", ")),
+        };
+        format!(" It must break {}: {which}.", amps(fault_a))
+    });
+    Some(format!(
+        "Each of the {} strings has its own fuse, {}, where its lead bears that.{fault}",
+        bank.parallel_count,
+        amps(rating_a)
+    ))
+}
+
+/// How the start is held against the blocks.
+#[must_use]
+pub fn start_line(bank: &BankLimits) -> Option<String> {
+    bank.start_by_continuous.then(|| {
+        format!(
+            "The surge of {}{THIN}ms is held against the continuous limit: no peak that lasts so long was said.",
+            plain(bank.start_ms)
+        )
+    })
+}
+
+/// The panels’ side, sentence by sentence.
+#[must_use]
+pub fn solar_lines(plan: &Plan, side: &SolarSide) -> Vec<String> {
+    let from = if side.short_circuit_stated {
+        "by their label"
+    } else {
+        "worked out from their watts, 8 % above the best current (common practice)"
+    };
+    let mut lines = vec![format!(
+        "{} in short circuit, {from}: wire and fuse for 1.25 × 1.25 times that, {} (NFPA 70 section 690.8, from memory).",
+        amps(side.short_circuit_a),
+        amps(side.design_a)
+    )];
+    let limit = match (side.controller_limit_v, side.within) {
+        (Some(limit_v), Some(true)) => format!("the controller bears {}", volts(limit_v)),
+        (Some(limit_v), _) => format!(
+            "the controller bears {} only, and a moment above it can destroy it",
+            volts(limit_v)
+        ),
+        (None, _) => "what the controller bears was not said".into(),
+    };
+    lines.push(format!(
+        "On a morning of {} the longest string stands at {} with no current; {limit} (NFPA 70 section 690.7, from memory).",
+        degrees(plan, side.coldest_c),
+        volts(side.cold_open_v)
+    ));
+    lines.push(match side.string_fuse_a {
+        Some(rating_a) => format!(
+            "{} strings in parallel: each with its own fuse, {}.",
+            side.strings_count,
+            amps(rating_a)
+        ),
+        None => "Fewer than three strings in parallel: none needs a fuse of its own (NFPA 70 section 690.9, from memory).".into(),
+    });
+    lines
+}

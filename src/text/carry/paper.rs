@@ -1,0 +1,200 @@
+//! The electrician's sheet: the same, as short as a table wants it.
+
+use super::{
+    leg_name, place_name, rule_name,
+    said::{amps, degrees, percent, size_text, volts},
+    strands_name, take_off_name, words,
+};
+use crate::{
+    answer::wiring::{LegAnswer, LegNote, SizeFigures, WiringAnswer},
+    plan::{
+        Feed, Path, Plan,
+        wiring::{LaidField as L, Leg, Strands},
+    },
+    range::Unit,
+    text::{
+        chemistry_name,
+        hand_on::plan_value,
+        number::{fixed, with_unit},
+        unit_name,
+    },
+};
+
+/// What the wiring hangs on: bank, volts, chemistry, unit and how that is fed.
+#[must_use]
+pub fn system_on_paper(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
+    let mut lines = Vec::new();
+    if let Some(bank) = plan.banks.first() {
+        let reading = bank.reading();
+        let low = low_v(answer).map_or_else(String::new, |low_v| {
+            format!(", {} at its lowest", volts(low_v))
+        });
+        lines.push(format!(
+            "Bank: {}; {} in series, {} in parallel, each {} and {}; {} nominal, {} while charging{low}.",
+            chemistry_name(bank.chemistry),
+            bank.series_count,
+            bank.parallel_count,
+            with_unit(reading.volts, "V"),
+            with_unit(bank.block_rated_ah.value, "Ah"),
+            with_unit(bank.nominal_v(), "V"),
+            volts(answer.charge_v)
+        ));
+    }
+    if let Some(unit) = plan.units.get(plan.night.asked_unit) {
+        let rated = |limit: Option<String>| limit.unwrap_or_else(|| "rating not said".into());
+        let fed = match unit.feed {
+            Feed::Direct => "on the bank itself".to_owned(),
+            Feed::DcDc {
+                output_v, limit_a, ..
+            } => format!(
+                "through a DC-DC converter to {}, {}",
+                with_unit(output_v, "V"),
+                rated(limit_a.map(|limit| with_unit(limit.value, "A")))
+            ),
+            Feed::Inverter { limit_w, .. } => format!(
+                "through an inverter, {}",
+                rated(limit_w.map(|limit| with_unit(limit.value, "W")))
+            ),
+        };
+        let unit = unit_name(plan, plan.night.asked_unit);
+        lines.push(format!("Unit: {unit}, {fed}."));
+    }
+    lines
+}
+
+/// The lowest volts that a leg from the bank is worked out at.
+fn low_v(answer: &WiringAnswer) -> Option<f64> {
+    let from_bank = |leg: &&LegAnswer| matches!(leg.leg, Leg::Distribution | Leg::Unit);
+    let first = answer.legs.iter().find(from_bank);
+    first.map(|leg| leg.source_low_v)
+}
+
+/// Marks what nobody has said.
+fn assumed(text: String, is_assumed: bool) -> String {
+    if is_assumed {
+        format!("{text} ({})", words::ASSUMED)
+    } else {
+        text
+    }
+}
+
+/// A leg's name with its length, marked where that is assumed.
+#[must_use]
+pub fn leg_on_paper(plan: &Plan, leg: &LegAnswer) -> String {
+    let is_taken = |note: &LegNote| matches!(note, LegNote::LengthTaken { .. });
+    let length = plan_value(plan, Unit::Meter, leg.length_m);
+    let length = assumed(length, leg.notes.iter().any(is_taken));
+    format!("{}, {length}", leg_name(leg.leg))
+}
+
+/// Currents: at nominal volts, at the lowest, at the start.
+#[must_use]
+pub fn amps_on_paper(leg: &LegAnswer) -> String {
+    let start = leg.start_a.map_or_else(|| "–".into(), amps);
+    format!("{} / {} / {start}", amps(leg.continuous_a), amps(leg.low_a))
+}
+
+/// The rule that decided.
+#[must_use]
+pub fn decided_on_paper(leg: &LegAnswer) -> String {
+    let rule = leg.needed.iter().find_map(|one| one.decided_by);
+    rule.map_or_else(|| "nothing passes".into(), |rule| rule_name(rule).into())
+}
+
+fn judged(leg: &LegAnswer) -> Option<&SizeFigures> {
+    let smallest = || leg.needed.iter().find_map(|one| one.smallest.as_ref());
+    leg.have.as_ref().or_else(smallest)
+}
+
+/// The drop through what is there, or through the smallest that passes.
+#[must_use]
+pub fn drop_on_paper(leg: &LegAnswer) -> String {
+    let loaded = judged(leg).and_then(|figures| figures.loaded);
+    loaded.map_or_else(
+        || "–".into(),
+        |loaded| {
+            format!(
+                "{} ({}) of {}",
+                volts(loaded.hot_v),
+                percent(loaded.hot_percent),
+                volts(leg.source_low_v)
+            )
+        },
+    )
+}
+
+/// The fuse: recommended, what the conductor bears, what it must break, and the
+/// one that is there.
+#[must_use]
+pub fn fuse_on_paper(leg: &LegAnswer) -> String {
+    let Some(protection) = &leg.protection else {
+        return "–".into();
+    };
+    let named = protection
+        .recommended_a
+        .map_or_else(|| "none fits".into(), amps);
+    let there = protection.fitted_a.map_or_else(String::new, |fitted_a| {
+        format!("; there now {}", amps(fitted_a))
+    });
+    let fault = if protection.fault_is_guess {
+        words::SHEET_FAULT_NOT_SAID.to_owned()
+    } else {
+        amps(protection.fault_a)
+    };
+    format!(
+        "{named} (on {} at most {}), to break {fault} at {}{there}",
+        size_text(&protection.conductor),
+        amps(protection.most_a),
+        volts(protection.charge_v)
+    )
+}
+
+/// What was taken for granted, so that it can be checked on the spot; what nobody
+/// has said is marked.
+#[must_use]
+pub fn taken_for(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
+    let wiring = &plan.wiring;
+    let place = assumed(
+        place_name(wiring.place_taken()).into(),
+        wiring.place.is_none(),
+    );
+    let take_off = assumed(
+        take_off_name(wiring.take_off_taken()).into(),
+        wiring.take_off.is_none(),
+    );
+    let mut lines = vec![format!(
+        "The system is {place}; the cables leave the bank {take_off}; it charges up to {}.",
+        volts(answer.charge_v)
+    )];
+    lines.extend(answer.legs.iter().map(|leg| laid_on_paper(plan, leg)));
+    lines
+}
+
+fn laid_on_paper(plan: &Plan, leg: &LegAnswer) -> String {
+    let laid = plan.wiring.laid(leg.leg);
+    let marked = |field, text: fn(&Plan, f64) -> String| {
+        let path = Path::Laid(leg.leg, field);
+        let number = plan.number(path).unwrap_or_default();
+        assumed(text(plan, number), plan.stated(path).is_none())
+    };
+    let strands = assumed(
+        strands_name(laid.strands.unwrap_or(Strands::Fine)).into(),
+        laid.strands.is_none(),
+    );
+    let engine = if laid.engine_space {
+        ", through an engine space"
+    } else {
+        ""
+    };
+    format!(
+        "{}: insulation {}, lugs {}, air {}, {} in the bundle, {strands}{engine}.",
+        leg_name(leg.leg),
+        marked(L::InsulationC, degrees),
+        marked(L::TerminalC, degrees),
+        marked(L::AirC, degrees),
+        marked(L::BundledCount, |_, count| format!(
+            "{} conductors",
+            fixed(count, 0)
+        )),
+    )
+}

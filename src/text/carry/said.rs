@@ -1,0 +1,256 @@
+//! The answer as a sentence, each cable as a line, and how numbers are written.
+
+use super::{fuse::fuse_fault, leg_name, words};
+use crate::{
+    answer::wiring::{
+        LegAnswer, Needed, Open, RuleName, SizeFigures, SizeName, SizeSystem, Verdict, WiringAnswer,
+    },
+    plan::{Path, Plan, part::Choice, wiring::Leg},
+    range::Unit,
+    text::{
+        hand_on::plan_value,
+        number::{fixed, with_unit},
+    },
+};
+
+/// A thin space before a unit.
+pub(super) const THIN: char = '\u{202f}';
+
+/// Amps, from a thousand up as kiloamps.
+#[must_use]
+pub fn amps(value: f64) -> String {
+    if value >= 1000.0 {
+        with_unit(value / 1000.0, "kA")
+    } else {
+        with_unit(value, "A")
+    }
+}
+
+pub(super) fn volts(value: f64) -> String {
+    format!("{}{THIN}V", fixed(value, 2))
+}
+
+pub(super) fn percent(value: f64) -> String {
+    let decimals = usize::from(value < 10.0);
+    format!("{}{THIN}%", fixed(value, decimals))
+}
+
+pub(super) fn degrees(plan: &Plan, celsius: f64) -> String {
+    plan_value(plan, Unit::Celsius, celsius.round())
+}
+
+/// A size as it is sold: `6 AWG` or `16 mm²`.
+#[must_use]
+pub fn size_text(size: &SizeName) -> String {
+    match size.system {
+        SizeSystem::Awg => format!("{}{THIN}AWG", size.gauge),
+        SizeSystem::Metric => with_unit(size.area_mm2, "mm²"),
+    }
+}
+
+/// Both smallest sizes: `8 AWG or 10 mm²`.
+#[must_use]
+pub fn both_sizes(needed: &[Needed]) -> String {
+    let smallest = needed.iter().filter_map(|one| one.smallest.as_ref());
+    let texts: Vec<String> = smallest.map(|one| size_text(&one.size)).collect();
+    match texts.as_slice() {
+        [] => "no size there is".into(),
+        texts => texts.join(" or "),
+    }
+}
+
+/// The cable of a leg within a sentence.
+const fn the_cable(leg: Leg) -> &'static str {
+    match leg {
+        Leg::Distribution => "the cable to the distribution",
+        Leg::Unit => "the cable to the unit",
+        Leg::Charger => "the charger’s cable",
+        Leg::Panel => "the panels’ cable",
+    }
+}
+
+/// What is wrong with a leg, in a few words; nothing if it carries.
+fn trouble(leg: &LegAnswer) -> Option<String> {
+    let cable = the_cable(leg.leg);
+    let have = leg.have.as_ref()?;
+    let size = size_text(&have.size);
+    if have.loaded.is_none() {
+        return Some(format!("no current carries the power through {cable}"));
+    }
+    let hot = have.loaded?;
+    if have.fails.contains(&RuleName::Ampacity) {
+        return Some(format!(
+            "{cable} ({size}) may not carry {} for hours",
+            amps(hot.current_a)
+        ));
+    }
+    if have.fails.contains(&RuleName::Drop) {
+        return Some(format!("{cable} drops {}", percent(hot.hot_percent)));
+    }
+    if have.fails.contains(&RuleName::FuseFit) {
+        return Some(format!(
+            "no fuse that bears the load protects {cable} ({size})"
+        ));
+    }
+    if have.fails.contains(&RuleName::MechanicalMinimum) {
+        return Some(format!("{cable} is thinner than the law’s thinnest"));
+    }
+    let fault = leg.protection.as_ref()?.fitted_faults.first()?;
+    Some(format!("{} in {cable} {}", "the fuse", fuse_fault(*fault)))
+}
+
+/// What the page answers, as a sentence.
+#[must_use]
+pub fn headline(answer: &WiringAnswer) -> String {
+    let failing = answer
+        .legs
+        .iter()
+        .filter(|leg| leg.verdict == Verdict::Fails);
+    let mut troubles: Vec<String> = failing.filter_map(trouble).collect();
+    if let Some(bank) = &answer.bank {
+        let burdens = [(bank.continuous, "for hours"), (bank.start, "at the start")];
+        for (burden, when) in burdens {
+            if burden.verdict == Verdict::Fails {
+                troubles.push(format!(
+                    "one block is to give {} {when} and may give {}",
+                    amps(burden.worst_a),
+                    amps(burden.limit_a.unwrap_or_default())
+                ));
+            }
+        }
+        if let Some(charge) = bank.charge.filter(|one| one.verdict == Verdict::Fails) {
+            troubles.push(format!(
+                "one block is charged with {} and bears {}",
+                amps(charge.worst_a),
+                amps(charge.limit_a.unwrap_or_default())
+            ));
+        }
+    }
+    if answer
+        .solar
+        .is_some_and(|side| side.verdict == Verdict::Fails)
+    {
+        troubles.push("the panels exceed the controller on the coldest morning".into());
+    }
+    if !troubles.is_empty() {
+        return format!("Not as it stands: {}.", listed(&troubles));
+    }
+    let unit = answer.legs.iter().find(|leg| leg.leg == Leg::Unit);
+    let Some(leg) = unit else {
+        return "Nothing is said of the cable to the unit: a number lies beyond what the tables cover.".into();
+    };
+    if leg.have.is_none() {
+        return format!(
+            "Not judged yet: the cable to the unit is not named. It needs {}.",
+            both_sizes(&leg.needed)
+        );
+    }
+    let (Verdict::Carries, Some(hot)) = (
+        answer.verdict,
+        leg.have.as_ref().and_then(|have| have.loaded),
+    ) else {
+        return format!(
+            "Not judged yet: it hangs on what is not said or only guessed. Give {}.",
+            open_names(&answer.open)
+        );
+    };
+    let yes = if crate::answer::wiring::is_beyond_fifty(answer.charge_v) {
+        "Only by tables that end at 50 V, which this bank passes while it charges"
+    } else {
+        "Yes, as far as you said"
+    };
+    format!(
+        "{yes}: the cable to the unit carries {} and drops {}{}.",
+        amps(hot.current_a),
+        percent(hot.hot_percent),
+        open_ends(answer)
+    )
+}
+
+/// The fields that a verdict waits for, by name: three of them, the rest by number.
+#[must_use]
+pub fn open_names(open: &[Open]) -> String {
+    let named: Vec<String> = open
+        .iter()
+        .take(3)
+        .map(|&one| format!("“{}”", open_name(one)))
+        .collect();
+    match open.len().saturating_sub(3) {
+        0 => named.join(", "),
+        more => format!("{} and {more} more", named.join(", ")),
+    }
+}
+
+/// What is to be said, as its field calls it, with the cable where several have it.
+#[must_use]
+pub fn open_name(open: Open) -> String {
+    match open {
+        Open::FuseKind => words::FUSE_KIND.into(),
+        Open::Field(path) => {
+            let leg = Leg::ALL.iter().find(|&&leg| {
+                let of_leg = |at: Path| matches!(at, Path::Laid(of, _) if of == leg);
+                of_leg(path) || leg.run_paths(0).contains(&path)
+            });
+            let label = crate::text::field_label(path);
+            leg.map_or_else(
+                || label.into(),
+                |&leg| format!("{label} ({})", leg_name(leg)),
+            )
+        }
+    }
+}
+
+/// What was not said, after a yes.
+fn open_ends(answer: &WiringAnswer) -> String {
+    let legs = answer.legs.iter();
+    match legs.filter(|leg| leg.verdict == Verdict::NotSaid).count() {
+        0 => String::new(),
+        1 => "; one more cable is not named yet".into(),
+        several => format!("; {several} more cables are not named yet"),
+    }
+}
+
+/// Two of them in full, the rest by number.
+fn listed(troubles: &[String]) -> String {
+    match troubles {
+        [first, second, rest @ ..] if !rest.is_empty() => {
+            format!("{first}; {second}; and {} more below", rest.len())
+        }
+        all => all.join("; and "),
+    }
+}
+
+/// A leg in one line: what is there and how it fares.
+#[must_use]
+pub fn leg_line(leg: &LegAnswer) -> String {
+    let Some(have) = &leg.have else {
+        return format!("not named yet, needs {}", both_sizes(&leg.needed));
+    };
+    let size = size_text(&have.size);
+    match leg.verdict {
+        Verdict::Carries => format!("{size} carries it"),
+        Verdict::Fails => match trouble_short(leg, have) {
+            Some(short) => format!("{size}: {short}"),
+            None => size,
+        },
+        Verdict::NotSaid | Verdict::NotJudged => {
+            format!("{size}: not judged yet, give {}", open_names(&leg.open))
+        }
+    }
+}
+
+fn trouble_short(leg: &LegAnswer, have: &SizeFigures) -> Option<String> {
+    let Some(hot) = have.loaded else {
+        return Some("no current carries the power".into());
+    };
+    if let Some(rule) = have.fails.first() {
+        return Some(match rule {
+            RuleName::Ampacity => "too thin for the current".into(),
+            RuleName::FuseFit => "no fuse fits it".into(),
+            RuleName::Drop => format!("drops {}", percent(hot.hot_percent)),
+            RuleName::MechanicalMinimum => "too thin to be laid".into(),
+        });
+    }
+    let fault = leg.protection.as_ref()?.fitted_faults.first()?;
+    Some(format!("its fuse {}", fuse_fault(*fault)))
+}

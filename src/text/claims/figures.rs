@@ -1,0 +1,145 @@
+//! Figures of a claim with their units: as they were typed, or with the digits
+//! that their uncertainty allows.
+
+use super::words;
+use crate::{
+    answer::claims::ClaimAnswer,
+    plan::{
+        Plan, Show,
+        claims::Claimed,
+        entry::{decimals_of, shown, width_shown},
+    },
+    quantity::{in_btu_per_hour, watts},
+    range::Unit,
+    text::{
+        number::{fixed, plain, stated, with_sign, with_unit},
+        unit_sign,
+    },
+};
+
+/// A figure that was worked out, with its unit; with the other unit people use.
+#[must_use]
+pub fn figure_text(about: Claimed, value: f64, units: Show) -> String {
+    in_units(about, units, |unit, units| shown(value, unit, units), plain)
+}
+
+/// A figure that somebody stated: nothing of it is rounded off.
+#[must_use]
+pub fn stated_text(about: Claimed, value: f64, units: Show) -> String {
+    in_units(
+        about,
+        units,
+        |unit, units| shown(value, unit, units),
+        stated,
+    )
+}
+
+/// A number of a claim in the units shown, written as it is to be, and what it is in
+/// the other unit that people use.
+fn in_units(
+    about: Claimed,
+    units: Show,
+    number: impl Fn(Unit, Show) -> f64,
+    write: impl Fn(f64) -> String,
+) -> String {
+    let unit = about.range().unit;
+    let text = with_sign(write(number(unit, units)), unit_sign(unit, units));
+    let other = match about {
+        Claimed::Airflow => {
+            let other = Show {
+                us_units: !units.us_units,
+            };
+            with_unit(number(unit, other), unit_sign(unit, other))
+        }
+        Claimed::Cooling => with_unit(in_btu_per_hour(watts(number(unit, units))), "Btu/h"),
+        _ => return text,
+    };
+    format!("{text} ({other})")
+}
+
+/// What is claimed: a figure, or a range.
+#[must_use]
+pub fn claimed_text(answer: &ClaimAnswer, units: Show) -> String {
+    let text = |value| stated_text(answer.about, value, units);
+    match answer.claimed_most {
+        Some(most) => format!("{} to {}", text(answer.claimed), text(most)),
+        None => text(answer.claimed),
+    }
+}
+
+/// The measured figure alone. One that was typed stands as it was typed; one that
+/// was worked out has as many digits as its uncertainty allows.
+#[must_use]
+pub fn measured_alone(plan: &Plan, answer: &ClaimAnswer) -> String {
+    if is_typed(plan, answer) {
+        return stated_text(answer.about, answer.measured, plan.show);
+    }
+    let unit = answer.about.range().unit;
+    let decimals = match answer.expanded {
+        Some(expanded) if expanded > 0.0 => {
+            decimals_of(width_shown(expanded, unit, plan.show), UNCERTAINTY_DIGITS)
+        }
+        _ => decimals_of(shown(answer.measured, unit, plan.show), 4),
+    };
+    let number = |unit, units| shown(answer.measured, unit, units);
+    in_units(answer.about, plan.show, number, |value| {
+        fixed(value, decimals)
+    })
+}
+
+/// Whether the figure that was judged is one that somebody wrote down.
+#[must_use]
+pub fn is_typed(plan: &Plan, answer: &ClaimAnswer) -> bool {
+    let runs = plan.claims.get(answer.claim).map_or(0, |c| c.runs.len());
+    !answer.from_air && answer.corrected.is_none() && runs < 2
+}
+
+/// The measured figure with its expanded uncertainty, or the word that there is
+/// none.
+#[must_use]
+pub fn measured_text(plan: &Plan, answer: &ClaimAnswer) -> String {
+    let measured = measured_alone(plan, answer);
+    match answer.expanded {
+        Some(expanded) => format!(
+            "{measured} ±{}",
+            uncertainty_text(answer.about, expanded, plan.show)
+        ),
+        None => format!("{measured}, {}", words::NO_ACCURACY),
+    }
+}
+
+/// Digits of an uncertainty: two at most usually suffice (JCGM 100:2008, 7.2.6).
+const UNCERTAINTY_DIGITS: i32 = 2;
+
+/// An expanded uncertainty with its unit: a difference, with no zero of its own.
+#[must_use]
+pub fn uncertainty_text(about: Claimed, expanded: f64, units: Show) -> String {
+    let number = |unit, units| width_shown(expanded, unit, units);
+    in_units(about, units, number, |value| {
+        fixed(value, decimals_of(value, UNCERTAINTY_DIGITS))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    // A step of 1 K is one of 1.8 °F; 400 m3/h are 235.4 cfm (NIST SP 811, appendix
+    // B.8, from memory).
+    #[test]
+    fn figures_and_what_they_may_be_off_are_in_the_units_shown() {
+        let warm = |units| stated_text(Claimed::Temperature, 10.0, units);
+        assert_eq!(
+            [Show::METRIC, Show::US].map(warm),
+            ["10\u{202f}°C", "50\u{202f}°F"]
+        );
+        let off = |units| uncertainty_text(Claimed::Temperature, 1.0, units);
+        assert_eq!(
+            [Show::METRIC, Show::US].map(off),
+            ["1\u{202f}°C", "1.8\u{202f}°F"]
+        );
+        let flow = |units| figure_text(Claimed::Airflow, 400.0, units);
+        assert_eq!(flow(Show::METRIC), "400\u{202f}m³/h (235\u{202f}cfm)");
+        assert_eq!(flow(Show::US), "235\u{202f}cfm (400\u{202f}m³/h)");
+    }
+}

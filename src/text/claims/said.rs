@@ -1,0 +1,465 @@
+//! Verdicts, budgets and what to measure next, in words.
+
+use crate::{
+    answer::{
+        NoPocket, Pocket, PocketOutcome,
+        claims::{
+            AirAnswer, AirRefusal, ClaimAnswer, ClaimVerdict, ClaimsAnswer, How, Missing,
+            MoneyAnswer, ToMeasure, air::AirInputRead, verdict::measured_value,
+        },
+    },
+    physics::bench::measured::Source,
+    plan::{
+        Claim, Path, Plan, Show,
+        claims::{Claimed, EndBy, FullBy, MeterClass},
+    },
+    range::{Range, Unit},
+    text::{
+        accepted, chemistry_name,
+        claims::figures::{figure_text, measured_alone, stated_text, uncertainty_text},
+        field_label, full_mode_name,
+        number::{duration, fixed, percent, plain, with_unit},
+        value_text,
+    },
+};
+
+/// What a claim is about.
+#[must_use]
+pub const fn about_name(about: Claimed) -> &'static str {
+    match about {
+        Claimed::Charge => "Capacity in Ah",
+        Claimed::Energy => "Energy in Wh",
+        Claimed::Draw => "Draw",
+        Claimed::Airflow => "Airflow",
+        Claimed::Temperature => "Temperature",
+        Claimed::Cooling => "Cooling",
+        Claimed::Eer => "EER (Btu for each Wh)",
+    }
+}
+
+/// A verdict in our words, or why there is none.
+#[must_use]
+pub fn verdict_text(answer: &ClaimAnswer) -> String {
+    match answer.verdict {
+        ClaimVerdict::BeatsIt => "beats it",
+        ClaimVerdict::FallsShort => "falls short",
+        ClaimVerdict::BearsItOut => "bears it out",
+        ClaimVerdict::TooCloseToCall => "too close to call",
+        ClaimVerdict::NotJudged => return not_judged(answer.missing),
+        ClaimVerdict::Inside => "inside the claimed range",
+        ClaimVerdict::OutsideBelow => "below the claimed range",
+        ClaimVerdict::OutsideAbove => "above the claimed range",
+    }
+    .into()
+}
+
+/// That there is no verdict, and why in a few words.
+pub(in crate::text) fn not_judged(missing: Option<Missing>) -> String {
+    let why = match missing {
+        None => return "not judged".into(),
+        Some(Missing::Meter) => "no meter named",
+        Some(Missing::Limits) => "no limits of the meter given",
+        Some(Missing::RateOrMinutes) => "neither current nor time of the run given",
+        Some(Missing::FreeArea) => "free area of the grille not given",
+        Some(Missing::MeterOfThatKind) => "that meter does not read this",
+        Some(Missing::Bank) => "its bank is not in the plan",
+        Some(Missing::LeadAcidConditions) => "current and temperature of the run not given",
+    };
+    format!("not judged: {why}")
+}
+
+/// A kind of meter.
+#[must_use]
+pub const fn class_name(class: MeterClass) -> &'static str {
+    match class {
+        MeterClass::Clamp => "clamp meter",
+        MeterClass::Shunt => "battery monitor with a shunt of class 0.5",
+        MeterClass::Multimeter => "multimeter",
+        MeterClass::WattMeter => "plug-in watt meter",
+        MeterClass::Vane => "handheld vane meter",
+        MeterClass::Thermometer => "thermometer",
+        MeterClass::Hygrometer => "hygrometer",
+        MeterClass::Sheet => "limits by its sheet",
+    }
+}
+
+/// What was called full.
+#[must_use]
+pub const fn full_by_name(full: FullBy) -> &'static str {
+    match full {
+        FullBy::ChargerDone => "full when the charger was done",
+        FullBy::VoltsHeld => "full when the charging volts had been held",
+        FullBy::MonitorSaid => "full by the monitor",
+    }
+}
+
+/// What ended the run.
+#[must_use]
+pub const fn end_by_name(end: EndBy) -> &'static str {
+    match end {
+        EndBy::BatteryCutOff => "until the battery’s own cut-off",
+        EndBy::UnitCutOff => "until the unit’s cut-off",
+        EndBy::VoltsReached => "until a set voltage",
+        EndBy::ByHand => "stopped by hand",
+    }
+}
+
+/// The answer in one sentence.
+#[must_use]
+pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
+    let Some(first) = answer.claims.first() else {
+        return not_yet(plan);
+    };
+    let decided = |c: &&ClaimAnswer| {
+        !matches!(
+            c.verdict,
+            ClaimVerdict::TooCloseToCall | ClaimVerdict::NotJudged
+        )
+    };
+    let share = first.share_percent.map_or_else(String::new, |share| {
+        format!(", {}\u{202f}% of the claim", fixed(share, 1))
+    });
+    let one = format!(
+        "{}: {} measured{share}: {}.",
+        claim_title(plan, first),
+        measured_alone(plan, first),
+        verdict_text(first),
+    );
+    match answer.claims.len() {
+        1 => one,
+        all => match answer.claims.iter().filter(decided).count() {
+            0 => format!("{one} None of the {all} claims can be called yet."),
+            called => format!("{one} Of {all} claims, {called} can be called."),
+        },
+    }
+}
+
+/// What to do next where no claim can be held against a figure yet.
+fn not_yet(plan: &Plan) -> String {
+    let Some(claim) = plan.claims.first() else {
+        return "Nothing is claimed yet: drop a log here, or type a claim and what you measured."
+            .into();
+    };
+    let [low, high, _] = claim.about_taken().fields();
+    let claimed = [low, high].map(|field| plan.stated(Path::Claim(0, field)));
+    let claimed = claimed.iter().any(Option::is_some);
+    let missing = match (claimed, measured_value(claim).is_some()) {
+        (false, false) => "what is claimed, and what you measured",
+        (false, true) => "what is claimed",
+        (true, false) => "what you measured",
+        (true, true) => "numbers within their ranges",
+    };
+    format!("{}: type {missing}.", claim_number(0))
+}
+
+/// A claim's own name, and what it is about.
+#[must_use]
+pub fn claim_title(plan: &Plan, answer: &ClaimAnswer) -> String {
+    match plan.claims.get(answer.claim) {
+        Some(claim) if !claim.name.is_empty() => {
+            format!("{} ({})", claim.name, about_name(answer.about))
+        }
+        _ => about_name(answer.about).into(),
+    }
+}
+
+/// The conditions of the test, as a lab report has them.
+#[must_use]
+pub fn conditions(claim: &Claim, answer: &ClaimAnswer, units: Show) -> String {
+    let mut all = Vec::new();
+    if answer.from_air {
+        all.push("worked out from the air side below".into());
+    }
+    if claim.runs.len() > 1 {
+        all.push(format!("mean of {} runs", claim.runs.len()));
+    }
+    all.extend(
+        claim
+            .measured_min
+            .map(|min| format!("over {}", duration(min / 60.0))),
+    );
+    all.extend(claim.rate_a.map(|a| format!("at {}", with_unit(a, "A"))));
+    all.extend(
+        claim
+            .test_c
+            .map(|c| format!("at {}", value_text(c, Unit::Celsius, units))),
+    );
+    all.extend(claim.full_by.map(|full| full_by_name(full).to_owned()));
+    all.extend(claim.end_by.map(|end| end_by_name(end).to_owned()));
+    all.extend(claim.meter.map(|m| format!("read by {}", class_name(m))));
+    if let Some(by) = answer.corrected {
+        all.push(format!(
+            "measured {}, corrected for temperature by {} and for rate by {}",
+            stated_text(answer.about, by.as_measured, units),
+            fixed(by.by_temperature, 3),
+            fixed(by.by_rate, 3)
+        ));
+    }
+    if all.is_empty() {
+        return "No conditions are stated.".into();
+    }
+    let mut text = all.join(", ");
+    text.push('.');
+    if let Some(first) = text.get(..1) {
+        text = format!("{}{}", first.to_ascii_uppercase(), &text[1..]);
+    }
+    text
+}
+
+/// Why no accuracy can be given.
+#[must_use]
+pub const fn missing_sentence(missing: Missing) -> &'static str {
+    match missing {
+        Missing::Meter => "Say what it was read by: without a meter there is no verdict.",
+        Missing::Limits => "Give at least one limit from the meter’s sheet.",
+        Missing::RateOrMinutes => {
+            "Give the mean current of the run or how long it took: the meter’s limits depend on it."
+        }
+        Missing::FreeArea => "Give the free area of the grille: the vane reads speed, not flow.",
+        Missing::MeterOfThatKind => "That meter does not read this quantity. Pick another.",
+        Missing::Bank => "The bank that it is of is not in the plan.",
+        Missing::LeadAcidConditions => {
+            "Lead-acid: give the mean current and the battery’s temperature, to bring it to its rated conditions first."
+        }
+    }
+}
+
+/// What limits a figure most.
+#[must_use]
+pub fn limited_sentence(claim: &Claim, answer: &ClaimAnswer) -> String {
+    let Some(first) = answer.limited_by.first() else {
+        return String::new();
+    };
+    let what = match first.source {
+        Source::Meter if claim.meter.is_none() => {
+            "the spread stated with it (of a log: its meter, and what gaps may hold)"
+        }
+        Source::Meter => "the meter",
+        Source::VoltMeter => "the meter of volts",
+        Source::Sampling => "how seldom it was logged",
+        Source::Scatter => "how the runs differ",
+        Source::Timing => "when it began and ended",
+        Source::Correction => "the correction to rated conditions",
+    };
+    format!(
+        "Uncertainty (k = {}) comes {} from {what}.",
+        fixed(answer.coverage, 1),
+        if first.share_percent > 99.5 {
+            "all".into()
+        } else {
+            percent(first.share_percent)
+        }
+    )
+}
+
+/// What would decide it.
+#[must_use]
+pub fn decisive_sentence(answer: &ClaimAnswer, units: Show) -> String {
+    let Some(remedy) = &answer.decisive else {
+        return String::new();
+    };
+    let mut ways = Vec::new();
+    ways.extend(
+        remedy
+            .total_min
+            .map(|min| format!("measuring {} in all", duration(min / 60.0))),
+    );
+    match (remedy.meter_limit, remedy.classes.first()) {
+        (Some(_), Some(class)) => ways.push(format!("a {} read well", class_name(*class))),
+        (Some(limit), None) => ways.push(format!(
+            "a meter good to ±{}",
+            uncertainty_text(answer.about, limit, units)
+        )),
+        (None, _) => {}
+    }
+    let below = uncertainty_text(answer.about, remedy.expanded, units);
+    if ways.is_empty() {
+        format!(
+            "It would be decided below ±{below}; neither time nor a better meter alone does it."
+        )
+    } else {
+        format!(
+            "It would be decided below ±{below}: {} does it.",
+            ways.join(", or ")
+        )
+    }
+}
+
+/// Cooling from the air side.
+#[must_use]
+pub fn air_sentence(air: &AirAnswer, units: Show) -> String {
+    let what = if air.sensible_only {
+        "Sensible cooling only (humidity was not read at both faces; on a wet coil this can miss more than half):"
+    } else {
+        "Total cooling:"
+    };
+    let efficiency = match (air.cop, air.btu_per_wh) {
+        (Some(cop), Some(eer)) => {
+            format!(" COP {}, EER {}.", fixed(cop, 2), fixed(eer, 1))
+        }
+        _ => String::new(),
+    };
+    let limit = air.budget.first().map_or_else(String::new, |row| {
+        format!(
+            " What limits it: {}, {} of the uncertainty.",
+            budget_name(row.by),
+            percent(row.share_percent)
+        )
+    });
+    format!(
+        "{what} {} ±{}.{efficiency}{limit}",
+        figure_text(Claimed::Cooling, air.cooling_w, units),
+        uncertainty_text(Claimed::Cooling, air.expanded_w, units),
+    )
+}
+
+/// A reading of the air side.
+#[must_use]
+pub const fn budget_name(by: AirInputRead) -> &'static str {
+    match by {
+        AirInputRead::Flow => "airflow",
+        AirInputRead::FreeArea => "free area",
+        AirInputRead::InletTemperature => "temperature going in",
+        AirInputRead::InletHumidity => "humidity going in",
+        AirInputRead::OutletTemperature => "temperature coming out",
+        AirInputRead::OutletHumidity => "humidity coming out",
+        AirInputRead::Pressure => "air pressure",
+    }
+}
+
+/// Why the air side gives nothing.
+#[must_use]
+pub const fn air_refusal(refusal: AirRefusal) -> &'static str {
+    match refusal {
+        AirRefusal::NoTemperatures => "Both temperatures are needed: going in and coming out.",
+        AirRefusal::NoFlow => "An airflow is needed, or vane readings and the grille’s free area.",
+        AirRefusal::OutOfRange => "One of these numbers is outside what can be answered.",
+        AirRefusal::TooWet => "Air cannot hold that much water: look at humidity and temperature.",
+    }
+}
+
+/// What a watt-hour cost.
+#[must_use]
+pub fn money_sentence(money: &MoneyAnswer) -> String {
+    let life = match (money.per_lifetime_kwh, money.lifetime_kwh) {
+        (Some(per), Some(kwh)) => format!(
+            " Over its cycle life it would pass {} kWh, at {} a kWh.",
+            fixed(kwh, 0),
+            fixed(per, 2)
+        ),
+        _ => String::new(),
+    };
+    format!(
+        "{} a measured Wh, {} a usable Wh, in the currency of the price.{life}",
+        fixed(money.per_wh, 3),
+        fixed(money.per_usable_wh, 3)
+    )
+}
+
+/// One thing to measure, what it takes and what it brings.
+#[must_use]
+pub fn next_sentence(plan: &Plan, next: &ToMeasure) -> String {
+    let mode = full_mode_name(plan, next.unit, next.mode);
+    let time = match next.takes_min {
+        Some(min) if (min - 30.0).abs() < 1e-9 => "Half an hour".to_owned(),
+        Some(min) => duration(min / 60.0),
+        None => String::new(),
+    };
+    let what = match next.how {
+        How::ClampReadings => format!("{time} of clamp readings"),
+        How::WholeRun => format!("One logged run from full to its own end (about {time})"),
+        How::TwoLoads => "Volts at two loads".into(),
+        How::VoltsAtStop => "Noting the volts as it stops".into(),
+        How::FillFirst => "Filling it by the charger first".into(),
+        How::BothSides => format!("{time} of watts before and behind it"),
+    };
+    let left = next.band_then_h / next.band_now_h;
+    let brings = if left <= 0.35 {
+        "takes more than two thirds off the spread"
+    } else if left <= 0.6 {
+        "about halves the spread"
+    } else if left <= 0.85 {
+        "narrows the spread by a quarter or so"
+    } else {
+        "narrows the spread a little"
+    };
+    format!(
+        "{}: {} of the spread of {mode}. {what} {brings}, from {} to {}.",
+        field_label(next.field),
+        percent(next.share_percent),
+        duration(next.band_now_h),
+        duration(next.band_then_h),
+    )
+}
+
+/// The pocket formula of a mode, or why it has none.
+#[must_use]
+pub fn pocket_sentence(plan: &Plan, pocket: &Pocket) -> String {
+    let mode = full_mode_name(plan, pocket.unit, pocket.mode);
+    let chemistry = plan
+        .banks
+        .get(pocket.bank)
+        .map_or("", |bank| chemistry_name(bank.chemistry));
+    // Without what stands in brackets: it stands in some itself.
+    let chemistry = chemistry.split(" (").next().unwrap_or_default();
+    match pocket.outcome {
+        PocketOutcome::Holds(f) => format!(
+            "{mode}: hours = {} × usable Wh (= {} × usable Ah at {}, {chemistry}); from {} to {} usable Wh, within {}\u{202f}%.",
+            fixed(f.hours_per_wh, 5),
+            fixed(f.hours_per_ah, 4),
+            with_unit(f.nominal_v, "V"),
+            plain(f.least_wh),
+            plain(f.most_wh),
+            fixed(f.worst_error_percent, 1),
+        ),
+        PocketOutcome::Refused { because, .. } => {
+            let why = match because {
+                NoPocket::LeadAcid => {
+                    "lead-acid gives more for each Ah from a larger bank, so one line cannot serve all sizes"
+                }
+                NoPocket::FixedStartCharge => "the bank does not start full",
+                NoPocket::Sun => "the sun would give a share that hangs on the clock",
+                NoPocket::Limits => "cut-offs or current limits end some sizes early",
+                NoPocket::NothingUsable => "the bank has nothing to give",
+            };
+            format!("{mode}: no pocket formula, because {why}.")
+        }
+    }
+}
+
+/// A share in whole per cent.
+#[must_use]
+pub fn whole_percent(share: f64) -> String {
+    percent(share)
+}
+
+/// Watts.
+#[must_use]
+pub fn watts_text(value: f64) -> String {
+    with_unit(value, "W")
+}
+
+/// The heading of a claim's card.
+#[must_use]
+pub fn claim_number(at: usize) -> String {
+    format!("Claim {}", at + 1)
+}
+
+/// Why several numbers in one text are not taken.
+#[must_use]
+pub fn list_bad(range: Range, units: Show) -> String {
+    format!(
+        "Give numbers with spaces between, each {}.",
+        accepted(range, units)
+    )
+}
+
+/// A number as it may be typed back.
+#[must_use]
+pub fn plainly(value: f64) -> String {
+    let text = crate::plan::entry::fixed(value, 4);
+    match text.contains('.') {
+        true => text.trim_end_matches('0').trim_end_matches('.').into(),
+        false => text,
+    }
+}

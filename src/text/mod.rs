@@ -1,0 +1,51 @@
+//! All sentences, labels, cautions and number formats.
+//!
+//! The engine answers in types; what a person reads is written here and nowhere
+//! else, so that another language is another set of these functions.
+
+mod answers;
+pub mod carry;
+mod cautions;
+mod charts;
+pub mod claims;
+pub mod day;
+mod day_labels;
+pub mod day_words;
+mod findings;
+mod german;
+pub mod hand_on;
+mod labels;
+pub mod maker;
+mod notices;
+pub mod number;
+pub mod reader;
+pub mod ribbon;
+#[cfg(test)]
+mod tests;
+pub mod value;
+pub mod words;
+mod working;
+
+use answers::WITHIN_A_DAY_H;
+pub use answers::{
+    bank_in_words, bank_sentence, blocks_in_words, duty_title, feed_title, full_mode_name,
+    in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,
+    share_sentence, sizing_answer, stop_phrase, unit_name,
+};
+pub use cautions::{ESTIMATES, NEVER_LEAVE, caution, caution_source};
+pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
+pub use findings::{accepted, finding_sentence, stated_text, value_text};
+pub use labels::{
+    chemistry_name, field_hint, field_label, origin_mark, origin_name, origin_question,
+    unit_in_label, unit_sign, width_text,
+};
+pub use notices::{Notice, echo_sentence, entry_trouble, notice_sentence};
+pub use number::rounded;
+pub use working::{formula_text, source_text, term_label, working_value};
+
+/// The night ribbon's words.
+pub const RIBBON: ribbon::RibbonWords = ribbon::RibbonWords {
+    label: words::RIBBON_LABEL,
+    title: run_title,
+    short: run_short,
+};

@@ -1,0 +1,16 @@
+//! The words of the night ribbon.
+
+use crate::{
+    answer::{Answer, RunAnswer},
+    plan::Plan,
+};
+
+/// The words of a ribbon, in one language.
+pub struct RibbonWords {
+    /// What it is, for those who do not see it.
+    pub label: &'static str,
+    /// A run's name.
+    pub title: fn(&Plan, &Answer, &RunAnswer) -> String,
+    /// Its hours, in short.
+    pub short: fn(&Plan, &RunAnswer) -> String,
+}

@@ -1,0 +1,55 @@
+//! A value of a chart, written out.
+
+use super::{day, number};
+
+/// How a value is written in a read-out and in a table.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Text {
+    /// A duration in hours and minutes.
+    Hours,
+    AmpHours,
+    Percent,
+    Volts,
+    Watts,
+    Celsius,
+    /// Degrees Fahrenheit of a value in Celsius.
+    Fahrenheit,
+    Amps,
+    /// The clock time so many hours after a clock minute.
+    Clock {
+        start_min: f64,
+    },
+    /// The same, with the day counted from the first start.
+    DayClock {
+        start_min: f64,
+    },
+    /// What stands on a chart in Fahrenheit already.
+    FahrenheitAsIs,
+}
+
+impl Text {
+    /// A value with its unit.
+    #[must_use]
+    pub fn of(self, value: f64) -> String {
+        match self {
+            Self::Hours => number::duration_fine(value),
+            Self::AmpHours => number::with_unit(value, "Ah"),
+            Self::Percent => number::percent(value),
+            Self::Volts => number::volts(value),
+            Self::Watts => number::with_unit(value, "W"),
+            Self::Celsius => number::with_unit(value, "°C"),
+            Self::Fahrenheit => {
+                let temperature = crate::quantity::celsius(value);
+                number::with_unit(crate::quantity::in_fahrenheit(temperature), "°F")
+            }
+            Self::Amps => number::with_unit(value, "A"),
+            Self::Clock { start_min } => number::clock(start_min + 60.0 * value),
+            Self::DayClock { start_min } => format!(
+                "Day {}, {}",
+                day::day_number(value),
+                number::clock(start_min + 60.0 * value)
+            ),
+            Self::FahrenheitAsIs => number::with_unit(value, "°F"),
+        }
+    }
+}

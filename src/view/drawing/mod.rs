@@ -1,0 +1,92 @@
+//! Charts of an answer: which curves, under which words, as SVG.
+//!
+//! `chart` says where things are and knows no words; here curves get names,
+//! takeaways and events from a plan's answer. The page shows these drawings,
+//! `share` hands them out: one drawing, two faces.
+
+mod day;
+pub mod log;
+mod markup;
+mod night;
+mod refill;
+mod ribbon;
+
+pub use crate::text::{ribbon::RibbonWords, value::Text};
+pub use day::DayChart;
+pub use markup::{HEIGHT_PX, lay_out, markup};
+pub use night::{NIGHT, Nightly};
+pub use refill::RefillChart;
+pub use ribbon::{night_ribbon, night_ribbon_in};
+
+use crate::view::chart::{
+    frame::{XKind, YRange},
+    marks::Mark,
+    scrub::{Reading, Value},
+    series::Series,
+};
+
+/// The words that stand around a chart.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Titles {
+    pub title: &'static str,
+    pub x_label: &'static str,
+    pub y_label: &'static str,
+    pub x_text: Text,
+    pub y_text: Text,
+}
+
+/// What a chart shows: names and curves in the same order, and what it says.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Drawing {
+    /// One sentence: what to see.
+    pub takeaway: String,
+    pub names: Vec<String>,
+    pub series: Vec<Series>,
+    pub x_kind: XKind,
+    pub y_range: YRange,
+    /// Curves are the tops of areas that stand on one another.
+    pub stacked: bool,
+    /// Stretches along x to darken: the night.
+    pub shades: Vec<(f64, f64)>,
+    /// Events along x, with their words.
+    pub marks: Vec<Event>,
+    /// One of several, one above another: lower than a chart by itself.
+    pub is_low: bool,
+    /// Several days: midnights carry their day's number.
+    pub counts_days: bool,
+    /// Letters to leave room for at both sides, so that those share their x axis.
+    pub least_chars: (usize, usize),
+}
+
+impl Drawing {
+    /// Each series' own value in a reading: a layer's thickness where they stand
+    /// on one another, else the height of the curve.
+    #[must_use]
+    pub fn values(&self, reading: &Reading) -> Vec<Option<f64>> {
+        let own = |value: &Value| match value.low_high {
+            Some((low, high)) if self.stacked => {
+                value.y.map(|y| y - if y > low { low } else { high })
+            }
+            _ => value.y,
+        };
+        reading.values.iter().map(own).collect()
+    }
+}
+
+/// Something that happens at a place along x.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Event {
+    pub x: f64,
+    pub text: String,
+}
+
+impl Event {
+    /// Its place and length, for `chart`.
+    #[must_use]
+    pub fn mark(&self) -> Mark {
+        Mark {
+            x: self.x,
+            chars: self.text.chars().count(),
+        }
+    }
+}
