@@ -87,9 +87,9 @@ macro_rules! ranges {
 }
 
 ranges! {
-    /// Nominal volts of one block, as printed or as commonly said.
-    BLOCK_NOMINAL_V = 1.0..=1000.0, Volt;
-    BLOCK_RATED_AH = 0.1..=10_000.0, AmpHour;
+    /// Nominal volts of one battery, as printed or as commonly said.
+    BATTERY_NOMINAL_V = 1.0..=1000.0, Volt;
+    BATTERY_RATED_AH = 0.1..=10_000.0, AmpHour;
     /// The hours over which the rated Ah was counted.
     RATED_HOURS_H = 0.1..=240.0, Hour;
     SERIES_COUNT = 1.0..=40.0, Count;
@@ -100,7 +100,7 @@ ranges! {
     DEPTH_PERCENT = 1.0..=100.0, Percent;
     CUTOFF_V = 0.0..=1000.0, Volt;
     CURRENT_LIMIT_A = 0.1..=10_000.0, Amp;
-    BLOCK_RESISTANCE_MOHM = 0.0..=10_000.0, Milliohm;
+    BATTERY_RESISTANCE_MOHM = 0.0..=10_000.0, Milliohm;
     PEUKERT_EXPONENT = 1.0..=1.6, Number;
     ALWAYS_ON_W = 0.0..=500.0, Watt;
     MEASURED_AH = 0.1..=100_000.0, AmpHour;

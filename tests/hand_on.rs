@@ -22,7 +22,7 @@ use till_morning::{
 fn measured() -> Plan {
     let of = |value| Some(Figure::measured(value));
     let mut plan = Plan::demo();
-    plan.banks[0].block_rated_ah = Figure::measured(335.5);
+    plan.banks[0].battery_rated_ah = Figure::measured(335.5);
     plan.claims = vec![
         Claim {
             claimed_ah: Some(320.0),

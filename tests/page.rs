@@ -72,16 +72,16 @@ async fn the_page_answers_and_keeps_what_is_typed() {
     let first = text_of("#answer");
     assert!(first.starts_with("Hold runs "), "{first}");
 
-    type_into("banks-0--block-rated-ah", "50").await;
+    type_into("banks-0--battery-rated-ah", "50").await;
     let second = text_of("#answer");
     assert_ne!(first, second);
 
-    type_into("banks-0--block-rated-ah", "plenty").await;
+    type_into("banks-0--battery-rated-ah", "plenty").await;
     assert_eq!(text_of("#answer"), second, "the last good answer stays");
-    assert!(!text_of("#banks-0--block-rated-ah-error").is_empty());
+    assert!(!text_of("#banks-0--battery-rated-ah-error").is_empty());
     assert!(!text_of(".stale-mark").is_empty());
 
-    type_into("banks-0--block-rated-ah", "105").await;
+    type_into("banks-0--battery-rated-ah", "105").await;
     assert_eq!(text_of("#answer"), first);
     assert!(text_of(".stale-mark").is_empty());
 }

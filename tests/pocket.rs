@@ -62,7 +62,7 @@ fn where_no_line_can_hold_it_says_why() {
     assert_eq!(refused(&sunny), NoPocket::Sun);
 
     let mut weak = plan(Chemistry::Lfp, 25.6, 200.0, 400.0);
-    weak.banks[0].block_current_limit_a = Some(Figure::label(5.0));
+    weak.banks[0].battery_current_limit_a = Some(Figure::label(5.0));
     assert_eq!(refused(&weak), NoPocket::Limits);
 }
 

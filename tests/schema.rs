@@ -105,14 +105,14 @@ fn schema_and_engine_refuse_the_same() {
         (json!({}), false),
         (json!({"version": 1, "banks": [], "units": []}), true),
         (with("/banks", json!(3)), false),
-        (with("/banks/0/block_rated_ah", json!("105")), false),
+        (with("/banks/0/battery_rated_ah", json!("105")), false),
         (
-            with("/banks/0/block_rated_ah", json!({"value": 105.0})),
+            with("/banks/0/battery_rated_ah", json!({"value": 105.0})),
             true,
         ),
         (
             with(
-                "/banks/0/block_rated_ah",
+                "/banks/0/battery_rated_ah",
                 json!({"value": 105.0, "spread": 2.0}),
             ),
             false,
@@ -173,7 +173,7 @@ const UNITS: [&str; 30] = [
     "_percent",
     "_percent_per_kw",
     "_count",
-    "_per_block",
+    "_per_battery",
     "_exponent",
 ];
 
@@ -289,7 +289,7 @@ fn keys_of_numbers_end_in_their_unit() {
     properties(&answer, &mut all);
     let numbers = all.iter().filter(|(_, inner, _)| is_number(inner));
     let keys: BTreeSet<&str> = numbers.map(|(key, _, _)| *key).collect();
-    assert!(keys.contains("block_rated_ah") && keys.contains("hours_h"));
+    assert!(keys.contains("battery_rated_ah") && keys.contains("hours_h"));
     let without: BTreeSet<&str> = keys
         .into_iter()
         .filter(|key| !names_its_unit(key))

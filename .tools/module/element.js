@@ -2,28 +2,28 @@
 // that host the module themselves; the frame needs nothing of its host.
 //
 //   <script type="module" src="pkg/element.js"></script>
-//   <till-morning link="p2.…" fields="banks[0].block_rated_ah night.start_clock_min"></till-morning>
+//   <till-morning link="p1.…" fields="banks[0].battery_rated_ah night.start_clock_min"></till-morning>
 //
 // `link` is what stands after `#` in a link of the page; the property `plan` takes an
 // object instead. After each answer it sends `till-morning-answer` with the result.
 import { answer, plan_from_link, start } from './index.js';
 
-const USUAL = ['banks[0].block_rated_ah', 'banks[0].block_nominal_v', 'banks[0].depth_percent'];
+const USUAL = ['banks[0].battery_rated_ah', 'banks[0].battery_nominal_v', 'banks[0].depth_percent'];
 
-// `one_…`: of a bank of several blocks. The page's maker of readers' links makes them one.
+// `one_…`: of a bank of several batteries. The page's maker of readers' links makes them one.
 const WORDS = {
   en: {
-    block_rated_ah: 'Charge of the bank (Ah)', one_block_rated_ah: 'Charge of one block (Ah)',
-    block_nominal_v: 'Voltage of the bank (V)', one_block_nominal_v: 'One block (V)', depth_percent: 'How far down (%)',
-    series_count: 'Blocks in series', parallel_count: 'Strings in parallel', health_percent: 'Health (%)',
+    battery_rated_ah: 'Charge of the bank (Ah)', one_battery_rated_ah: 'Charge of one battery (Ah)',
+    battery_nominal_v: 'Voltage of the bank (V)', one_battery_nominal_v: 'One battery (V)', depth_percent: 'How far down (%)',
+    series_count: 'Batteries in series', parallel_count: 'Strings in parallel', health_percent: 'Health (%)',
     start_charge_percent: 'State of charge at the start (%)', cutoff_v: 'Battery’s own cut-off (V)', power_w: 'Draw (W)',
     current_a: 'Current (A)', duty_percent: 'Share of time on (%)', never: 'does not start', to: 'to',
     range: (low, high) => `from ${low} to ${high}`, number: 'a number', failed: 'This browser could not start the calculation.',
     note: 'Estimates are not guarantees.',
   },
   de: {
-    block_rated_ah: 'Kapazität der Bank (Ah)', one_block_rated_ah: 'Kapazität eines Blocks (Ah)',
-    block_nominal_v: 'Spannung der Bank (V)', one_block_nominal_v: 'Ein Block (V)', depth_percent: 'Entladetiefe (%)',
+    battery_rated_ah: 'Kapazität der Bank (Ah)', one_battery_rated_ah: 'Kapazität einer Batterie (Ah)',
+    battery_nominal_v: 'Spannung der Bank (V)', one_battery_nominal_v: 'Eine Batterie (V)', depth_percent: 'Entladetiefe (%)',
     series_count: 'Blöcke in Reihe', parallel_count: 'Stränge parallel', health_percent: 'Zustand (%)',
     start_charge_percent: 'Ladezustand zu Beginn (%)', cutoff_v: 'Abschaltung der Batterie (V)', power_w: 'Leistung (W)',
     current_a: 'Strom (A)', duty_percent: 'Anteil der Zeit im Betrieb (%)', never: 'startet nicht', to: 'bis',
@@ -175,7 +175,7 @@ export class TillMorning extends (globalThis.HTMLElement ?? class {}) {
     const way = steps(address);
     const bank = way[0] === 'banks' ? this.#plan.banks[way[1]] : undefined;
     const several = (bank?.series_count ?? 1) * (bank?.parallel_count ?? 1) > 1;
-    const key = several && /^block_/.test(way.at(-1)) ? `one_${way.at(-1)}` : way.at(-1);
+    const key = several && /^battery_/.test(way.at(-1)) ? `one_${way.at(-1)}` : way.at(-1);
     const words = Object.hasOwn(this.#say, key) && typeof this.#say[key] === 'string' ? this.#say[key] : way.at(-1);
     const mode = way[2] === 'modes' ? this.#plan.units?.[way[1]]?.modes?.[way[3]]?.name : undefined;
     return mode ? `${mode}: ${words}` : words;

@@ -3,7 +3,7 @@ import { answer, link_from_plan, start } from '../../pkg/index.js';
 
 const plan = {
   version: 1,
-  banks: [{ chemistry: 'lfp', block_nominal_v: 12.8, block_rated_ah: 100, series_count: 2, depth_percent: 90 }],
+  banks: [{ chemistry: 'lfp', battery_nominal_v: 12.8, battery_rated_ah: 100, series_count: 2, depth_percent: 90 }],
   units: [{ supply_v: 25.6, modes: [{ name: 'Hold', power_w: { value: 430, from: 'measured' } }] }],
 };
 
@@ -12,7 +12,7 @@ const out = document.getElementById('hours');
 const link = document.getElementById('link');
 
 function show() {
-  plan.banks[0].block_rated_ah = Number(field.value);
+  plan.banks[0].battery_rated_ah = Number(field.value);
   const result = answer(plan);
   if (!result.ok) {
     out.textContent = `No answer: ${result.error.kind}`;

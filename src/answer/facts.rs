@@ -16,10 +16,10 @@ use serde::{Deserialize, Serialize};
 pub struct BankFacts {
     /// Its place in the plan.
     pub bank: usize,
-    pub block_nominal_v: f64,
-    pub cells_per_block: u32,
+    pub battery_nominal_v: f64,
+    pub cells_per_battery: u32,
     pub nominal_v: f64,
-    pub blocks_count: u32,
+    pub batteries_count: u32,
     /// By the label, whole bank.
     pub rated_ah: f64,
     /// Rated Ah at the nominal voltage taken.
@@ -50,7 +50,7 @@ pub fn bank_facts(plan: &Plan, index: usize, findings: &mut Vec<Finding>) -> Opt
     let (from, to) = held_span(plan, index)?;
     let (high, low) = (pack.charge_at(from), pack.charge_at(to));
     let reading = bank.reading();
-    let rated_ah = bank.block_rated_ah.value * f64::from(bank.parallel_count);
+    let rated_ah = bank.battery_rated_ah.value * f64::from(bank.parallel_count);
     let rated_wh = rated_ah * bank.nominal_v();
     let share = |figure: Option<crate::plan::Figure>, rated: f64| {
         figure.map(|figure| 100.0 * figure.value / rated)
@@ -58,10 +58,10 @@ pub fn bank_facts(plan: &Plan, index: usize, findings: &mut Vec<Finding>) -> Opt
     let usable_ah = pack.held_ah() * (from - to);
     Some(BankFacts {
         bank: index,
-        block_nominal_v: reading.volts,
-        cells_per_block: reading.cells,
+        battery_nominal_v: reading.volts,
+        cells_per_battery: reading.cells,
         nominal_v: bank.nominal_v(),
-        blocks_count: bank.series_count * bank.parallel_count,
+        batteries_count: bank.series_count * bank.parallel_count,
         rated_ah,
         rated_wh,
         held_ah: pack.held_ah(),
@@ -78,18 +78,18 @@ pub fn bank_facts(plan: &Plan, index: usize, findings: &mut Vec<Finding>) -> Opt
 fn readings(plan: &Plan, index: usize, findings: &mut Vec<Finding>) {
     let bank = &plan.banks[index];
     let reading = bank.reading();
-    if reading.differs_from(bank.block_nominal_v) {
+    if reading.differs_from(bank.battery_nominal_v) {
         findings.push(Finding::note(
-            Some(Path::Bank(index, B::BlockNominalV)),
+            Some(Path::Bank(index, B::BatteryNominalV)),
             Matter::NominalReading {
-                stated_v: bank.block_nominal_v,
+                stated_v: bank.battery_nominal_v,
                 taken_v: reading.volts,
                 cells: reading.cells,
-                wh: reading.volts * bank.block_rated_ah.value,
+                wh: reading.volts * bank.battery_rated_ah.value,
             },
         ));
     }
-    if bank.block_open_circuit.is_empty() && !bank.chemistry.data().curve_is_measured {
+    if bank.battery_open_circuit.is_empty() && !bank.chemistry.data().curve_is_measured {
         findings.push(Finding::note(
             Some(Path::OpenCircuit(index)),
             Matter::TypicalCurve,

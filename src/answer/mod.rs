@@ -60,7 +60,7 @@ pub struct Answer {
     /// A verdict on each claim, and what to measure next.
     #[serde(default, skip_serializing_if = "ClaimsAnswer::is_empty")]
     pub claims: ClaimsAnswer,
-    /// Whether cables, fuses and blocks carry it, if it could be answered.
+    /// Whether cables, fuses and batteries carry it, if it could be answered.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wiring: Option<WiringAnswer>,
     /// What can hurt, where it applies, weightiest first.

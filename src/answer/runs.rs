@@ -38,7 +38,7 @@ pub struct RunAnswer {
     pub first_v: f64,
     pub last_v: f64,
     pub trace: Vec<TracePoint>,
-    /// Hours against the size of the bank, the blocks' kind unchanged.
+    /// Hours against the size of the bank, the batteries' kind unchanged.
     pub by_bank: Vec<CurvePoint>,
     /// Hours against depth of discharge.
     pub by_depth: Vec<DepthPoint>,
@@ -182,7 +182,7 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
         the_bank.measured.measured_ah.is_some() || the_bank.measured.measured_wh.is_some();
     paths.retain(|&path| match path {
         // What was measured replaces what the label says.
-        Path::Bank(_, B::BlockRatedAh | B::HealthPercent) => !is_measured,
+        Path::Bank(_, B::BatteryRatedAh | B::HealthPercent) => !is_measured,
         Path::Bank(_, B::PeukertExponent) => the_bank.chemistry.is_lead_acid(),
         // A conductor that is named is that one; and where no cable is, it is none.
         Path::Unit(_, U::CableAreaMm2) => {
@@ -194,10 +194,10 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
 }
 
 const BANK_PATHS: [B; 8] = [
-    B::BlockRatedAh,
+    B::BatteryRatedAh,
     B::HealthPercent,
     B::StartChargePercent,
-    B::BlockResistanceMohm,
+    B::BatteryResistanceMohm,
     B::PeukertExponent,
     B::AlwaysOnW,
     B::MeasuredAh,

@@ -65,12 +65,12 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
         <fieldset class="card">
             <legend>{text::numbered(words::BANK, bank, count)}</legend>
             <div class="grid start">
-                <NumberField path=path(B::BlockRatedAh) look=Look::Large />
+                <NumberField path=path(B::BatteryRatedAh) look=Look::Large />
                 <NumberField path=path(B::DepthPercent) look=Look::Large />
             </div>
             <div class="grid">
                 <ChemistryChoice bank=bank />
-                <NumberField path=path(B::BlockNominalV) />
+                <NumberField path=path(B::BatteryNominalV) />
                 <NumberField path=path(B::SeriesCount) />
                 <NumberField path=path(B::ParallelCount) />
             </div>
@@ -136,8 +136,8 @@ pub fn BankRest(bank: usize) -> impl IntoView {
         B::StartChargePercent,
         B::HealthPercent,
         B::CutoffV,
-        B::BlockCurrentLimitA,
-        B::BlockResistanceMohm,
+        B::BatteryCurrentLimitA,
+        B::BatteryResistanceMohm,
         B::AlwaysOnW,
     ];
     let measured = [B::MeasuredAh, B::MeasuredWh, B::MeasuredLoadW];

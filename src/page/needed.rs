@@ -160,7 +160,7 @@ fn table(needed: &NeededBank) -> impl IntoView + use<> {
     });
     let hours = text::new_and_aged(needed.hours_new_h, needed.hours_aged_h);
     let says = [
-        (words::BLOCKS, text::blocks_in_words(needed)),
+        (words::BATTERIES, text::batteries_in_words(needed)),
         (words::THEY_RUN, hours),
     ];
     let says = says.map(|(head, cell)| {

@@ -63,10 +63,10 @@ impl Plan {
 }
 
 impl Bank {
-    /// How the block's nominal volts are read.
+    /// How the battery's nominal volts are read.
     #[must_use]
     pub fn reading(&self) -> Reading {
-        Reading::of(self.chemistry, self.block_nominal_v)
+        Reading::of(self.chemistry, self.battery_nominal_v)
     }
 
     /// Nominal volts of the whole bank, by the reading taken.
@@ -85,9 +85,9 @@ impl Bank {
             B::HealthPercent | B::StartChargePercent => Figure::guess(100.0),
             B::DepthPercent => Figure::label(kind.usual_depth_percent),
             B::CutoffV => Figure::guess(kind.cell_cutoff_v * cells * f64::from(self.series_count)),
-            B::BlockResistanceMohm => {
-                Figure::guess(kind.block_milliohm(self.reading().cells, self.block_rated_ah.value))
-            }
+            B::BatteryResistanceMohm => Figure::guess(
+                kind.battery_milliohm(self.reading().cells, self.battery_rated_ah.value),
+            ),
             B::PeukertExponent => Figure::guess(kind.peukert_exponent),
             B::AlwaysOnW => Figure::guess(kind.always_on_w),
             _ => return None,

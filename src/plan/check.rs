@@ -100,7 +100,7 @@ impl Plan {
         errors.extend(self.day_errors());
         errors.extend(self.claim_errors());
         for (index, bank) in self.banks.iter().enumerate() {
-            let rows = &bank.block_open_circuit;
+            let rows = &bank.battery_open_circuit;
             if rows.is_empty() {
                 continue;
             }

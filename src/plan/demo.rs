@@ -18,7 +18,7 @@ impl Plan {
             banks: vec![Bank {
                 parallel_count: 2,
                 depth_percent: Some(90.0),
-                block_current_limit_a: Some(Figure::label(100.0)),
+                battery_current_limit_a: Some(Figure::label(100.0)),
                 ..Bank::of(Chemistry::Lfp, 25.6, 105.0)
             }],
             units: vec![Unit {
@@ -69,7 +69,7 @@ impl Plan {
             },
             wiring: Wiring {
                 take_off: Some(TakeOff::Diagonal),
-                block_fault_a: Some(Figure::label(6000.0)),
+                battery_fault_a: Some(Figure::label(6000.0)),
                 fuse_kind: Some(FuseKind::ClassT),
                 unit: Laid {
                     insulation_c: Some(105.0),
@@ -112,7 +112,7 @@ impl Plan {
     #[must_use]
     pub fn fresh() -> Self {
         let mut bank = Bank::of(Chemistry::Lfp, 12.0, 100.0);
-        bank.block_rated_ah.from = super::Origin::Guess;
+        bank.battery_rated_ah.from = super::Origin::Guess;
         Self::of(bank, Mode::of_power("Cool", Figure::guess(300.0)))
     }
 
@@ -126,7 +126,7 @@ impl Plan {
         }
     }
 
-    /// The least that can be answered: one block, one mode.
+    /// The least that can be answered: one battery, one mode.
     #[must_use]
     pub fn of(bank: Bank, mode: Mode) -> Self {
         Self {
@@ -138,14 +138,14 @@ impl Plan {
 }
 
 impl Bank {
-    /// One block with everything else left to its default.
+    /// One battery with everything else left to its default.
     #[must_use]
-    pub fn of(chemistry: Chemistry, block_nominal_v: f64, block_rated_ah: f64) -> Self {
+    pub fn of(chemistry: Chemistry, battery_nominal_v: f64, battery_rated_ah: f64) -> Self {
         Self {
             name: String::new(),
             chemistry,
-            block_nominal_v,
-            block_rated_ah: Figure::label(block_rated_ah),
+            battery_nominal_v,
+            battery_rated_ah: Figure::label(battery_rated_ah),
             rated_hours_h: None,
             series_count: 1,
             parallel_count: 1,
@@ -153,11 +153,11 @@ impl Bank {
             start_charge_percent: None,
             depth_percent: None,
             cutoff_v: None,
-            block_current_limit_a: None,
-            block_resistance_mohm: None,
+            battery_current_limit_a: None,
+            battery_resistance_mohm: None,
             peukert_exponent: None,
             always_on_w: None,
-            block_open_circuit: Vec::new(),
+            battery_open_circuit: Vec::new(),
             measured: Measured::default(),
         }
     }

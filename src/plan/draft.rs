@@ -276,7 +276,7 @@ impl Draft {
         let before = Before {
             figure: self.plan.stated(self.plan.kept_at(path)),
             strings: match path {
-                Path::Bank(bank, B::BlockRatedAh) => {
+                Path::Bank(bank, B::BatteryRatedAh) => {
                     self.plan.banks.get(bank).map(|bank| bank.parallel_count)
                 }
                 _ => None,

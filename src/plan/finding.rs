@@ -57,7 +57,7 @@ pub enum Matter {
         most: usize,
     },
     NoneGiven,
-    /// A block's nominal volts were read as so many cells.
+    /// A battery's nominal volts were read as so many cells.
     NominalReading {
         stated_v: f64,
         taken_v: f64,

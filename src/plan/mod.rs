@@ -71,7 +71,7 @@ pub struct Plan {
     pub cabin: Cabin,
     #[serde(default, skip_serializing_if = "part::is_blank")]
     pub supply: Supply,
-    /// Cables, fuses and what the blocks bear, for the fourth question.
+    /// Cables, fuses and what the batteries bear, for the fourth question.
     #[serde(default, skip_serializing_if = "part::is_blank")]
     pub wiring: Wiring,
     /// By clock, every day alike. Left out: the asked mode for the hours wanted.
@@ -95,7 +95,7 @@ pub struct Plan {
     pub reader: Option<Reader>,
 }
 
-/// Blocks of one kind, wired in series and parallel.
+/// Batteries of one kind, wired in series and parallel.
 #[derive(Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -103,9 +103,9 @@ pub struct Bank {
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub name: String,
     pub chemistry: Chemistry,
-    /// Nominal volts of one block, as said: 12 is read by the chemistry.
-    pub block_nominal_v: f64,
-    pub block_rated_ah: Figure,
+    /// Nominal volts of one battery, as said: 12 is read by the chemistry.
+    pub battery_nominal_v: f64,
+    pub battery_rated_ah: Figure,
     /// Hours over which the rated Ah was counted (by chemistry if absent).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rated_hours_h: Option<f64>,
@@ -125,19 +125,19 @@ pub struct Bank {
     /// Terminal volts at which the battery's own electronics open.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cutoff_v: Option<Figure>,
-    /// Continuous amps that one block may give.
+    /// Continuous amps that one battery may give.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub block_current_limit_a: Option<Figure>,
+    pub battery_current_limit_a: Option<Figure>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub block_resistance_mohm: Option<Figure>,
+    pub battery_resistance_mohm: Option<Figure>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub peukert_exponent: Option<Figure>,
     /// The battery's own electronics and the monitor.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub always_on_w: Option<Figure>,
-    /// One block's own open-circuit voltage against charge, instead of the chemistry's.
+    /// One battery's own open-circuit voltage against charge, instead of the chemistry's.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub block_open_circuit: Vec<OpenCircuitPoint>,
+    pub battery_open_circuit: Vec<OpenCircuitPoint>,
     /// What a bench run of the whole bank gave. It replaces rated Ah and health.
     #[serde(default, skip_serializing_if = "is_default")]
     pub measured: Measured,
@@ -382,7 +382,7 @@ impl part::Choice for Unknown {
 }
 
 part::clones! {
-    Bank { name, block_open_circuit }
+    Bank { name, battery_open_circuit }
     Unit { name, modes }
     Mode { name }
 }

@@ -1,4 +1,4 @@
-//! Where a number stands in a plan: `banks[0].block_rated_ah`.
+//! Where a number stands in a plan: `banks[0].battery_rated_ah`.
 //!
 //! One address for the form, the findings, the spread and the search: each of
 //! them reads and writes plan numbers through [`Plan::number`] and
@@ -24,8 +24,8 @@ use super::Plan;
 fields! {
     /// The numbers of a bank.
     BankField {
-        BlockNominalV = "block_nominal_v", BLOCK_NOMINAL_V;
-        BlockRatedAh = "block_rated_ah", BLOCK_RATED_AH;
+        BatteryNominalV = "battery_nominal_v", BATTERY_NOMINAL_V;
+        BatteryRatedAh = "battery_rated_ah", BATTERY_RATED_AH;
         RatedHoursH = "rated_hours_h", RATED_HOURS_H;
         SeriesCount = "series_count", SERIES_COUNT;
         ParallelCount = "parallel_count", PARALLEL_COUNT;
@@ -33,8 +33,8 @@ fields! {
         StartChargePercent = "start_charge_percent", START_CHARGE_PERCENT;
         DepthPercent = "depth_percent", DEPTH_PERCENT;
         CutoffV = "cutoff_v", CUTOFF_V;
-        BlockCurrentLimitA = "block_current_limit_a", CURRENT_LIMIT_A;
-        BlockResistanceMohm = "block_resistance_mohm", BLOCK_RESISTANCE_MOHM;
+        BatteryCurrentLimitA = "battery_current_limit_a", CURRENT_LIMIT_A;
+        BatteryResistanceMohm = "battery_resistance_mohm", BATTERY_RESISTANCE_MOHM;
         PeukertExponent = "peukert_exponent", PEUKERT_EXPONENT;
         AlwaysOnW = "always_on_w", ALWAYS_ON_W;
         MeasuredAh = "measured.measured_ah", MEASURED_AH;
@@ -173,7 +173,7 @@ impl Path {
     #[must_use]
     pub const fn invites_letters(self) -> bool {
         match self {
-            Self::Bank(_, BankField::BlockRatedAh)
+            Self::Bank(_, BankField::BatteryRatedAh)
             | Self::Mode(_, _, ModeField::PowerW | ModeField::CurrentA)
             | Self::Load(_) => true,
             _ => match self.range() {
@@ -193,7 +193,7 @@ impl fmt::Display for Path {
             Self::Banks => to.write_str("banks"),
             Self::Bank(bank, field) => write!(to, "banks[{bank}].{}", field.key()),
             Self::Chemistry(bank) => write!(to, "banks[{bank}].chemistry"),
-            Self::OpenCircuit(bank) => write!(to, "banks[{bank}].block_open_circuit"),
+            Self::OpenCircuit(bank) => write!(to, "banks[{bank}].battery_open_circuit"),
             Self::Units => to.write_str("units"),
             Self::Unit(unit, field) => write!(to, "units[{unit}].{}", field.key()),
             Self::Modes(unit) => write!(to, "units[{unit}].modes"),
@@ -305,7 +305,7 @@ fn parse(text: &str) -> Option<Path> {
         let (bank, key) = index(rest)?;
         return match key {
             "chemistry" => Some(Path::Chemistry(bank)),
-            "block_open_circuit" => Some(Path::OpenCircuit(bank)),
+            "battery_open_circuit" => Some(Path::OpenCircuit(bank)),
             _ => BankField::of_key(key).map(|field| Path::Bank(bank, field)),
         };
     }
@@ -374,8 +374,8 @@ mod tests {
     #[test]
     fn text_and_address_answer_each_other() {
         check(
-            "banks[0].block_rated_ah",
-            Path::Bank(0, BankField::BlockRatedAh),
+            "banks[0].battery_rated_ah",
+            Path::Bank(0, BankField::BatteryRatedAh),
         );
         check(
             "banks[1].measured.measured_wh",
@@ -418,7 +418,7 @@ mod tests {
             "",
             "banks[",
             "banks[-1].name",
-            "banks[01].block_rated_ah",
+            "banks[01].battery_rated_ah",
             "units[0].modes[0]",
             "night",
         ] {

@@ -63,15 +63,15 @@ pub struct Reader {
 
 /// What is left open if the author says nothing.
 const USUAL: [Path; 3] = [
-    Path::Bank(0, B::BlockRatedAh),
-    Path::Bank(0, B::BlockNominalV),
+    Path::Bank(0, B::BatteryRatedAh),
+    Path::Bank(0, B::BatteryNominalV),
     Path::Bank(0, B::DepthPercent),
 ];
 
 /// The numbers of a bank that a reader may be left, in the order offered.
 const OF_BANK: [B; 8] = [
-    B::BlockRatedAh,
-    B::BlockNominalV,
+    B::BatteryRatedAh,
+    B::BatteryNominalV,
     B::DepthPercent,
     B::SeriesCount,
     B::ParallelCount,
@@ -142,7 +142,7 @@ impl Plan {
     }
 
     /// The plan as an author publishes it: units as chosen, and a bank whose
-    /// charge or voltage is left open as one block, so that a reader with a 24 V
+    /// charge or voltage is left open as one battery, so that a reader with a 24 V
     /// bank types 24 and need not know how the author's was put together.
     #[must_use]
     pub fn published(&self) -> Self {
@@ -154,8 +154,8 @@ impl Plan {
         for (at, bank) in plan.banks.iter_mut().enumerate() {
             let is_open = |field| open.contains(&Path::Bank(at, field));
             let counts = is_open(B::SeriesCount) || is_open(B::ParallelCount);
-            if !counts && (is_open(B::BlockRatedAh) || is_open(B::BlockNominalV)) {
-                *bank = bank.as_one_block();
+            if !counts && (is_open(B::BatteryRatedAh) || is_open(B::BatteryNominalV)) {
+                *bank = bank.as_one_battery();
             }
         }
         plan
@@ -235,26 +235,26 @@ fn times(figure: Option<Figure>, ratio: f64) -> Option<Figure> {
 }
 
 impl Bank {
-    /// The same bank as one block: its nominal volts, all its charge, and its
-    /// resistance, stated or assumed, because that is not of one block's size alone.
+    /// The same bank as one battery: its nominal volts, all its charge, and its
+    /// resistance, stated or assumed, because that is not of one battery's size alone.
     #[must_use]
-    pub fn as_one_block(&self) -> Self {
+    pub fn as_one_battery(&self) -> Self {
         let (series, parallel) = (f64::from(self.series_count), f64::from(self.parallel_count));
         if (self.series_count, self.parallel_count) == (1, 1) {
             return self.clone();
         }
-        let mut block = self.clone();
-        block.block_nominal_v = self.nominal_v();
-        block.block_rated_ah.value *= parallel;
-        block.block_current_limit_a = times(self.block_current_limit_a, parallel);
-        let resistance = self.block_resistance_mohm;
-        let resistance = resistance.or_else(|| self.assumed(B::BlockResistanceMohm));
-        block.block_resistance_mohm = times(resistance, series / parallel);
-        for row in &mut block.block_open_circuit {
+        let mut battery = self.clone();
+        battery.battery_nominal_v = self.nominal_v();
+        battery.battery_rated_ah.value *= parallel;
+        battery.battery_current_limit_a = times(self.battery_current_limit_a, parallel);
+        let resistance = self.battery_resistance_mohm;
+        let resistance = resistance.or_else(|| self.assumed(B::BatteryResistanceMohm));
+        battery.battery_resistance_mohm = times(resistance, series / parallel);
+        for row in &mut battery.battery_open_circuit {
             row.open_circuit_v *= series;
         }
-        (block.series_count, block.parallel_count) = (1, 1);
-        block
+        (battery.series_count, battery.parallel_count) = (1, 1);
+        battery
     }
 
     /// Nominal volts as a share of another's. Of other cells in a system of the same
@@ -276,12 +276,12 @@ impl Bank {
     }
 
     /// What was stated of the author's cells goes; the usual of these counts. A
-    /// block of a named system keeps the name: 25.6 V of lithium is 24 V of lead.
+    /// battery of a named system keeps the name: 25.6 V of lithium is 24 V of lead.
     fn follow_other_cells(&mut self, author: &Self, is_open: impl Fn(B) -> bool) {
-        if self.block_nominal_v == author.block_nominal_v
+        if self.battery_nominal_v == author.battery_nominal_v
             && let Some(volts) = system_v(author.chemistry, author.reading().cells)
         {
-            self.block_nominal_v = volts;
+            self.battery_nominal_v = volts;
         }
         if !is_open(B::CutoffV) {
             self.cutoff_v = None;
@@ -292,10 +292,10 @@ impl Bank {
         self.measured = super::Measured::default();
         self.rated_hours_h = None;
         self.peukert_exponent = None;
-        self.block_current_limit_a = None;
-        self.block_resistance_mohm = None;
+        self.battery_current_limit_a = None;
+        self.battery_resistance_mohm = None;
         self.always_on_w = None;
-        self.block_open_circuit.clear();
+        self.battery_open_circuit.clear();
     }
 
     /// See [`Plan::follow`].
@@ -303,8 +303,8 @@ impl Bank {
         if self.chemistry != author.chemistry {
             return self.follow_other_cells(author, is_open);
         }
-        if !is_open(B::BlockNominalV) {
-            self.block_nominal_v = author.block_nominal_v;
+        if !is_open(B::BatteryNominalV) {
+            self.battery_nominal_v = author.battery_nominal_v;
         }
         if !is_open(B::DepthPercent) {
             self.depth_percent = author.depth_percent;
@@ -314,13 +314,16 @@ impl Bank {
         self.always_on_w = author.always_on_w;
         let kind = |bank: &Self| {
             let counts = (bank.series_count, bank.parallel_count);
-            (bank.block_rated_ah.value, bank.reading().volts, counts)
+            (bank.battery_rated_ah.value, bank.reading().volts, counts)
         };
         let volts = |bank: &Self| bank.reading().volts;
-        let block = volts(self) / volts(author);
-        let charge = self.block_rated_ah.value / author.block_rated_ah.value;
+        let battery = volts(self) / volts(author);
+        let charge = self.battery_rated_ah.value / author.battery_rated_ah.value;
         let whole = self.nominal_v() / author.nominal_v();
-        if ![block, charge, whole].iter().all(|ratio| ratio.is_finite()) {
+        if ![battery, charge, whole]
+            .iter()
+            .all(|ratio| ratio.is_finite())
+        {
             return;
         }
         self.measured = if kind(self) == kind(author) {
@@ -331,12 +334,12 @@ impl Bank {
         if !is_open(B::CutoffV) {
             self.cutoff_v = times(author.cutoff_v, whole);
         }
-        self.block_current_limit_a = times(author.block_current_limit_a, charge);
-        self.block_resistance_mohm = times(author.block_resistance_mohm, block / charge);
-        self.block_open_circuit
-            .clone_from(&author.block_open_circuit);
-        for row in &mut self.block_open_circuit {
-            row.open_circuit_v *= block;
+        self.battery_current_limit_a = times(author.battery_current_limit_a, charge);
+        self.battery_resistance_mohm = times(author.battery_resistance_mohm, battery / charge);
+        self.battery_open_circuit
+            .clone_from(&author.battery_open_circuit);
+        for row in &mut self.battery_open_circuit {
+            row.open_circuit_v *= battery;
         }
     }
 }

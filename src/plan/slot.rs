@@ -59,8 +59,8 @@ impl Serialize for Place<'_> {
 macro_rules! bank_place {
     ($place:ident, $bank:expr, $field:expr, $($at:tt)+) => {
         match $field {
-            B::BlockNominalV => $place::Number($($at)+ $bank.block_nominal_v),
-            B::BlockRatedAh => $place::Figure($($at)+ $bank.block_rated_ah),
+            B::BatteryNominalV => $place::Number($($at)+ $bank.battery_nominal_v),
+            B::BatteryRatedAh => $place::Figure($($at)+ $bank.battery_rated_ah),
             B::RatedHoursH => $place::MaybeNumber($($at)+ $bank.rated_hours_h),
             B::SeriesCount => $place::Count($($at)+ $bank.series_count),
             B::ParallelCount => $place::Count($($at)+ $bank.parallel_count),
@@ -68,8 +68,8 @@ macro_rules! bank_place {
             B::StartChargePercent => $place::MaybeFigure($($at)+ $bank.start_charge_percent),
             B::DepthPercent => $place::MaybeNumber($($at)+ $bank.depth_percent),
             B::CutoffV => $place::MaybeFigure($($at)+ $bank.cutoff_v),
-            B::BlockCurrentLimitA => $place::MaybeFigure($($at)+ $bank.block_current_limit_a),
-            B::BlockResistanceMohm => $place::MaybeFigure($($at)+ $bank.block_resistance_mohm),
+            B::BatteryCurrentLimitA => $place::MaybeFigure($($at)+ $bank.battery_current_limit_a),
+            B::BatteryResistanceMohm => $place::MaybeFigure($($at)+ $bank.battery_resistance_mohm),
             B::PeukertExponent => $place::MaybeFigure($($at)+ $bank.peukert_exponent),
             B::AlwaysOnW => $place::MaybeFigure($($at)+ $bank.always_on_w),
             B::MeasuredAh => $place::MaybeFigure($($at)+ $bank.measured.measured_ah),

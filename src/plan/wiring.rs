@@ -1,4 +1,4 @@
-//! The wiring: where the cables run, how they lie, and what the blocks bear.
+//! The wiring: where the cables run, how they lie, and what the batteries bear.
 //!
 //! The cable to the unit has its length and conductor at the unit itself
 //! (`units[0].cable`), so that hours and cables speak of the same copper; how
@@ -18,13 +18,13 @@ choice! {
         Boat = "boat",
         Cabin = "cabin",
     }
-    /// Where the two cables leave the blocks in parallel.
+    /// Where the two cables leave the batteries in parallel.
     TakeOff {
-        /// Both from the first block.
+        /// Both from the first battery.
         SameEnd = "same_end",
-        /// Plus from the first block, minus from the last.
+        /// Plus from the first battery, minus from the last.
         Diagonal = "diagonal",
-        /// Each block by equal leads to bars.
+        /// Each battery by equal leads to bars.
         BusBar = "bus_bar",
     }
     /// How a conductor is made.
@@ -102,18 +102,18 @@ part! {
         start_ms: MaybeFigure = StartMs, START_MS;
         /// What the inverter gives for a moment.
         inverter_peak_w: MaybeFigure = InverterPeakW, LIMIT_W;
-        /// What one block gives for a moment, and for how long.
-        block_peak_a: MaybeFigure = BlockPeakA, CURRENT_LIMIT_A;
-        block_peak_ms: MaybeFigure = BlockPeakMs, START_MS;
-        /// What one block may be charged with.
-        block_charge_a: MaybeFigure = BlockChargeA, CURRENT_LIMIT_A;
-        /// Coldest that a block may be charged.
+        /// What one battery gives for a moment, and for how long.
+        battery_peak_a: MaybeFigure = BatteryPeakA, CURRENT_LIMIT_A;
+        battery_peak_ms: MaybeFigure = BatteryPeakMs, START_MS;
+        /// What one battery may be charged with.
+        battery_charge_a: MaybeFigure = BatteryChargeA, CURRENT_LIMIT_A;
+        /// Coldest that a battery may be charged.
         charge_least_c: MaybeNumber = ChargeLeastC, BANK_C;
-        /// Short-circuit current of one block, by its maker.
-        block_fault_a: MaybeFigure = BlockFaultA, FAULT_A;
+        /// Short-circuit current of one battery, by its maker.
+        battery_fault_a: MaybeFigure = BatteryFaultA, FAULT_A;
         /// Of each link between neighbouring posts, or of each lead to a bar.
         link_mohm: MaybeFigure = LinkMohm, LINK_MOHM;
-        /// Blocks in series that the maker allows.
+        /// Batteries in series that the maker allows.
         most_series_count: MaybeCount = MostSeriesCount, SERIES_COUNT;
         /// Coldest morning of the year, for panels and for charging.
         coldest_c: MaybeNumber = ColdestC, COLDEST_C;
@@ -121,8 +121,8 @@ part! {
         place: Option<Place>,
         take_off: Option<TakeOff>,
         fuse_kind: Option<FuseKind>,
-        /// Blocks of different age, make or use stand together.
-        mixed_blocks: bool,
+        /// Batteries of different age, make or use stand together.
+        mixed_batteries: bool,
         distribution: Laid,
         unit: Laid,
         charger: Laid,
@@ -208,7 +208,7 @@ impl Plan {
             W::PanelM => Figure::guess(5.0),
             W::StartA => Figure::guess(self.assumed_start_a()?),
             W::StartMs => Figure::guess(500.0),
-            W::BlockChargeA => {
+            W::BatteryChargeA => {
                 let bank = bank?;
                 // Lithium half its Ah; lead-acid a fifth, more makes it gas.
                 let hourly = if bank.chemistry.is_lead_acid() {
@@ -216,7 +216,7 @@ impl Plan {
                 } else {
                     0.5
                 };
-                Figure::guess(hourly * bank.block_rated_ah.value)
+                Figure::guess(hourly * bank.battery_rated_ah.value)
             }
             W::ChargeLeastC if bank?.chemistry.is_lead_acid() => Figure::guess(-20.0),
             W::ChargeLeastC => Figure::guess(0.0),
@@ -270,9 +270,9 @@ impl Plan {
         matches!(error.field, Some(Path::Wiring(_) | Path::Laid(..)))
     }
 
-    /// Continuous amps that one block may give, where they are said.
+    /// Continuous amps that one battery may give, where they are said.
     #[must_use]
-    pub fn block_limit_a(&self, bank: usize) -> Option<f64> {
-        self.number(Path::Bank(bank, B::BlockCurrentLimitA))
+    pub fn battery_limit_a(&self, bank: usize) -> Option<f64> {
+        self.number(Path::Bank(bank, B::BatteryCurrentLimitA))
     }
 }

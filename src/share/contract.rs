@@ -94,7 +94,7 @@ pub fn plan_of_link(link: &str) -> String {
     told("plan", || Ok(json(&plan_from_link(link)?)))
 }
 
-/// The text to put after `#` for a plan: `{"ok":true,"link":"p2.…"}`.
+/// The text to put after `#` for a plan: `{"ok":true,"link":"p1.…"}`.
 #[must_use]
 pub fn link_of_plan(plan_json: &str) -> String {
     told("link", || {

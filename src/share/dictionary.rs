@@ -4,40 +4,11 @@
 //! the characters that it takes without (measured with zlib's own preset
 //! dictionary). Nothing but length hangs on what is in here: a key that is
 //! missing costs its letters once.
-//!
-//! Packing 2 has the keys and names of the hot day, the wiring, the claims and the
-//! reader's page too, and writes the commonest pieces as single bytes.
 
-/// For packing 1. **Never to be changed, by so much as a space**: links already
-/// given are unpacked with it (`tests/link` holds some). A better one is for
-/// packing 2. Rare words stand first, the usual plan last, where it is nearest.
-pub(super) const PACKING_1: &str = concat!(
-    r#""measured_at_v":"current_a":{"value":"rated_hours_h":"peukert_exponent":"#,
-    r#""block_open_circuit":[{"charge_percent":0.0,"open_circuit_v":12.0},{"charge_percent":"#,
-    r#""limit_w":"square_loss_percent_per_kw":{"value":3.0,"from":"guess"},"#,
-    r#""proportional_loss_percent":{"value":5.0,"from":"guess"},"#,
-    r#""feed":{"kind":"inverter","no_load_w":{"value":12.0,"from":"guess"},"#,
-    r#""kind":"dc_dc","output_v":13.0,"efficiency_percent":{"value":92.0,"from":"guess"},"#,
-    r#""idle_w":{"value":2.0,"from":"guess"},"limit_a":"#,
-    r#""show":{"us_units":true}"unknown":"hours","unknown":"draw","unknown":"depth","#,
-    r#""from":"label","spread_percent":10.0}"nmc"sodium_ion"agm"gel"flooded""#,
-    r#"{"version":1,"title":"","banks":[{"name":"","chemistry":"lfp","block_nominal_v":12.8,"#,
-    r#""block_rated_ah":100.0,"series_count":1,"parallel_count":1,"health_percent":{"value":"#,
-    r#""start_charge_percent":{"value":"depth_percent":80.0,"cutoff_v":"#,
-    r#""block_current_limit_a":100.0,"block_resistance_mohm":{"value":"always_on_w":{"value":"#,
-    r#""measured":{"measured_ah":{"value":"measured_wh":{"value":"load_w":{"value":"#,
-    r#","from":"measured"}}}],"units":[{"name":"","supply_v":24.0,"cutoff_v":21.0,"#,
-    r#""cable":{"length_m":2.5,"area_mm2":16.0,"temperature_c":40.0,"connections_mohm":0.0},"#,
-    r#""modes":[{"name":"","power_w":{"value":,"from":"measured"},"duty_percent":{"value":"#,
-    r#","from":"measured"},"standby_w":{"value":,"from":"guess"}},{"name":""}]}],"#,
-    r#""loads":[{"name":"","power_w":{"value":0.0,"from":"guess"}},{"name":""}],"#,
-    r#""night":{"start_clock_min":1260,"wanted_h":10.0,"asked_unit":1,"asked_mode":1,"#,
-    r#""ageing_percent":80.0,"margin_percent":10.0}}"#,
-);
-
-/// For packing 2. **Never to be changed, by so much as a space**, nor is
-/// [`FRAGMENTS_2`]. As above: rare words first.
-pub(super) const PACKING_2: &str = concat!(
+/// The dictionary. **Never to be changed once links are given, by so much as a space**,
+/// nor is [`FRAGMENTS`]: they are unpacked with it (`tests/link` holds some). A better one
+/// is for another packing. Rare words stand first, the usual plan last, where it is nearest.
+pub(super) const DICTIONARY: &str = concat!(
     r#""at_inlet"bank"bare"blade"boat"breaker"by_hand"curtains"depth"direct"double"en"few"fine""#,
     r#"heavy"hours"hygrometer"label"medium"metric"modulating"monitor_said"multimeter"none""#,
     r#"outside_covers"partial"post"sheet"small_cabin"solid"standard"strip"tent_cabin"thermostat""#,
@@ -54,19 +25,19 @@ pub(super) const PACKING_2: &str = concat!(
     r#":"rated_wet_bulb_c":"roof_glass_m2":"roof_m2":"samples_count":"seed_number":""#,
     r#"sensible_percent":"shade_percent":"shell_capacity_kj_k":"shell_w_m2_k":"volume_m3":""#,
     r#"wall_glass_m2":"walls_m2":"wind_m_s":"#,
-    r#""block_open_circuit":[{"charge_percent":0.0,"open_circuit_v":12.0},{"charge_percent":"#,
+    r#""battery_open_circuit":[{"charge_percent":0.0,"open_circuit_v":12.0},{"charge_percent":"#,
     r#""current_a":{"value":,"from":"measured"},"measured_at_v":25.6,"cooling_w":{"value":1500.0"#,
     r#""rated_hours_h":"peukert_exponent":{"value":1.2"#,
-    r#""reader":{"title":"","note":"","open":["banks[0].block_rated_ah","banks[0].block_nominal_v","#,
+    r#""reader":{"title":"","note":"","open":["banks[0].battery_rated_ah","banks[0].battery_nominal_v","#,
     r#""banks[0].depth_percent","units[0].modes[0].power_w","night.start_clock_min"],"units":"us",""#,
     r#"theme":"dark","language":"de"}}"#,
     r#""show":{"us_units":true}"#,
     r#""wiring":{"distribution_m":1.0,"distribution_mm2":35.0,"charger_m":2.0,"charger_mm2":10.0,""#,
     r#"panel_m":5.0,"panel_mm2":6.0,"start_a":60.0,"start_ms":{"value":500.0,"from":"guess"},""#,
-    r#"inverter_peak_w":{"value":"block_peak_a":200.0,"block_peak_ms":{"value":"block_charge_a""#,
-    r#":50.0,"charge_least_c":0.0,"block_fault_a":{"value":"link_mohm":{"value":0.5""#,
+    r#"inverter_peak_w":{"value":"battery_peak_a":200.0,"battery_peak_ms":{"value":"battery_charge_a""#,
+    r#":50.0,"charge_least_c":0.0,"battery_fault_a":{"value":"link_mohm":{"value":0.5""#,
     r#"most_series_count":4,"coldest_c":-10.0,"place":"vehicle","take_off":"bus_bar""diagonal"""#,
-    r#"same_end","fuse_kind":"class_t","mixed_blocks":true"distribution":{"insulation_c":105.0,""#,
+    r#"same_end","fuse_kind":"class_t","mixed_batteries":true"distribution":{"insulation_c":105.0,""#,
     r#"terminal_c":75.0,"air_c":45.0,"bundled_count":2,"allowed_drop_percent":3.0,"fuse_a":100.0,""#,
     r#"fuse_along_m":0.2,"strands":"fine_tinned","engine_space":true,"enclosed":true},"unit":{""#,
     r#"insulation_c":105.0,"air_c":"fuse_a":60.0,"charger":{"panel":{"#,
@@ -103,10 +74,10 @@ pub(super) const PACKING_2: &str = concat!(
     r#"value":3.0,"from":"guess"},"limit_w":{"value":"kind":"dc_dc","output_v":13.0,""#,
     r#"efficiency_percent":{"value":92.0,"from":"guess"},"idle_w":{"value":2.0,"from":"guess"},""#,
     r#"limit_a":"#,
-    r#"{"version":1,"title":"","banks":[{"name":"","chemistry":"lfp","block_nominal_v":12.8,""#,
-    r#"block_rated_ah":100.0,"series_count":1,"parallel_count":2,"health_percent":{"value":,"from""#,
+    r#"{"version":1,"title":"","banks":[{"name":"","chemistry":"lfp","battery_nominal_v":12.8,""#,
+    r#"battery_rated_ah":100.0,"series_count":1,"parallel_count":2,"health_percent":{"value":,"from""#,
     r#":"guess"},"start_charge_percent":{"value":,"from":"measured"},"depth_percent":80.0,""#,
-    r#"cutoff_v":,"block_current_limit_a":100.0,"block_resistance_mohm":{"value":,"from":"measured""#,
+    r#"cutoff_v":,"battery_current_limit_a":100.0,"battery_resistance_mohm":{"value":,"from":"measured""#,
     r#","spread_percent":10.0},"always_on_w":{"value":,"from":"measured"},"measured":{"measured_ah""#,
     r#":{"value":,"from":"measured"},"measured_wh":{"value":,"from":"measured"},"load_w":{"value":,"#,
     r#""from":"measured"}}}],"units":[{"name":"","feed":{"supply_v":24.0,"cutoff_v":21.0,"cable":{""#,
@@ -117,9 +88,9 @@ pub(super) const PACKING_2: &str = concat!(
     r#"draw","asked_unit":1,"asked_mode":1,"ageing_percent":80.0,"margin_percent":10.0}}"#,
 );
 
-/// Pieces of JSON that packing 2 writes as one byte each, from 1 on: bytes that
+/// Pieces of JSON that are written as one byte each, from 1 on: bytes that
 /// JSON never holds. Chosen one by one, each the one that shortened ten plans most.
-pub(super) const FRAGMENTS_2: [&str; 16] = [
+pub(super) const FRAGMENTS: [&str; 16] = [
     r#".0,"from":"measured"},""#,
     r#","from":"measured"},""#,
     r#","from":"measured"}"#,
@@ -131,7 +102,7 @@ pub(super) const FRAGMENTS_2: [&str; 16] = [
     r#"_count":"#,
     "_percent",
     "claimed_",
-    "block_",
+    "battery_",
     r#"_v":"#,
     r#"":"#,
     r#"[{""#,

@@ -1,23 +1,19 @@
 //! A plan inside a link: what stands after `#`, so that no server sees it.
 //!
-//! `p2.` and then, in base64url without padding (RFC 4648 section 5), the
+//! `p1.` and then, in base64url without padding (RFC 4648 section 5), the
 //! deflate stream (RFC 1951) of the plan's compact JSON, common pieces of it as
 //! single bytes (`fragments.rs`), made with a preset dictionary (`dictionary.rs`),
 //! and the Adler-32 of the JSON. That is a zlib stream with a dictionary (RFC
 //! 1950, FDICT) less its first six bytes, which would be the same in every link.
-//! The `2` numbers this packing; the plan inside carries its own version. A link
-//! cut short or mistyped says so and opens as no other plan. A link once given
-//! opens for ever, so no packing ever changes: packing 1, which had another
-//! dictionary and no pieces, is read and no longer written.
+//! The `1` numbers this packing; the plan inside carries its own version. A link
+//! cut short or mistyped says so and opens as no other plan.
 //!
-//! Measured in characters: the demonstration 346 by packing 1 and 270 by packing 2;
-//! a plan of four banks and 24 modes with hot day, wiring, claims and a reader's page
-//! 2330 and 1458. Of that the dictionary alone brings it to 1609, the pieces the rest.
-//! Without either the first demonstration took 557 characters, by packing 1 227. Short
-//! keys instead would be a second form of every plan to keep for ever.
+//! Measured in characters, with and without dictionary and pieces: the demonstration
+//! 270 and 550; a plan of four banks and 24 modes 993 and 1650; the same with hot day,
+//! wiring, claims and a reader's page 1458 and 2850, which no phone reads as a code.
 
 use super::{
-    dictionary::{FRAGMENTS_2, PACKING_1, PACKING_2},
+    dictionary::{DICTIONARY, FRAGMENTS},
     fragments::{Unreadable, lengthened, shortened},
 };
 use crate::plan::{
@@ -40,7 +36,7 @@ use miniz_oxide::{
 };
 
 /// The packing that is written.
-pub const VERSION: u64 = 2;
+pub const VERSION: u64 = 1;
 
 /// Bytes of link that are read and written: what browsers, chats and mail
 /// carry without cutting it (common practice, no source).
@@ -91,13 +87,13 @@ pub enum NotALink {
 /// ```
 /// use till_morning::{share::{link_from_plan, plan_from_link}, plan::Plan};
 /// let link = link_from_plan(&Plan::demo()).unwrap();
-/// assert!(link.starts_with("p2."));
+/// assert!(link.starts_with("p1."));
 /// assert_eq!(plan_from_link(&link), Ok(Plan::demo()));
 /// ```
 pub fn link_from_plan(plan: &Plan) -> Result<String, TooLong> {
     let json = serde_json::to_string(plan).unwrap_or_default();
     within(json.len(), MOST_JSON_BYTES)?;
-    let packed = URL_SAFE_NO_PAD.encode(Packing::LAST.pack(json.as_bytes()));
+    let packed = URL_SAFE_NO_PAD.encode(pack(json.as_bytes()));
     let link = format!("p{VERSION}.{packed}");
     within(link.len(), MOST_LINK_BYTES)?;
     Ok(link)
@@ -113,7 +109,7 @@ pub fn link_from_plan(plan: &Plan) -> Result<String, TooLong> {
 /// use till_morning::share::{NotALink, plan_from_link};
 /// assert_eq!(plan_from_link("#"), Err(NotALink::Absent));
 /// assert_eq!(plan_from_link("#question-2"), Err(NotALink::NotOurs));
-/// assert_eq!(plan_from_link("#p3.q1Y"), Err(NotALink::UnknownVersion { version: 3 }));
+/// assert_eq!(plan_from_link("#p1.q1Y"), Err(NotALink::UnknownVersion { version: 2 }));
 /// assert_eq!(plan_from_link("#p1.q1Y"), Err(NotALink::Damaged));
 /// ```
 pub fn plan_from_link(text: &str) -> Result<Plan, NotALink> {
@@ -121,7 +117,9 @@ pub fn plan_from_link(text: &str) -> Result<Plan, NotALink> {
         return Err(NotALink::Absent);
     }
     let (version, packed) = split(text).ok_or(NotALink::NotOurs)?;
-    let packing = Packing::of(version).ok_or(NotALink::UnknownVersion { version })?;
+    if version != VERSION {
+        return Err(NotALink::UnknownVersion { version });
+    }
     if text.len() > MOST_LINK_BYTES {
         return Err(NotALink::TooLong {
             most: MOST_LINK_BYTES,
@@ -130,7 +128,7 @@ pub fn plan_from_link(text: &str) -> Result<Plan, NotALink> {
     let packed = URL_SAFE_NO_PAD
         .decode(packed)
         .map_err(|_| NotALink::Damaged)?;
-    let json = String::from_utf8(packing.unpack(&packed)?).map_err(|_| NotALink::Damaged)?;
+    let json = String::from_utf8(unpack(&packed)?).map_err(|_| NotALink::Damaged)?;
     plan_from_json(&json).map_err(|error| match error {
         open::NotAPlan::UnknownVersion { version } => NotALink::UnknownVersion { version },
         error => NotALink::NotAPlan(error),
@@ -148,85 +146,54 @@ fn split(text: &str) -> Option<(u64, &str)> {
     number.then(|| digits.parse().ok())?.map(|n| (n, packed))
 }
 
-/// How JSON is packed: what both ends know of it.
-#[derive(Clone, Copy)]
-struct Packing {
-    dictionary: &'static str,
-    pieces: &'static [&'static str],
+/// The dictionary as it stands behind what is packed: shortened like it.
+fn dictionary() -> Vec<u8> {
+    shortened(DICTIONARY.as_bytes(), &FRAGMENTS)
 }
 
-impl Packing {
-    const FIRST: Self = Self {
-        dictionary: PACKING_1,
-        pieces: &[],
+/// Deflates with the dictionary behind it, then the checksum.
+///
+/// The library has no call for a dictionary. Deflating it first up to a byte
+/// boundary and dropping that output comes to the same.
+fn pack(json: &[u8]) -> Vec<u8> {
+    let raw = 0;
+    let mut state = CompressorOxide::new(create_comp_flags_from_zip_params(EFFORT, raw, 0));
+    compress_to_output(&mut state, &dictionary(), TDEFLFlush::Sync, |_| true);
+    let mut packed = Vec::new();
+    let short = shortened(json, &FRAGMENTS);
+    compress_to_output(&mut state, &short, TDEFLFlush::Finish, |bytes| {
+        packed.extend_from_slice(bytes);
+        true
+    });
+    packed.extend_from_slice(&checksum(json).to_be_bytes());
+    packed
+}
+
+/// Inflates into one bounded buffer that begins with the dictionary. The
+/// checksum must agree and the stream must be all there is: text glued to a
+/// link is damage, not a plan.
+fn unpack(packed: &[u8]) -> Result<Vec<u8>, NotALink> {
+    const TOO_LONG: NotALink = NotALink::TooLong {
+        most: MOST_JSON_BYTES,
     };
-    /// The one that is written.
-    const LAST: Self = Self {
-        dictionary: PACKING_2,
-        pieces: &FRAGMENTS_2,
+    let (stream, sum) = packed.split_last_chunk().ok_or(NotALink::Damaged)?;
+    let mut buffer = dictionary();
+    let begin = buffer.len();
+    buffer.resize(begin + MOST_JSON_BYTES, 0);
+    let mut state = Box::<DecompressorOxide>::default();
+    let flags = TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF;
+    let written = match decompress(&mut state, stream, &mut buffer, begin, flags) {
+        (TINFLStatus::Done, read, written) if read == stream.len() => written,
+        (TINFLStatus::HasMoreOutput, ..) => return Err(TOO_LONG),
+        _ => return Err(NotALink::Damaged),
     };
-
-    const fn of(version: u64) -> Option<Self> {
-        match version {
-            1 => Some(Self::FIRST),
-            VERSION => Some(Self::LAST),
-            _ => None,
-        }
-    }
-
-    /// The dictionary as it stands behind what is packed: shortened like it.
-    fn dictionary(self) -> Vec<u8> {
-        shortened(self.dictionary.as_bytes(), self.pieces)
-    }
-
-    /// Deflates with the dictionary behind it, then the checksum.
-    ///
-    /// The library has no call for a dictionary. Deflating it first up to a byte
-    /// boundary and dropping that output comes to the same.
-    fn pack(self, json: &[u8]) -> Vec<u8> {
-        let raw = 0;
-        let mut state = CompressorOxide::new(create_comp_flags_from_zip_params(EFFORT, raw, 0));
-        compress_to_output(&mut state, &self.dictionary(), TDEFLFlush::Sync, |_| true);
-        let mut packed = Vec::new();
-        let short = shortened(json, self.pieces);
-        compress_to_output(&mut state, &short, TDEFLFlush::Finish, |bytes| {
-            packed.extend_from_slice(bytes);
-            true
-        });
-        packed.extend_from_slice(&checksum(json).to_be_bytes());
-        packed
-    }
-
-    /// Inflates into one bounded buffer that begins with the dictionary. The
-    /// checksum must agree and the stream must be all there is: text glued to a
-    /// link is damage, not a plan.
-    fn unpack(self, packed: &[u8]) -> Result<Vec<u8>, NotALink> {
-        const TOO_LONG: NotALink = NotALink::TooLong {
-            most: MOST_JSON_BYTES,
-        };
-        let (stream, sum) = packed.split_last_chunk().ok_or(NotALink::Damaged)?;
-        let mut buffer = self.dictionary();
-        let begin = buffer.len();
-        buffer.resize(begin + MOST_JSON_BYTES, 0);
-        let mut state = Box::<DecompressorOxide>::default();
-        let flags = TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF;
-        let written = match decompress(&mut state, stream, &mut buffer, begin, flags) {
-            (TINFLStatus::Done, read, written) if read == stream.len() => written,
-            (TINFLStatus::HasMoreOutput, ..) => return Err(TOO_LONG),
-            _ => return Err(NotALink::Damaged),
-        };
-        let short = &buffer[begin..][..written];
-        let json = if self.pieces.is_empty() {
-            short.to_vec()
-        } else {
-            lengthened(short, self.pieces, MOST_JSON_BYTES).map_err(|error| match error {
-                Unreadable::TooLong => TOO_LONG,
-                Unreadable::NoPiece => NotALink::Damaged,
-            })?
-        };
-        let agrees = checksum(&json) == u32::from_be_bytes(*sum);
-        agrees.then_some(json).ok_or(NotALink::Damaged)
-    }
+    let short = &buffer[begin..][..written];
+    let json = lengthened(short, &FRAGMENTS, MOST_JSON_BYTES).map_err(|error| match error {
+        Unreadable::TooLong => TOO_LONG,
+        Unreadable::NoPiece => NotALink::Damaged,
+    })?;
+    let agrees = checksum(&json) == u32::from_be_bytes(*sum);
+    agrees.then_some(json).ok_or(NotALink::Damaged)
 }
 
 /// Adler-32 (RFC 1950).

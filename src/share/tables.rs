@@ -88,13 +88,13 @@ fn size_rows(plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
         }
         Found::Depth { depth_percent } => vec![(hand_on::SIZE_DEPTH, *depth_percent, "%")],
         Found::Bank(needed) => {
-            let [ah, wh, reserve_ah, reserve_wh, blocks, new, aged] = hand_on::SIZE_BANK;
+            let [ah, wh, reserve_ah, reserve_wh, batteries, new, aged] = hand_on::SIZE_BANK;
             vec![
                 (ah, needed.needed_ah, "Ah"),
                 (wh, needed.needed_wh, "Wh"),
                 (reserve_ah, needed.with_reserve_ah, "Ah"),
                 (reserve_wh, needed.with_reserve_wh, "Wh"),
-                (blocks, f64::from(needed.blocks_count), ""),
+                (batteries, f64::from(needed.batteries_count), ""),
                 (new, needed.hours_new_h, "h"),
                 (aged, needed.hours_aged_h, "h"),
             ]

@@ -51,10 +51,10 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
     let bank = plan.banks.get(index)?;
     let number = |field| plan.number(Path::Bank(index, field));
     let (series, parallel) = (f64::from(bank.series_count), f64::from(bank.parallel_count));
-    let rated_ah = bank.block_rated_ah.value * parallel;
+    let rated_ah = bank.battery_rated_ah.value * parallel;
     let rated = Pack {
-        curve: block_curve(bank)?.scaled(series, 0.0),
-        ohm: number(B::BlockResistanceMohm)? / 1000.0 * series / parallel,
+        curve: battery_curve(bank)?.scaled(series, 0.0),
+        ohm: number(B::BatteryResistanceMohm)? / 1000.0 * series / parallel,
         capacity: Capacity {
             ah: rated_ah * number(B::HealthPercent)? / 100.0,
             rated_a: rated_ah / number(B::RatedHoursH)?,
@@ -66,7 +66,7 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
         },
         empty_charge: 0.0,
         cutoff_v: number(B::CutoffV)?,
-        limit_a: number(B::BlockCurrentLimitA).map(|block_a| block_a * parallel),
+        limit_a: number(B::BatteryCurrentLimitA).map(|battery_a| battery_a * parallel),
         always_on_w: number(B::AlwaysOnW)?,
     };
     let measured = bank.measured;
@@ -79,12 +79,12 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
     calibrated(rated, &measured, bank.nominal_v(), index)
 }
 
-fn block_curve(bank: &Bank) -> Option<Curve> {
-    if bank.block_open_circuit.is_empty() {
+fn battery_curve(bank: &Bank) -> Option<Curve> {
+    if bank.battery_open_circuit.is_empty() {
         return Some(bank.chemistry.data().curve(f64::from(bank.reading().cells)));
     }
     let rows: Vec<_> = bank
-        .block_open_circuit
+        .battery_open_circuit
         .iter()
         .map(|row| (row.charge_percent / 100.0, row.open_circuit_v))
         .collect();

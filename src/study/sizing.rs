@@ -53,7 +53,7 @@ pub enum Found {
     None,
 }
 
-/// The bank that carries the hours, and the whole blocks that make it.
+/// The bank that carries the hours, and the whole batteries that make it.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NeededBank {
@@ -63,17 +63,17 @@ pub struct NeededBank {
     /// With the design margin, and still enough when aged.
     pub with_reserve_ah: f64,
     pub with_reserve_wh: f64,
-    /// Blocks in series that the unit's voltage needs.
+    /// Batteries in series that the unit's voltage needs.
     pub series_count: u32,
     /// Strings in parallel that hold at least the Ah with reserve.
     pub parallel_count: u32,
-    pub blocks_count: u32,
-    /// What those blocks run when new, and when aged.
+    pub batteries_count: u32,
+    /// What those batteries run when new, and when aged.
     pub hours_new_h: f64,
     pub hours_aged_h: f64,
 }
 
-/// Strings of the present block that are tried.
+/// Strings of the present battery that are tried.
 const SCALES: (f64, f64) = (1e-3, 1e4);
 
 /// Answers the unknown of the night for one bank.
@@ -145,7 +145,7 @@ fn solved(
 }
 
 fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Looked> {
-    // The same blocks in the series count that the unit's voltage needs.
+    // The same batteries in the series count that the unit's voltage needs.
     let plan = in_series(plan, bank, needed_series(plan, bank, unit));
     let one_string = one_string(&plan, bank)?;
     let job = assemble::job(&plan, bank, unit, mode, &one_string)?.job;
@@ -161,8 +161,8 @@ fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Loo
     let strings = match search(hours, least, enough, wanted_h) {
         Search::Found(strings) => strings,
         Search::Outside { .. } => {
-            let path = Path::Bank(bank, BankField::BlockRatedAh);
-            return Some((Found::None, Some((path, range::BLOCK_RATED_AH))));
+            let path = Path::Bank(bank, BankField::BatteryRatedAh);
+            return Some((Found::None, Some((path, range::BATTERY_RATED_AH))));
         }
     };
     let left = plan.night.ageing_percent / 100.0;
@@ -181,7 +181,7 @@ fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Loo
             with_reserve_wh: needed_ah * reserve * volts,
             series_count,
             parallel_count,
-            blocks_count: series_count * parallel_count,
+            batteries_count: series_count * parallel_count,
             hours_new_h: hours_on(&chosen, &job, span),
             hours_aged_h: hours_on(&chosen.aged(left), &job, span),
         }),
@@ -189,7 +189,7 @@ fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Loo
     ))
 }
 
-/// The plan with its bank's blocks so many in series: what is stated of the
+/// The plan with its bank's batteries so many in series: what is stated of the
 /// whole bank in volts, or follows them, goes along.
 fn in_series(plan: &Plan, bank: usize, series_count: u32) -> Plan {
     let mut plan = plan.clone();
@@ -213,7 +213,7 @@ fn one_string(plan: &Plan, bank: usize) -> Option<Pack> {
     Some(pack.times(1.0 / f64::from(plan.banks[bank].parallel_count)))
 }
 
-/// Blocks in series that a direct unit needs; as planned behind a converter.
+/// Batteries in series that a direct unit needs; as planned behind a converter.
 fn needed_series(plan: &Plan, bank: usize, unit: usize) -> u32 {
     let planned = plan.banks[bank].series_count;
     let (Feed::Direct, Some(supply_v)) = (&plan.units[unit].feed, plan.units[unit].supply_v) else {

@@ -39,7 +39,7 @@ pub fn bank_in_words(plan: &Plan, bank: usize) -> String {
     if !the_bank.name.trim().is_empty() {
         return the_bank.name.trim().into();
     }
-    let ah = the_bank.block_rated_ah.value * f64::from(the_bank.parallel_count);
+    let ah = the_bank.battery_rated_ah.value * f64::from(the_bank.parallel_count);
     format!(
         "{} {}",
         with_unit(the_bank.nominal_v(), "V"),
@@ -146,7 +146,7 @@ pub fn sizing_sentence(plan: &Plan, sizing: &Sizing) -> String {
             "{name} for {wanted} needs {} ({}) with ageing and margin: {}.",
             with_unit(needed.with_reserve_ah, "Ah"),
             with_unit(needed.with_reserve_wh, "Wh"),
-            blocks_in_words(needed)
+            batteries_in_words(needed)
         ),
         Found::Draw { draw, unit } => format!(
             "For {wanted} on this bank {name} may draw {} at the most.",
@@ -162,8 +162,8 @@ pub fn sizing_sentence(plan: &Plan, sizing: &Sizing) -> String {
 
 /// The whole batteries that carry it, with their reserve.
 #[must_use]
-pub fn blocks_in_words(needed: &NeededBank) -> String {
-    let batteries = if needed.blocks_count == 1 {
+pub fn batteries_in_words(needed: &NeededBank) -> String {
+    let batteries = if needed.batteries_count == 1 {
         "battery like this one"
     } else {
         "batteries like these"
@@ -174,7 +174,7 @@ pub fn blocks_in_words(needed: &NeededBank) -> String {
         (series, 1) => format!(" ({series} in series)"),
         (series, parallel) => format!(" ({series} in series, {parallel} strings)"),
     };
-    format!("{} {batteries}{layout}", needed.blocks_count)
+    format!("{} {batteries}{layout}", needed.batteries_count)
 }
 
 /// A run's name beside its bar: the mode, and the bank or unit where there are several.
@@ -203,14 +203,14 @@ pub fn bank_sentence(facts: &BankFacts) -> String {
         (None, Some(wh)) => format!(" Measured: {} of the labelled energy.", percent(wh)),
         (None, None) => String::new(),
     };
-    let blocks = if facts.blocks_count == 1 {
-        "block"
+    let batteries = if facts.batteries_count == 1 {
+        "battery"
     } else {
-        "blocks"
+        "batteries"
     };
     format!(
-        "{} {blocks}, {}, {} by the label; {} and {} of it to use.{measured}",
-        facts.blocks_count,
+        "{} {batteries}, {}, {} by the label; {} and {} of it to use.{measured}",
+        facts.batteries_count,
         with_unit(facts.nominal_v, "V"),
         with_unit(facts.rated_wh, "Wh"),
         with_unit(facts.usable_ah, "Ah"),
@@ -222,7 +222,7 @@ fn percent(value: f64) -> String {
     format!("{}\u{202f}%", super::number::fixed(value, 1))
 }
 
-/// Hours of the chosen blocks, new and aged.
+/// Hours of the chosen batteries, new and aged.
 #[must_use]
 pub fn new_and_aged(new_h: f64, aged_h: f64) -> String {
     format!(

@@ -37,7 +37,7 @@ pub fn finding_sentence(finding: &Finding, units: Show) -> String {
         }
         Matter::NoneGiven => format!("{name}: add at least one."),
         Matter::NominalReading { stated_v, taken_v, cells, wh } => format!(
-            "“{}\u{202f}V” is read as {cells} cells, {}: {} a block.",
+            "“{}\u{202f}V” is read as {cells} cells, {}: {} a battery.",
             plain(*stated_v),
             with_unit(*taken_v, "V"),
             with_unit(*wh, "Wh")
@@ -57,12 +57,12 @@ pub fn finding_sentence(finding: &Finding, units: Show) -> String {
             with_unit(*taken_w, "W")
         ),
         Matter::SupplyMismatch { supply_v, bank_v } => format!(
-            "The unit wants {} and the bank gives {}: change the blocks in series, or put a converter between.",
+            "The unit wants {} and the bank gives {}: change the batteries in series, or put a converter between.",
             with_unit(*supply_v, "V"),
             with_unit(*bank_v, "V")
         ),
         Matter::MeasuredImplausible { mean_v, expected_v } => format!(
-            "Measured Wh over measured Ah is {} on average, where this bank would show about {}: check both, and the blocks in series. The Wh are left out.",
+            "Measured Wh over measured Ah is {} on average, where this bank would show about {}: check both, and the batteries in series. The Wh are left out.",
             with_unit(*mean_v, "V"),
             with_unit(*expected_v, "V")
         ),

@@ -176,7 +176,7 @@ pub const SIZE_BANK: [&str; 7] = [
     "just enough, new",
     "with ageing and margin",
     "with ageing and margin",
-    "blocks",
+    "batteries",
     "they run when new",
     "they run when aged",
 ];

@@ -96,17 +96,17 @@ pub const fn field_label(path: Path) -> &'static str {
 
 const fn bank_label(field: B) -> &'static str {
     match field {
-        B::BlockNominalV => "Nominal voltage of one battery",
-        B::BlockRatedAh => "Capacity of one battery",
+        B::BatteryNominalV => "Nominal voltage of one battery",
+        B::BatteryRatedAh => "Capacity of one battery",
         B::RatedHoursH => "Rated over",
-        B::SeriesCount => "Blocks in series",
+        B::SeriesCount => "Batteries in series",
         B::ParallelCount => "Strings in parallel",
         B::HealthPercent => "Health",
         B::StartChargePercent => "State of charge at the start",
         B::DepthPercent => "How far down",
         B::CutoffV => "Battery’s own cut-off",
-        B::BlockCurrentLimitA => "Continuous current of one battery",
-        B::BlockResistanceMohm => "Resistance of one battery",
+        B::BatteryCurrentLimitA => "Continuous current of one battery",
+        B::BatteryResistanceMohm => "Resistance of one battery",
         B::PeukertExponent => "Peukert exponent",
         B::AlwaysOnW => "Battery electronics and monitor",
         B::MeasuredAh => "Measured charge, whole bank",
@@ -139,7 +139,7 @@ const fn unit_label(field: U) -> &'static str {
 #[must_use]
 pub const fn field_hint(path: Path) -> &'static str {
     match path {
-        Path::Bank(_, B::BlockRatedAh) => "As printed. “2x100” and “1280 Wh” are understood.",
+        Path::Bank(_, B::BatteryRatedAh) => "As printed. “2x100” and “1280 Wh” are understood.",
         Path::Bank(_, B::DepthPercent) => {
             "Share of what the bank holds that you are willing to use."
         }
@@ -148,7 +148,7 @@ pub const fn field_hint(path: Path) -> &'static str {
         }
         Path::Bank(_, B::MeasuredWh) => "At the terminals, in the same run.",
         Path::Bank(_, B::CutoffV) => "At the bank’s terminals.",
-        Path::Bank(_, B::BlockCurrentLimitA) => "Left empty: no limit is watched.",
+        Path::Bank(_, B::BatteryCurrentLimitA) => "Left empty: no limit is watched.",
         Path::Unit(_, U::CutoffV) => "At the unit’s terminals, after the cable. Left empty: none.",
         Path::Unit(_, U::InverterCutoffV) => "At its input, after the cable. Left empty: none.",
         Path::Unit(_, U::CableAreaMm2) => {

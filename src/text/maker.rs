@@ -8,7 +8,7 @@ pub const PAGE_TITLE: &str = "Its title";
 pub const PAGE_NOTE: &str = "A line from you";
 pub const OPEN: &str = "What readers may change, one to four";
 pub const OPEN_AS_ONE: &str =
-    "Where charge or voltage is open, readers see your blocks as one bank.";
+    "Where charge or voltage is open, readers see your batteries as one bank.";
 pub const UNITS: &str = "Units";
 pub const UNIT_NAMES: [&str; 3] = ["as in this plan", "metric", "US (ft, °F, cfm)"];
 pub const THEME: &str = "Looks";

@@ -28,7 +28,7 @@ mod working;
 
 use answers::WITHIN_A_DAY_H;
 pub use answers::{
-    bank_in_words, bank_sentence, blocks_in_words, duty_title, feed_title, full_mode_name,
+    bank_in_words, bank_sentence, batteries_in_words, duty_title, feed_title, full_mode_name,
     in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,
     share_sentence, sizing_answer, stop_phrase, unit_name,
 };

@@ -30,7 +30,7 @@ pub struct Table {
     pub finding: fn(&Finding, Show) -> String,
     /// The pocket formula of a mode, or why it has none.
     pub pocket: fn(&Plan, &Pocket) -> String,
-    /// A field's name, with the reader's eyes: a bank of one block is a bank.
+    /// A field's name, with the reader's eyes: a bank of one battery is a bank.
     pub label: fn(&Plan, Path) -> String,
     pub hint: fn(Path) -> &'static str,
     pub chemistry: fn(Chemistry) -> &'static str,
@@ -111,8 +111,8 @@ static ENGLISH: Table = Table {
     finding: super::finding_sentence,
     pocket: super::claims::pocket_sentence,
     label: |plan, path| match own_label(plan, path) {
-        Own::Bank(B::BlockRatedAh) => "Capacity of the bank".into(),
-        Own::Bank(B::BlockNominalV) => "Voltage of the bank".into(),
+        Own::Bank(B::BatteryRatedAh) => "Capacity of the bank".into(),
+        Own::Bank(B::BatteryNominalV) => "Voltage of the bank".into(),
         Own::Mode(unit, mode) => {
             let name = super::full_mode_name(plan, unit, mode);
             format!("{name}: {}", in_a_sentence(super::field_label(path)))
@@ -128,7 +128,7 @@ static ENGLISH: Table = Table {
 
 /// Where the reader's page has a label of its own.
 pub(super) enum Own<'a> {
-    /// Of a bank that is one block.
+    /// Of a bank that is one battery.
     Bank(B),
     Mode(usize, usize),
     Load(&'a str),

@@ -80,7 +80,7 @@ pub const UNKNOWNS: [&str; 4] = [
 pub const ASK_MODE: &str = "For the mode";
 pub const JUST_ENOUGH: &str = "Just enough, new";
 pub const WITH_RESERVE: &str = "With ageing and margin";
-pub const BLOCKS: &str = "Whole batteries";
+pub const BATTERIES: &str = "Whole batteries";
 pub const THEY_RUN: &str = "They run";
 
 pub const UNDO: &str = "Undo";

@@ -88,13 +88,13 @@ test('a number that cannot be is named with its range, and the last answer stays
 test('a change is tried at a tap, and undone', async (t) => {
   await open(t);
   await t.page.fill('#day-days-count', '1');
-  await t.page.fill('#banks-0--block-rated-ah', '20');
+  await t.page.fill('#banks-0--battery-rated-ah', '20');
   await t.page.fill('#banks-0--parallel-count', '1');
   await expect(answer(t.page)).toHaveText(/does not last/);
   await expect(field(t.page, 'day-changes')).toHaveText('');
   await expect(t.page.locator('.changes li').first()).toHaveText(/until empty|not empty/);
   await expect(field(t.page, 'day-bedtime')).toHaveText('');
-  await t.page.locator('.changes li', { hasText: 'string of blocks' }).getByRole('button').click();
+  await t.page.locator('.changes li', { hasText: 'string of batteries' }).getByRole('button').click();
   await expect(field(t.page, 'banks-0--parallel-count')).toHaveValue('2');
   await t.page.getByRole('button', { name: 'Undo' }).first().click();
   await expect(field(t.page, 'banks-0--parallel-count')).toHaveValue('1');
@@ -155,7 +155,7 @@ test('a mode plan by the clock and a charger change the answer', async (t) => {
 const oneDay = async (t, ah) => {
   await open(t);
   await t.page.fill('#day-days-count', '1');
-  await t.page.fill('#banks-0--block-rated-ah', ah);
+  await t.page.fill('#banks-0--battery-rated-ah', ah);
   await t.page.fill('#banks-0--parallel-count', '1');
 };
 const read = async (page, at, clock, percent, cabin) => {
@@ -190,8 +190,8 @@ test('the longest cool night becomes the mode plan at a tap', async (t) => {
 test('how much is enough is looked for, and taken', async (t) => {
   await oneDay(t, '20');
   await fold(t.page, 'How much is enough?');
-  await t.page.selectOption('#day-unknown', { label: 'the charge of a block' });
-  await expect(field(t.page, 'day-enough')).toHaveText(/^Blocks of/);
+  await t.page.selectOption('#day-unknown', { label: 'the charge of a battery' });
+  await expect(field(t.page, 'day-enough')).toHaveText(/^Batteries of/);
   await t.page.getByRole('button', { name: 'Take it into the plan' }).click();
   await expect(answer(t.page)).toHaveText(/^It lasts/);
 });

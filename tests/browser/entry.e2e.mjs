@@ -2,7 +2,7 @@
 import { deflateRawSync, deflateSync } from 'node:zlib';
 import { complete, expect, ready, test } from './harness.mjs';
 
-const AH = '#banks-0--block-rated-ah';
+const AH = '#banks-0--battery-rated-ah';
 const POWER = '#units-0--modes-0--power-w';
 const visit = async ({ page, url }) => {
   await page.goto(url);
@@ -81,9 +81,9 @@ test('a claim that was added is spoken of, and one without a meter is not judged
 // Invented, like all gear here.
 const published = {
   version: 1,
-  banks: [{ chemistry: 'lfp', block_nominal_v: 12.8, block_rated_ah: 100, measured: { measured_ah: { value: 104, from: 'measured' } } }],
+  banks: [{ chemistry: 'lfp', battery_nominal_v: 12.8, battery_rated_ah: 100, measured: { measured_ah: { value: 104, from: 'measured' } } }],
   units: [{ modes: [{ name: 'Hold', power_w: 200 }] }],
-  reader: { language: 'en', open: ['banks[0].block_rated_ah', 'banks[0].chemistry'] },
+  reader: { language: 'en', open: ['banks[0].battery_rated_ah', 'banks[0].chemistry'] },
 };
 function linkOf(what) {
   const json = Buffer.from(JSON.stringify(what));

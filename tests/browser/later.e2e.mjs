@@ -26,7 +26,7 @@ async function openAll(page) {
   }
 }
 
-const charge = (page) => page.locator('#banks-0--block-rated-ah');
+const charge = (page) => page.locator('#banks-0--battery-rated-ah');
 
 /** Keeps a part back until the function that is returned is called. */
 async function holdBack(page, part) {

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, layOut, openAll, ready, test } from './harness.mjs';
 
-const AH = '#banks-0--block-rated-ah';
+const AH = '#banks-0--battery-rated-ah';
 
 async function violations(page) {
   await layOut(page);

@@ -38,7 +38,7 @@ test('an example page shows an answer, under a strict policy', async ({ page, op
   await expect.poll(hours).toBeGreaterThan(1.98 * small);
   await expect(page.locator('#link')).toHaveAttribute('href', /#p\d\.[\w-]+$/);
   await page.fill('#ah', '-4');
-  await expect(out).toHaveText(/^banks\[0\]\.block_rated_ah: /);
+  await expect(out).toHaveText(/^banks\[0\]\.battery_rated_ah: /);
   await shot();
 });
 
@@ -138,7 +138,7 @@ test('its types hold', async ({ scratch }) => {
     try { execFileSync('node', [compiler, ...flags, 'use.ts'], { cwd: dir, encoding: 'utf8' }); return ''; } catch (error) { return error.stdout; }
   };
   const plan = `const plan: Plan = { version: 1,
-    banks: [{ chemistry: 'lfp', block_nominal_v: 12.8, block_rated_ah: { value: 100, from: 'measured' } }],
+    banks: [{ chemistry: 'lfp', battery_nominal_v: 12.8, battery_rated_ah: { value: 100, from: 'measured' } }],
     units: [{ modes: [{ name: 'Hold', power_w: 430 }] }] };\n`;
   const use = `const found = answer(plan);
     const hours: number | undefined = found.ok ? found.answer.runs[0]?.hours_h.likely : undefined;
@@ -177,17 +177,17 @@ test('an element: fields, hours and a bad text, under a strict policy', async ({
     own.plan = own.plan;
   }));
   assert.equal((await result()).ok, true);
-  await page.fill('till-morning #banks-0-block_rated_ah', '52,5');
+  await page.fill('till-morning #banks-0-battery_rated_ah', '52,5');
   await expect(hours).not.toHaveText(all);
   const before = await hours.textContent();
-  await page.fill('till-morning #banks-0-block_rated_ah', 'plenty');
+  await page.fill('till-morning #banks-0-battery_rated_ah', 'plenty');
   await expect(page.locator('till-morning .error:visible')).toHaveText('a number');
   await expect(hours, 'the last good answer stays').toHaveText(before);
-  await page.fill('till-morning #banks-0-block_rated_ah', '-4');
+  await page.fill('till-morning #banks-0-battery_rated_ah', '-4');
   await expect(page.locator('till-morning .error:visible')).toHaveText(/^from [\d.]+ to \d+$/);
   await shot();
   await page.evaluate(() => { document.querySelector('till-morning').lang = 'de'; });
-  await page.locator('till-morning label', { hasText: 'Kapazität eines Blocks (Ah)' }).waitFor();
+  await page.locator('till-morning label', { hasText: 'Kapazität eines Batteries (Ah)' }).waitFor();
 });
 
 test('the element takes anybody’s addresses and links without harm', async ({ page, open, scratch }) => {
@@ -195,7 +195,7 @@ test('the element takes anybody’s addresses and links without harm', async ({ 
   await page.goto(`${site.url}examples/module/element.html`);
   await page.locator('till-morning dl').waitFor();
   const set = (name, value) => page.evaluate(([name, value]) => document.querySelector('till-morning').setAttribute(name, value), [name, value]);
-  await set('fields', '__proto__.x constructor.prototype.y banks[7].block_rated_ah banks[0].depth_percent');
+  await set('fields', '__proto__.x constructor.prototype.y banks[7].battery_rated_ah banks[0].depth_percent');
   await expect(page.locator('till-morning input')).toHaveCount(1);
   await page.fill('till-morning input', '50');
   assert.equal(await page.evaluate(() => ({}).x ?? ({}).y ?? 'clean'), 'clean');

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { complete, expect, openAll, ready, test } from './harness.mjs';
 
-const AH = '#banks-0--block-rated-ah';
+const AH = '#banks-0--battery-rated-ah';
 const DEPTH = '#banks-0--depth-percent';
 const POWER = '#units-0--modes-1--power-w';
 const answer = (page) => page.locator('#answer').textContent();
@@ -275,7 +275,7 @@ test('a plan goes into a file and comes back', async (t) => {
   ]);
   const path = join(t.scratch(), 'plan.json');
   await download.saveAs(path);
-  assert.equal(JSON.parse(readFileSync(path, 'utf8')).banks[0].block_rated_ah, 88);
+  assert.equal(JSON.parse(readFileSync(path, 'utf8')).banks[0].battery_rated_ah, 88);
   await button(t.page, 'Start fresh').click();
   await expect(t.page.locator(AH)).not.toHaveValue('88');
   await t.page.setInputFiles('#plan-file', path);
@@ -309,7 +309,7 @@ test('another bank and another unit are laid beside the first', async (t) => {
   await bars(t.page, 6);
   await button(t.page, 'Lay another cooling unit beside it').click();
   await bars(t.page, 12);
-  await t.page.fill('#banks-1--block-rated-ah', 'no');
+  await t.page.fill('#banks-1--battery-rated-ah', 'no');
   await button(t.page, 'Remove this bank').first().click();
   await bars(t.page, 6);
   await holds(t.page, AH, 'no', 'a text moves up with its row');

@@ -13,7 +13,7 @@ import { STRICT_CSP } from './serve.mjs';
 const plan = {
   version: 1,
   title: 'Two birdwatchers beside a salt lake (invented)',
-  banks: [{ chemistry: 'lfp', block_nominal_v: 25.6, block_rated_ah: 105, parallel_count: 2, depth_percent: 90 }],
+  banks: [{ chemistry: 'lfp', battery_nominal_v: 25.6, battery_rated_ah: 105, parallel_count: 2, depth_percent: 90 }],
   units: [{
     name: 'Split cooler',
     supply_v: 24,
@@ -32,8 +32,8 @@ function linkOf(what) {
   return `p1.${Buffer.concat([deflateRawSync(json, { level: 9 }), sum]).toString('base64url')}`;
 }
 
-const AH = '#banks-0--block-rated-ah';
-const V = '#banks-0--block-nominal-v';
+const AH = '#banks-0--battery-rated-ah';
+const V = '#banks-0--battery-nominal-v';
 const text = (frame, selector) => frame.locator(selector).textContent();
 const answer = (frame) => text(frame, '#answer');
 const says = (frame, what) => expect(frame.locator('#answer')).toHaveText(what);

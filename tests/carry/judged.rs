@@ -31,7 +31,7 @@ fn headline(plan: &Plan) -> String {
 }
 
 const CONDUCTOR: Path = Path::Unit(0, UnitField::CableAreaMm2);
-const FAULT: Path = Path::Wiring(WiringField::BlockFaultA);
+const FAULT: Path = Path::Wiring(WiringField::BatteryFaultA);
 
 #[test]
 fn what_is_all_said_is_judged() {
@@ -80,10 +80,10 @@ fn a_shared_conductor_that_nobody_named_counts_in_the_run_alone() {
 #[test]
 fn a_guessed_short_circuit_current_decides_nothing() {
     let mut plan = fused();
-    plan.wiring.block_fault_a = None;
+    plan.wiring.battery_fault_a = None;
     // By the chemistry's resistance; and typed, but as a guess.
     for fault in [None, Some(Figure::guess(3000.0))] {
-        plan.wiring.block_fault_a = fault;
+        plan.wiring.battery_fault_a = fault;
         for kind in [FuseKind::ClassT, FuseKind::Strip, FuseKind::Blade] {
             plan.wiring.fuse_kind = Some(kind);
             let answer = wiring(&plan).unwrap();
@@ -99,15 +99,15 @@ fn a_guessed_short_circuit_current_decides_nothing() {
         }
     }
     // Said, it decides: a strip fuse breaks 2.7 kA at these volts.
-    plan.wiring.block_fault_a = Some(Figure::label(3000.0));
+    plan.wiring.battery_fault_a = Some(Figure::label(3000.0));
     plan.wiring.fuse_kind = Some(FuseKind::Strip);
     assert_eq!(wiring(&plan).unwrap().verdict, Verdict::Fails);
-    plan.wiring.block_fault_a = Some(Figure::label(2000.0));
+    plan.wiring.battery_fault_a = Some(Figure::label(2000.0));
     assert_eq!(wiring(&plan).unwrap().verdict, Verdict::Carries);
     // A resistance that was measured is no guess.
-    plan.wiring.block_fault_a = None;
+    plan.wiring.battery_fault_a = None;
     plan.wiring.fuse_kind = Some(FuseKind::ClassT);
-    plan.banks[0].block_resistance_mohm = Some(Figure::measured(10.0));
+    plan.banks[0].battery_resistance_mohm = Some(Figure::measured(10.0));
     assert_eq!(wiring(&plan).unwrap().verdict, Verdict::Carries);
 }
 
@@ -150,12 +150,12 @@ fn a_guessed_charge_limit_decides_nothing() {
         let answer = wiring(plan).unwrap();
         (answer.bank.unwrap().charge.unwrap().verdict, answer.verdict)
     };
-    let limit = Path::Wiring(WiringField::BlockChargeA);
+    let limit = Path::Wiring(WiringField::BatteryChargeA);
     assert_eq!(verdict(&plan), (Verdict::NotJudged, Verdict::NotJudged));
     assert!(waits_for(&plan, limit));
-    plan.wiring.block_charge_a = Some(Figure::label(50.0));
+    plan.wiring.battery_charge_a = Some(Figure::label(50.0));
     assert_eq!(verdict(&plan), (Verdict::Fails, Verdict::Fails));
-    plan.wiring.block_charge_a = Some(Figure::label(100.0));
+    plan.wiring.battery_charge_a = Some(Figure::label(100.0));
     assert_eq!(verdict(&plan), (Verdict::Carries, Verdict::Carries));
 }
 

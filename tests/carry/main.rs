@@ -1,4 +1,4 @@
-//! The fourth question, whole: from a plan to cables, fuses and blocks.
+//! The fourth question, whole: from a plan to cables, fuses and batteries.
 //!
 //! The tables behind it are held to their sources in `wiring_published`; here
 //! the way from the plan to them is.
@@ -53,7 +53,7 @@ fn van() -> Plan {
     };
     // Said, so that no guess has a say: 8 cells at 2.5 V.
     plan.banks[0].cutoff_v = Some(Figure::label(20.0));
-    plan.wiring.block_fault_a = Some(Figure::label(3000.0));
+    plan.wiring.battery_fault_a = Some(Figure::label(3000.0));
     plan.wiring.fuse_kind = Some(FuseKind::ClassT);
     plan.wiring.unit = Laid {
         insulation_c: Some(75.0),
@@ -196,14 +196,14 @@ fn a_fuse_that_is_there_is_held_against_conductor_load_and_place() {
     assert!(matches!(faults(&plan)[..], [FuseFault::TooFar { .. }]));
 }
 
-/// Four blocks of 8 mOhm with links of 1 mOhm taken off at one end: the near one
+/// Four batteries of 8 mOhm with links of 1 mOhm taken off at one end: the near one
 /// carries 35 A and more of 100 (the network vector of `wiring_published`).
 #[test]
-fn blocks_share_by_where_the_cables_leave() {
+fn batteries_share_by_where_the_cables_leave() {
     let mut plan = van();
     plan.banks[0].parallel_count = 4;
-    plan.banks[0].block_resistance_mohm = Some(Figure::measured(8.0));
-    plan.banks[0].block_current_limit_a = Some(Figure::label(100.0));
+    plan.banks[0].battery_resistance_mohm = Some(Figure::measured(8.0));
+    plan.banks[0].battery_current_limit_a = Some(Figure::label(100.0));
     plan.wiring.link_mohm = Some(Figure::measured(1.0));
     plan.units[0].modes = vec![Mode::of_power("Cool", Figure::label(2000.0))];
     let of = |take_off: TakeOff| {
@@ -219,7 +219,7 @@ fn blocks_share_by_where_the_cables_leave() {
     let open = of(TakeOff::BusBar).one_open.unwrap();
     near(open.worst_a / open.total_a, 1.0 / 3.0, 1e-9);
     let mut tight = plan.clone();
-    tight.banks[0].block_current_limit_a = Some(Figure::label(30.0));
+    tight.banks[0].battery_current_limit_a = Some(Figure::label(30.0));
     let answer = wiring(&tight).unwrap();
     assert_eq!(answer.verdict, Verdict::Fails);
     let opens = |note: &CarryNote| matches!(note, CarryNote::OneOpens { .. });
@@ -268,12 +268,12 @@ fn panels_by_their_short_circuit_and_the_coldest_morning() {
 fn notes_stand_where_they_apply_and_nowhere_else() {
     let has = |plan: &Plan, what: &CarryNote| wiring(plan).unwrap().notes.contains(what);
     let mut plan = van();
-    assert!(!has(&plan, &CarryNote::Precharge) && !has(&plan, &CarryNote::MixedBlocks));
+    assert!(!has(&plan, &CarryNote::Precharge) && !has(&plan, &CarryNote::MixedBatteries));
     plan.units[0].feed = labelled_inverter();
     assert!(has(&plan, &CarryNote::Precharge) && has(&plan, &CarryNote::BehindConverter));
     plan.banks[0].parallel_count = 2;
-    plan.wiring.mixed_blocks = true;
-    assert!(has(&plan, &CarryNote::MixedBlocks));
+    plan.wiring.mixed_batteries = true;
+    assert!(has(&plan, &CarryNote::MixedBatteries));
 }
 
 #[test]

@@ -79,11 +79,11 @@ fn one_number_of_ah_and_a_count_that_follows_from_it() {
         said.contains(&with_unit(needed.with_reserve_ah, "Ah")),
         "{said}"
     );
-    let each_ah = plan.banks[0].block_rated_ah.value;
+    let each_ah = plan.banks[0].battery_rated_ah.value;
     let least = (needed.with_reserve_ah / each_ah).ceil();
     assert_eq!(f64::from(needed.parallel_count), least);
     assert!(
-        said.contains(&format!("{} batteries like these", needed.blocks_count)),
+        said.contains(&format!("{} batteries like these", needed.batteries_count)),
         "{said}"
     );
 }

@@ -12,7 +12,7 @@ fn short() -> Plan {
     let mut plan = Plan::demo();
     plan.day.days_count = Some(1);
     plan.banks[0].parallel_count = 1;
-    plan.banks[0].block_rated_ah.value = 170.0;
+    plan.banks[0].battery_rated_ah.value = 170.0;
     plan.cabin.set_point_c = Some(11.0);
     plan.night.asked_mode = 0;
     plan
@@ -85,7 +85,7 @@ fn a_larger_bank_never_has_an_earlier_line() {
     let mut before: Option<Vec<BedtimeLine>> = None;
     for ah in [40.0, 100.0, 140.0, 170.0, 200.0, 250.0, 900.0] {
         let mut plan = short();
-        plan.banks[0].block_rated_ah.value = ah;
+        plan.banks[0].battery_rated_ah.value = ah;
         let lines = bedtime_lines(&plan).unwrap();
         if let Some(before) = &before {
             for (was, is) in before.iter().zip(&lines) {

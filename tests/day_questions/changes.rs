@@ -20,7 +20,7 @@ fn a_second_string_doubles_the_hours_of_a_steady_load() {
         Bank::of(Chemistry::Lfp, 12.8, 100.0),
         Mode::of_power("On", Figure::exact(1.0)),
     );
-    plan.banks[0].block_resistance_mohm = Some(Figure::exact(0.0));
+    plan.banks[0].battery_resistance_mohm = Some(Figure::exact(0.0));
     plan.banks[0].always_on_w = Some(Figure::exact(0.0));
     plan.mode_plan = vec![ModeRow {
         from_clock_min: Some(0),
@@ -35,7 +35,7 @@ fn a_second_string_doubles_the_hours_of_a_steady_load() {
     let one = &more.changes[found(&more, |it| matches!(it, Change::OneMoreString { .. })).unwrap()];
     let ratio = one.worth.hours_h / more.now.hours_h;
     assert!((ratio - 2.0).abs() < 0.01, "{ratio}");
-    // A block of 1280 Wh at 110 Wh a kilogram (common practice, no source).
+    // A battery of 1280 Wh at 110 Wh a kilogram (common practice, no source).
     assert!((one.mass_kg.unwrap() - 11.6).abs() < 0.1);
     // Without the load it lasts as long as the days tried: nothing gains more.
     let off = &more.changes[found(&more, |it| matches!(it, Change::LoadOff { .. })).unwrap()];
@@ -124,7 +124,7 @@ fn a_string_costs_its_share_of_the_bank() {
 }
 
 /// Where no change can gain an hour, the watt-hours to spare rank them: of a
-/// string more they are those of its blocks.
+/// string more they are those of its batteries.
 #[test]
 fn a_bank_that_never_ends_is_ranked_by_what_is_to_spare() {
     let mut plan = Plan::demo();
@@ -133,10 +133,10 @@ fn a_bank_that_never_ends_is_ranked_by_what_is_to_spare() {
     assert_eq!(more.now.hours_h, more.span_h);
     let string =
         &more.changes[found(&more, |it| matches!(it, Change::OneMoreString { .. })).unwrap()];
-    let block_wh = 105.0 * 25.6;
+    let battery_wh = 105.0 * 25.6;
     // Above the floor of 10 %; the same draw at a little less current.
-    let off_wh = (string.gained_spare_wh - 0.9 * block_wh).abs();
-    assert!(off_wh < 0.02 * block_wh, "{off_wh}");
+    let off_wh = (string.gained_spare_wh - 0.9 * battery_wh).abs();
+    assert!(off_wh < 0.02 * battery_wh, "{off_wh}");
     let spare: Vec<f64> = more.changes.iter().map(|it| it.gained_spare_wh).collect();
     let none_lost = more
         .changes

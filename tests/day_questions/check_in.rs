@@ -49,7 +49,7 @@ fn truth(plan: &Plan, loss: f64, draw: f64, usable: f64) -> Plan {
             power_w.value *= draw;
         }
     }
-    plan.banks[0].block_rated_ah.value *= usable;
+    plan.banks[0].battery_rated_ah.value *= usable;
     plan
 }
 
@@ -162,7 +162,7 @@ fn advice_goes_down_with_the_charge() {
 fn a_night_of_readings_tells_loss_and_draw() {
     let mut plan = stated();
     // The bank is known.
-    plan.banks[0].block_rated_ah = Figure::exact(105.0);
+    plan.banks[0].battery_rated_ah = Figure::exact(105.0);
     plan.banks[0].health_percent = Some(Figure::exact(100.0));
     let row = |clock_min, mode| ModeRow {
         from_clock_min: Some(clock_min),
@@ -222,7 +222,7 @@ fn charge_alone_tells_a_ratio() {
     // The unit never rests, and no cabin changes that.
     plan.cabin.set_point_c = Some(12.0);
     plan.units[0].modes[1].cooling_w = guess(300.0);
-    plan.banks[0].block_rated_ah = Figure {
+    plan.banks[0].battery_rated_ah = Figure {
         spread_percent: Some(20.0),
         ..Figure::guess(105.0)
     };

@@ -12,7 +12,7 @@ fn evening() -> Plan {
     let mut plan = Plan::demo();
     plan.day.days_count = Some(1);
     plan.banks[0].parallel_count = 1;
-    plan.banks[0].block_rated_ah.value = 45.0;
+    plan.banks[0].battery_rated_ah.value = 45.0;
     plan.cabin.start_c = Some(Figure::label(31.0));
     plan.cabin.set_point_c = Some(25.0);
     // No night to air the cabin in.
@@ -131,7 +131,7 @@ fn more_bank_never_holds_shorter() {
     let mut before_h = 0.0;
     for ah in [15.0, 30.0, 45.0, 60.0] {
         let mut plan = evening();
-        plan.banks[0].block_rated_ah.value = ah;
+        plan.banks[0].battery_rated_ah.value = ah;
         let found = longest_night(&plan).unwrap();
         assert!(
             found.best.held_h >= before_h - 1.0 / 3.0,

@@ -27,11 +27,11 @@ fn on_paper() -> Plan {
         Mode::of_power("On", Figure::exact(1.0)),
     );
     let bank = &mut plan.banks[0];
-    bank.block_resistance_mohm = Some(Figure::exact(0.0));
+    bank.battery_resistance_mohm = Some(Figure::exact(0.0));
     bank.always_on_w = Some(Figure::exact(0.0));
     bank.depth_percent = Some(100.0);
     // 3.3 V a cell from empty to full: the current stays.
-    bank.block_open_circuit = [0.0, 100.0]
+    bank.battery_open_circuit = [0.0, 100.0]
         .map(|charge_percent| till_morning::plan::OpenCircuitPoint {
             charge_percent,
             open_circuit_v: 13.2,
@@ -62,7 +62,7 @@ fn bank_for_a_steady_load() {
 #[test]
 fn charger_beside_a_small_bank() {
     let mut plan = on_paper();
-    plan.banks[0].block_rated_ah.value = 20.0;
+    plan.banks[0].battery_rated_ah.value = 20.0;
     plan.supply.chargers = vec![Charger {
         kind: Some(ChargerKind::Shore),
         ..Charger::default()
@@ -83,7 +83,7 @@ fn what_is_found_holds_and_less_does_not() {
     plan.banks[0].parallel_count = 1;
     plan.night.wanted_h = 14.0;
     plan.cabin.set_point_c = Some(27.0);
-    plan.banks[0].block_rated_ah.value = 80.0;
+    plan.banks[0].battery_rated_ah.value = 80.0;
     plan.supply.chargers = vec![Charger {
         kind: Some(ChargerKind::Shore),
         from_clock_min: Some(21 * 60),
@@ -136,7 +136,7 @@ fn what_is_found_holds_and_less_does_not() {
 #[test]
 fn out_of_reach_is_said() {
     let mut plan = on_paper();
-    plan.banks[0].block_rated_ah.value = 20.0;
+    plan.banks[0].battery_rated_ah.value = 20.0;
     plan.night.wanted_h = 8.0;
     let sizing = size_day(&plan, DayUnknown::PanelW).unwrap();
     assert_eq!(sizing.found, DayFound::None { lasts: false });
@@ -151,7 +151,7 @@ fn out_of_reach_is_said() {
     let found = size_day(&weak, DayUnknown::BankAh).unwrap().found;
     assert_eq!(found, DayFound::None { lasts: true });
     // And a bank that holds without any.
-    plan.banks[0].block_rated_ah.value = 200.0;
+    plan.banks[0].battery_rated_ah.value = 200.0;
     let sizing = size_day(&plan, DayUnknown::PanelW).unwrap();
     assert!(matches!(sizing.found, DayFound::Any { value: 0.0, .. }));
 }

@@ -52,8 +52,8 @@ fn full_bank(at: usize, chemistry: Chemistry) -> Bank {
         start_charge_percent: Some(Figure::measured(97.0 - at as f64)),
         depth_percent: Some(90.0 - 10.0 * at as f64),
         cutoff_v: Some(Figure::label(varied(at, 20.8))),
-        block_current_limit_a: Some(Figure::label(100.0)),
-        block_resistance_mohm: Some(Figure {
+        battery_current_limit_a: Some(Figure::label(100.0)),
+        battery_resistance_mohm: Some(Figure {
             value: varied(at, 14.7),
             from: Origin::Measured,
             spread_percent: Some(15.0),
@@ -173,8 +173,8 @@ fn bank() -> impl Strategy<Value = Bank> {
         .prop_map(|(a, b, c, d)| Bank {
             name: a.0,
             chemistry: a.1,
-            block_nominal_v: a.2,
-            block_rated_ah: a.3,
+            battery_nominal_v: a.2,
+            battery_rated_ah: a.3,
             rated_hours_h: a.4,
             series_count: b.0,
             parallel_count: b.1,
@@ -182,11 +182,11 @@ fn bank() -> impl Strategy<Value = Bank> {
             start_charge_percent: b.3,
             depth_percent: c.0,
             cutoff_v: c.1,
-            block_current_limit_a: c.2,
-            block_resistance_mohm: c.3,
+            battery_current_limit_a: c.2,
+            battery_resistance_mohm: c.3,
             peukert_exponent: d.0,
             always_on_w: d.1,
-            block_open_circuit: d.2,
+            battery_open_circuit: d.2,
             measured: Measured {
                 measured_ah: d.3.0,
                 measured_wh: d.3.1,

@@ -104,10 +104,10 @@ fn rows(wild: bool) -> BoxedStrategy<Vec<OpenCircuitPoint>> {
 
 fn bank(wild: bool) -> impl Strategy<Value = Bank> {
     let chemistry = select(&Chemistry::ALL[..]);
-    (any::<String>(), chemistry, rows(wild)).prop_map(|(name, chemistry, block_open_circuit)| {
+    (any::<String>(), chemistry, rows(wild)).prop_map(|(name, chemistry, battery_open_circuit)| {
         Bank {
             name,
-            block_open_circuit,
+            battery_open_circuit,
             ..Bank::of(chemistry, 12.0, 100.0)
         }
     })

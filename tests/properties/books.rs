@@ -41,8 +41,8 @@ fn mean_volts(table: &[OpenCircuitPoint], low: f64, high: f64) -> f64 {
 fn tabled_bank() -> impl Strategy<Value = Bank> {
     labelled_bank()
         .prop_flat_map(|bank| (own_table(bank.reading().volts), Just(bank)))
-        .prop_map(|(block_open_circuit, bank)| Bank {
-            block_open_circuit,
+        .prop_map(|(battery_open_circuit, bank)| Bank {
+            battery_open_circuit,
             peukert_exponent: Some(Figure::label(1.0)),
             ..bank
         })
@@ -78,7 +78,7 @@ proptest! {
         let (run, bank) = (run(&plan), &plan.banks[0]);
         if let Some((high, low)) = span(&run) {
             let series = f64::from(bank.series_count);
-            let behind_wh = run.drawn_ah * series * mean_volts(&bank.block_open_circuit, low, high);
+            let behind_wh = run.drawn_ah * series * mean_volts(&bank.battery_open_circuit, low, high);
             prop_assert!(close(behind_wh, run.drawn_wh + run.lost_wh, 1e-9), "{behind_wh} {run:?}");
         }
     }
@@ -90,7 +90,7 @@ proptest! {
         let (run, bank) = (run(&plan), &plan.banks[0]);
         if let Some((high, low)) = span(&run) {
             let health = bank.health_percent.map_or(100.0, |figure| figure.value);
-            let whole_ah = bank.block_rated_ah.value * f64::from(bank.parallel_count) * health / 100.0;
+            let whole_ah = bank.battery_rated_ah.value * f64::from(bank.parallel_count) * health / 100.0;
             prop_assert!(close(run.drawn_ah, whole_ah * (high - low) / 100.0, 1e-9));
         }
     }
@@ -112,7 +112,7 @@ proptest! {
         plan.loads.clear();
         let bank = &mut plan.banks[0];
         bank.always_on_w = Some(Figure::label(0.0));
-        bank.block_resistance_mohm = Some(Figure::label(milliohm));
+        bank.battery_resistance_mohm = Some(Figure::label(milliohm));
         let bank_ohm = milliohm / 1000.0 * f64::from(bank.series_count) / f64::from(bank.parallel_count);
         let run = run(&plan);
         let cable_wh = run.lost_wh * path_ohm(&plan, 0) / bank_ohm;
@@ -149,7 +149,7 @@ proptest! {
     fn no_level_is_passed_unnamed(plan in sane_plan()) {
         let run = run(&plan);
         let cutoff_v = plan.number(Path::Bank(0, BankField::CutoffV)).unwrap();
-        let limit_a = plan.number(Path::Bank(0, BankField::BlockCurrentLimitA));
+        let limit_a = plan.number(Path::Bank(0, BankField::BatteryCurrentLimitA));
         let limit_a = limit_a.map_or(f64::INFINITY, |a| a * f64::from(plan.banks[0].parallel_count));
         for point in &run.trace {
             prop_assert!(point.terminal_v >= cutoff_v * (1.0 - 1e-8));
@@ -172,7 +172,7 @@ proptest! {
         let bank = Bank {
             start_charge_percent: None,
             depth_percent: Some(100.0),
-            block_current_limit_a: None,
+            battery_current_limit_a: None,
             always_on_w: Some(Figure::label(0.0)),
             measured: Measured { load_w: Some(load_w), ..measured },
             ..bank

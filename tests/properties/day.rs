@@ -207,9 +207,9 @@ proptest! {
         let mut plan = plan;
         plan.supply.arrays.clear();
         plan.supply.chargers.clear();
-        plan.banks[0].block_resistance_mohm = figure(5.0);
+        plan.banks[0].battery_resistance_mohm = figure(5.0);
         let mut larger = plan.clone();
-        larger.banks[0].block_rated_ah.value *= more;
+        larger.banks[0].battery_rated_ah.value *= more;
         let (small, large) = (answered(&plan), answered(&larger));
         let hours = |day: &DayAnswer| day.empty_h.unwrap_or(day.span_h);
         prop_assert!(hours(&large) >= hours(&small) - NEAR_H, "{} {}", hours(&large), hours(&small));
@@ -220,7 +220,7 @@ proptest! {
     fn a_cooler_set_point_never_takes_less(plan in a_day(), cooler in 0.5..6.0f64) {
         let mut plan = plan;
         // A bank that is never empty, so that both run to the end.
-        plan.banks[0].block_rated_ah.value = 9000.0;
+        plan.banks[0].battery_rated_ah.value = 9000.0;
         plan.banks[0].start_charge_percent = figure(100.0);
         plan.banks[0].depth_percent = Some(100.0);
         plan.units[0].cooling.control = Some(Control::Modulating);
@@ -282,7 +282,7 @@ proptest! {
     fn the_quick_run_takes_the_same(plan in a_day()) {
         let mut plan = plan;
         // Neither runs dry: what comes of the minute of an emptying is another matter.
-        plan.banks[0].block_rated_ah.value = 9000.0;
+        plan.banks[0].battery_rated_ah.value = 9000.0;
         plan.banks[0].start_charge_percent = figure(100.0);
         plan.banks[0].depth_percent = Some(100.0);
         // A narrow band: across a wide one a draughty tent changes its load by more

@@ -123,7 +123,7 @@ proptest! {
     fn any_accepted_plan_is_answered_whole(plan in any_plan(false)) {
         let answer = is_sound(&plan)?;
         let asked: usize = plan.units.iter().map(|unit| unit.modes.len()).sum();
-        let has_table = plan.banks.iter().any(|bank| !bank.block_open_circuit.is_empty());
+        let has_table = plan.banks.iter().any(|bank| !bank.battery_open_circuit.is_empty());
         if plan.errors().is_empty() {
             prop_assert_eq!(answer.runs.len(), plan.banks.len() * asked);
             prop_assert_eq!(answer.banks.len(), plan.banks.len());

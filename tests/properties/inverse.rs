@@ -40,17 +40,17 @@ fn on_needed(plan: &Plan, needed: &NeededBank, share: f64) -> Plan {
     let mut plan = plan.clone();
     let number = |plan: &Plan, field| plan.number(Path::Bank(0, field));
     let health = number(&plan, B::HealthPercent).unwrap() / 100.0;
-    let block_ah = share * needed.needed_ah / health;
-    let strings = block_ah / plan.banks[0].block_rated_ah.value;
-    let milliohm = number(&plan, B::BlockResistanceMohm).unwrap() / strings;
+    let battery_ah = share * needed.needed_ah / health;
+    let strings = battery_ah / plan.banks[0].battery_rated_ah.value;
+    let milliohm = number(&plan, B::BatteryResistanceMohm).unwrap() / strings;
     let cutoff_v = number(&plan, B::CutoffV).unwrap();
     let bank = &mut plan.banks[0];
-    // What the chemistry would say of a block of that many Ah is another thing.
-    bank.block_resistance_mohm = Some(Figure::label(milliohm));
-    bank.block_current_limit_a = bank
-        .block_current_limit_a
+    // What the chemistry would say of a battery of that many Ah is another thing.
+    bank.battery_resistance_mohm = Some(Figure::label(milliohm));
+    bank.battery_current_limit_a = bank
+        .battery_current_limit_a
         .map(|a| a.with(a.value * strings));
-    bank.block_rated_ah.value = block_ah;
+    bank.battery_rated_ah.value = battery_ah;
     bank.cutoff_v = Some(Figure::label(cutoff_v));
     (bank.series_count, bank.parallel_count) = (needed.series_count, 1);
     plan
@@ -68,11 +68,11 @@ proptest! {
         }
     }
 
-    /// A unit of twice or three times the volts wants its blocks in series: the
-    /// same bank is found as from blocks that stand in series already, whatever
+    /// A unit of twice or three times the volts wants its batteries in series: the
+    /// same bank is found as from batteries that stand in series already, whatever
     /// was stated or measured of the bank in volts.
     #[test]
-    fn blocks_in_series_are_as_if_planned(plan in sane_plan(), wanted_h in 0.5..60.0, times in 2u32..4) {
+    fn batteries_in_series_are_as_if_planned(plan in sane_plan(), wanted_h in 0.5..60.0, times in 2u32..4) {
         let mut flat = plan;
         flat.units[0].feed = Feed::Direct;
         flat.units[0].supply_v = Some(flat.banks[0].nominal_v() * f64::from(times));
@@ -90,15 +90,15 @@ proptest! {
         prop_assert_eq!(found(flat), found(stood));
     }
 
-    /// The whole blocks offered are enough when new, and when aged.
+    /// The whole batteries offered are enough when new, and when aged.
     #[test]
-    fn the_blocks_offered_are_enough(plan in labelled_plan(), wanted_h in 0.5..60.0) {
+    fn the_batteries_offered_are_enough(plan in labelled_plan(), wanted_h in 0.5..60.0) {
         let (_, found) = asked(plan, Unknown::Bank, wanted_h);
         if let Found::Bank(needed) = found {
             prop_assert!(needed.hours_new_h >= wanted_h * (1.0 - 1e-6), "{needed:?}");
             prop_assert!(needed.hours_aged_h >= wanted_h * (1.0 - 1e-6), "{needed:?}");
             prop_assert!(needed.hours_new_h >= needed.hours_aged_h * (1.0 - 1e-9), "{needed:?}");
-            prop_assert_eq!(needed.blocks_count, needed.series_count * needed.parallel_count);
+            prop_assert_eq!(needed.batteries_count, needed.series_count * needed.parallel_count);
         }
     }
 

@@ -82,7 +82,7 @@ proptest! {
     /// By its label: of a measured bank the label says nothing.
     #[test]
     fn more_bank_never_runs_shorter(plan in labelled_plan(), factor in 1.0..4.0, strings in 1u32..4) {
-        no_longer(&scaled(&plan, Path::Bank(0, B::BlockRatedAh), factor), &plan)?;
+        no_longer(&scaled(&plan, Path::Bank(0, B::BatteryRatedAh), factor), &plan)?;
         no_longer(&scaled(&plan, Path::Bank(0, B::HealthPercent), factor), &plan)?;
         let mut more = plan.clone();
         more.banks[0].parallel_count += strings;
@@ -107,13 +107,13 @@ proptest! {
 
     #[test]
     fn more_resistance_or_a_higher_cut_off_never_runs_longer(plan in labelled_plan(), factor in 1.0..3.0) {
-        no_longer(&plan, &scaled(&plan, Path::Bank(0, B::BlockResistanceMohm), factor))?;
+        no_longer(&plan, &scaled(&plan, Path::Bank(0, B::BatteryResistanceMohm), factor))?;
         no_longer(&plan, &scaled(&plan, Path::Bank(0, B::CutoffV), factor))?;
         let path = Path::Unit(0, U::CutoffV);
         if plan.number(path).is_some() {
             no_longer(&plan, &scaled(&plan, path, factor))?;
         }
-        let path = Path::Bank(0, B::BlockCurrentLimitA);
+        let path = Path::Bank(0, B::BatteryCurrentLimitA);
         if plan.number(path).is_some() {
             no_longer(&plan, &scaled(&plan, path, 1.0 / factor))?;
         }

@@ -17,7 +17,7 @@ fn figure(values: impl Strategy<Value = f64>) -> impl Strategy<Value = Figure> {
     })
 }
 
-/// A rising table from empty to full about a block's nominal volts.
+/// A rising table from empty to full about a battery's nominal volts.
 pub fn own_table(nominal_v: f64) -> impl Strategy<Value = Vec<OpenCircuitPoint>> {
     let steps = prop::collection::vec((0.1..10.0, 0.0..1.0), 2..12);
     steps.prop_map(move |steps| {
@@ -43,7 +43,7 @@ pub fn own_table(nominal_v: f64) -> impl Strategy<Value = Vec<OpenCircuitPoint>>
 }
 
 prop_compose! {
-    fn blocks()(
+    fn batteries()(
         chemistry in select(&Chemistry::ALL[..]),
         nominal_v in select(vec![6.0, 12.0, 12.8, 24.0, 25.6, 48.0]),
         rated_ah in 10.0..400.0,
@@ -77,11 +77,11 @@ prop_compose! {
             start_charge_percent: start,
             depth_percent: depth,
             cutoff_v: cutoff.map(|share| Figure::label(share * bank.nominal_v())),
-            block_current_limit_a: limit,
-            block_resistance_mohm: resistance,
+            battery_current_limit_a: limit,
+            battery_resistance_mohm: resistance,
             peukert_exponent: exponent,
             always_on_w: always_on,
-            block_open_circuit: if has_table { table } else { Vec::new() },
+            battery_open_circuit: if has_table { table } else { Vec::new() },
             ..bank
         }
     }
@@ -89,7 +89,7 @@ prop_compose! {
 
 /// A bank by its label.
 pub fn labelled_bank() -> impl Strategy<Value = Bank> {
-    blocks().prop_flat_map(own_numbers)
+    batteries().prop_flat_map(own_numbers)
 }
 
 prop_compose! {
@@ -100,7 +100,7 @@ prop_compose! {
         hours in 2.0..30.0,
         has_load in any::<bool>(),
     ) -> Bank {
-        let ah = ah_share * bank.block_rated_ah.value * f64::from(bank.parallel_count);
+        let ah = ah_share * bank.battery_rated_ah.value * f64::from(bank.parallel_count);
         let wh = ah * bank.nominal_v();
         Bank {
             measured: Measured {

@@ -121,7 +121,7 @@ fn hotter_and_bigger_do_nothing_to_a_unit_that_never_starts() {
         }
         for factor in [1.1, 2.0, 5.0] {
             let mut bigger = plan.clone();
-            bigger.banks[0].block_rated_ah.value *= factor;
+            bigger.banks[0].battery_rated_ah.value *= factor;
             let bigger_h = hours(&bigger);
             assert!(bigger_h >= before_h - 1e-9, "{bigger_h} {before_h}");
         }
@@ -203,7 +203,7 @@ fn first_stop(day: &DayAnswer) -> Option<DayEvent> {
 #[test]
 fn a_start_that_trips_the_bms_is_told_as_that() {
     let mut plan = plan(400.0, 60.0);
-    plan.banks[0].block_current_limit_a = Some(Figure::exact(20.0));
+    plan.banks[0].battery_current_limit_a = Some(Figure::exact(20.0));
     let day = answered(&plan);
     let Some(DayEvent {
         hours_h,
@@ -229,7 +229,7 @@ fn a_start_that_trips_the_bms_is_told_as_that() {
 #[test]
 fn what_is_met_first_on_the_way_up_acts() {
     let mut plan = plan(400.0, 60.0);
-    plan.banks[0].block_current_limit_a = Some(Figure::exact(20.0));
+    plan.banks[0].battery_current_limit_a = Some(Figure::exact(20.0));
     plan.units[0].cutoff_v = Some(Figure::exact(21.0));
     let day = answered(&plan);
     let stop = first_stop(&day).unwrap();

@@ -87,7 +87,7 @@ fn typed(plan: &Plan) -> Plan {
     let rows = plan
         .banks
         .iter_mut()
-        .flat_map(|bank| &mut bank.block_open_circuit);
+        .flat_map(|bank| &mut bank.battery_open_circuit);
     for row in rows {
         row.charge_percent = short(row.charge_percent);
         row.open_circuit_v = short(row.open_circuit_v);

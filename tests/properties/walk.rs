@@ -225,9 +225,9 @@ proptest! {
     #[test]
     fn more_bank_never_holds_shorter(plan in an_unfed_day(), more in 1.0..4.0f64) {
         let mut plan = plan;
-        plan.banks[0].block_resistance_mohm = figure(5.0);
+        plan.banks[0].battery_resistance_mohm = figure(5.0);
         let mut larger = plan.clone();
-        larger.banks[0].block_rated_ah.value *= more;
+        larger.banks[0].battery_rated_ah.value *= more;
         let (small, large) = (answered(&plan), answered(&larger));
         prop_assert!(held_h(&large) >= held_h(&small) - NEAR_H, "{} {}", held_h(&large), held_h(&small));
         if !has_stopped(&small) && !has_stopped(&large) {
@@ -343,8 +343,8 @@ fn twice(plan: &Plan) -> Plan {
     }
     // What is by the bank's size without being stated: its resistance and limit.
     assert_eq!(
-        twice.number(Path::Bank(0, BankField::BlockRatedAh)),
-        plan.number(Path::Bank(0, BankField::BlockRatedAh))
+        twice.number(Path::Bank(0, BankField::BatteryRatedAh)),
+        plan.number(Path::Bank(0, BankField::BatteryRatedAh))
     );
     twice
 }

@@ -17,7 +17,7 @@ const MEASURED_WH: f64 = 4319.0;
 fn bank(measured: Measured) -> Bank {
     Bank {
         cutoff_v: None,
-        block_resistance_mohm: None,
+        battery_resistance_mohm: None,
         measured,
         ..bare_bank(Chemistry::Lfp, 12.8, 320.0)
     }

@@ -25,7 +25,7 @@ const FOOT_M: f64 = 0.3048;
 #[test]
 fn a_run_loses_the_volts_of_both_conductors() {
     let bank = Bank {
-        block_open_circuit: table(&[(0.0, 20.0), (1.0, 26.0)]),
+        battery_open_circuit: table(&[(0.0, 20.0), (1.0, 26.0)]),
         ..flat_bank(24.0, 100.0)
     };
     let mut plan = Plan::of(bank, current(4.0, 24.0));
@@ -53,7 +53,7 @@ fn a_run_loses_the_volts_of_both_conductors() {
 #[test]
 fn a_short_circuit_is_held_back_by_the_cable_before_it() {
     let mut plan = Plan::of(Bank::of(Chemistry::Lfp, 12.8, 100.0), power(20.0));
-    plan.wiring.block_fault_a = Some(Figure::label(2000.0));
+    plan.wiring.battery_fault_a = Some(Figure::label(2000.0));
     plan.wiring.coldest_c = Some(20.0);
     plan.wiring.distribution_m = Some(10.0 * FOOT_M);
     plan.wiring.distribution_mm2 = Some(gauge_mm2(12.0));

@@ -94,7 +94,7 @@ fn a_straight_open_circuit_curve_is_filled_exactly() {
 fn an_iron_phosphate_bank_fills_as_a_porous_electrode_model_does() {
     let mut plan = Plan::demo();
     plan.banks[0] = till_morning::plan::Bank {
-        block_resistance_mohm: None,
+        battery_resistance_mohm: None,
         ..bare_bank(Chemistry::Lfp, 12.8, 100.0)
     };
     let pack = assemble::pack(&plan, 0).unwrap().pack;
@@ -121,7 +121,7 @@ fn a_plan_says_the_same() {
     for row in records(include_str!("../data/lfp_cccv_pybamm.csv")) {
         let (most_a, from) = (number(&row, 0), number(&row, 1));
         let bank = till_morning::plan::Bank {
-            block_resistance_mohm: None,
+            battery_resistance_mohm: None,
             ..bare_bank(Chemistry::Lfp, 12.8, 100.0)
         };
         let mut plan = Plan::of(bank, super::power(100.0));
@@ -154,7 +154,7 @@ fn a_plan_says_the_same() {
 #[test]
 fn a_small_generator_fills_by_its_watts() {
     let mut bank = bare_bank(Chemistry::Lfp, 12.8, 100.0);
-    bank.block_open_circuit = super::table(&[(0.0, 12.0), (1.0, 14.0)]);
+    bank.battery_open_circuit = super::table(&[(0.0, 12.0), (1.0, 14.0)]);
     let mut plan = Plan::of(bank, super::power(100.0));
     plan.supply.refill_from_percent = Some(Figure::exact(20.0));
     plan.supply.refill_to_percent = Some(90.0);

@@ -21,7 +21,7 @@ struct Modelled {
     wh: f64,
 }
 
-/// The runs of four LFP cells that make a block of 12.8 V 100 Ah, at constant
+/// The runs of four LFP cells that make a battery of 12.8 V 100 Ah, at constant
 /// power or current, by both of the file's models (they agree to 0.01 %).
 fn lfp_runs() -> Vec<(f64, Modelled)> {
     let records = records(LFP);
@@ -49,16 +49,16 @@ fn lfp_runs() -> Vec<(f64, Modelled)> {
     records.iter().map(one).collect()
 }
 
-/// A block with every default, taken to its own cut-off.
+/// A battery with every default, taken to its own cut-off.
 fn lfp_by_default() -> Bank {
     Bank {
         cutoff_v: None,
-        block_resistance_mohm: None,
+        battery_resistance_mohm: None,
         ..bare_bank(Chemistry::Lfp, 12.8, 100.0)
     }
 }
 
-/// A block by its label alone, against the model: up to 0.06C within 5.5 %,
+/// A battery by its label alone, against the model: up to 0.06C within 5.5 %,
 /// 0.16C 7.5 %, 0.32C 11 %; always on the long side.
 ///
 /// Where the difference comes from: this cell gives 97 Ah of its rated 100 even
@@ -95,7 +95,7 @@ fn lfp_terminal_volts() {
     }
 }
 
-/// The same block once it was measured: calibrated on the model's slowest run
+/// The same battery once it was measured: calibrated on the model's slowest run
 /// alone, it foretells the others within 4 % up to 0.16C and 8 % up to 0.32C.
 #[test]
 fn lfp_as_measured() {

@@ -25,8 +25,8 @@ fn straight(record: &csv::StringRecord) -> (Bank, f64) {
     let (ohm, ah, watts) = (number(record, 2), number(record, 3), number(record, 4));
     let nominal_v = if full_v > 20.0 { 25.6 } else { 12.8 };
     let bank = Bank {
-        block_open_circuit: table(&[(0.0, empty_v), (1.0, full_v)]),
-        block_resistance_mohm: Some(Figure::label(1000.0 * ohm)),
+        battery_open_circuit: table(&[(0.0, empty_v), (1.0, full_v)]),
+        battery_resistance_mohm: Some(Figure::label(1000.0 * ohm)),
         cutoff_v: Some(Figure::label(number(record, 5))),
         depth_percent: Some(100.0 * (1.0 - number(record, 6))),
         ..bare_bank(Chemistry::Lfp, nominal_v, ah)
@@ -99,7 +99,7 @@ fn cell() -> Vec<(f64, f64)> {
 
 fn tabled_bank(ohm: f64, least: f64) -> Bank {
     Bank {
-        block_resistance_mohm: Some(Figure::label(1000.0 * ohm)),
+        battery_resistance_mohm: Some(Figure::label(1000.0 * ohm)),
         depth_percent: Some(100.0 * (1.0 - least)),
         ..bare_bank(Chemistry::Lfp, 12.8, 100.0)
     }
@@ -109,13 +109,13 @@ fn tabled_bank(ohm: f64, least: f64) -> Bank {
 /// table as the chemistry's default.
 #[test]
 fn measured_open_circuit_table() {
-    let block: Vec<_> = cell().iter().map(|&(c, volts)| (c, 4.0 * volts)).collect();
+    let battery: Vec<_> = cell().iter().map(|&(c, volts)| (c, 4.0 * volts)).collect();
     let records = records(TABLED);
     assert_eq!(records.len(), 21);
     for record in &records {
         let by_default = tabled_bank(number(record, 1), number(record, 2));
         let own_table = Bank {
-            block_open_circuit: table(&block),
+            battery_open_circuit: table(&battery),
             ..by_default.clone()
         };
         for bank in [own_table, by_default] {
@@ -174,8 +174,8 @@ impl Straight {
 
     fn bank(&self) -> Bank {
         Bank {
-            block_open_circuit: table(&[(0.0, self.empty_v), (1.0, self.full_v)]),
-            block_resistance_mohm: Some(Figure::label(1000.0 * self.ohm)),
+            battery_open_circuit: table(&[(0.0, self.empty_v), (1.0, self.full_v)]),
+            battery_resistance_mohm: Some(Figure::label(1000.0 * self.ohm)),
             ..bare_bank(Chemistry::Lfp, 12.8, self.ah)
         }
     }

@@ -20,7 +20,7 @@ pub fn exact(value: f64) -> Option<Figure> {
 /// volts and nothing else.
 pub fn flat_bank(volts: f64, ah: f64) -> Bank {
     Bank {
-        block_open_circuit: super::table(&[(0.0, volts), (1.0, volts)]),
+        battery_open_circuit: super::table(&[(0.0, volts), (1.0, volts)]),
         health_percent: exact(100.0),
         start_charge_percent: exact(100.0),
         ..super::bare_bank(Chemistry::Lfp, volts, ah)

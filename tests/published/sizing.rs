@@ -26,7 +26,7 @@ fn needed(wanted: &Wanted) -> NeededBank {
     let bank = Bank {
         depth_percent: Some(wanted.depth_percent),
         peukert_exponent: Some(Figure::label(1.0)),
-        block_open_circuit: table(&[(0.0, volts), (1.0, volts)]),
+        battery_open_circuit: table(&[(0.0, volts), (1.0, volts)]),
         ..bare_bank(Chemistry::Flooded, volts, 100.0)
     };
     let mut plan = Plan::of(bank, power(wanted.wh_per_day / 24.0));
@@ -61,7 +61,7 @@ fn stand_alone_bank_in_eight_steps() {
     near_share(cold.with_reserve_wh, 6500.0, 1e-9);
     near(cold.with_reserve_ah, 541.7, 0.05);
     near(needed(&wanted(4.0)).with_reserve_ah, 433.3, 0.05);
-    // Whole blocks of 100 Ah that hold it.
+    // Whole batteries of 100 Ah that hold it.
     assert_eq!((cold.series_count, cold.parallel_count), (1, 6));
 }
 

@@ -71,7 +71,7 @@ fn day_at(bank: &Bank, load_w: f64, bank_c: f64) -> DayAnswer {
 #[test]
 fn a_cold_lithium_bank_sags_as_measured() {
     let bank = Bank {
-        block_resistance_mohm: exact(50.0),
+        battery_resistance_mohm: exact(50.0),
         ..flat_bank(13.0, 200.0)
     };
     let steps = rows("lfp_step_resistance_vs_temperature_measured.csv");
@@ -94,7 +94,7 @@ fn a_cold_lithium_bank_sags_as_measured() {
 #[track_caller]
 fn lead_acid_h(load_w: f64, bank_c: f64) -> f64 {
     let bank = Bank {
-        block_open_circuit: table(&[(0.0, 12.0), (1.0, 12.0)]),
+        battery_open_circuit: table(&[(0.0, 12.0), (1.0, 12.0)]),
         health_percent: exact(100.0),
         start_charge_percent: exact(100.0),
         peukert_exponent: exact(1.0),

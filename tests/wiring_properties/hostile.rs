@@ -1,7 +1,7 @@
 use super::{build, column, place, sum_a, take_off};
 use proptest::prelude::*;
 use till_morning::physics::wiring::{
-    Awg, Block, Column, Demand, Gassing, Metric, ModuleString, Path, Row, Surroundings,
+    Awg, Battery, Column, Demand, Gassing, Metric, ModuleString, Path, Row, Surroundings,
     array_current, beyond_scope, choose, cold_morning, design_current, drop_over,
     estimated_temperature, heat_factor, hot_factor, prospective_fault, recommend, solid,
     ventilation,
@@ -81,9 +81,9 @@ proptest! {
                 prop_assert!(loaded.is_finite() && allowed.is_finite());
             }
         }
-        let block = Block { open_circuit: volts(a), resistance: ohms(b) };
-        let other = Block { open_circuit: volts(e), resistance: ohms(f) };
-        let row = Row { blocks: vec![block, other, block], link: ohms(h), take_off };
+        let battery = Battery { open_circuit: volts(a), resistance: ohms(b) };
+        let other = Battery { open_circuit: volts(e), resistance: ohms(f) };
+        let row = Row { batteries: vec![battery, other, battery], link: ohms(h), take_off };
         let shared = [row.share(amps(g)), row.share_with_one_open(amps(g), counts[1] as usize)];
         for sharing in shared.into_iter().flatten() {
             prop_assert!(sum_a(&sharing.currents).is_finite());

@@ -1,16 +1,16 @@
 use super::{sum_a, take_off};
 use proptest::prelude::*;
-use till_morning::physics::wiring::{Block, Row, TakeOff};
+use till_morning::physics::wiring::{Battery, Row, TakeOff};
 use till_morning::quantity::{amps, in_amps, in_ohms, in_volts, ohms, volts};
 
 fn row() -> impl Strategy<Value = Row> {
-    let block = (10.0..15.0, 0.001..0.05).prop_map(|(source_v, own_ohm)| Block {
+    let battery = (10.0..15.0, 0.001..0.05).prop_map(|(source_v, own_ohm)| Battery {
         open_circuit: volts(source_v),
         resistance: ohms(own_ohm),
     });
-    (prop::collection::vec(block, 1..9), 0.0..0.005, take_off()).prop_map(
-        |(blocks, link_ohm, take_off)| Row {
-            blocks,
+    (prop::collection::vec(battery, 1..9), 0.0..0.005, take_off()).prop_map(
+        |(batteries, link_ohm, take_off)| Row {
+            batteries,
             link: ohms(link_ohm),
             take_off,
         },
@@ -29,16 +29,16 @@ proptest! {
         prop_assert!(in_ohms(sharing.resistance) > 0.0);
     }
 
-    /// When one block opens the rest carry everything and the bank resists more.
+    /// When one battery opens the rest carry everything and the bank resists more.
     #[test]
-    fn an_opened_block_burdens_the_others(
+    fn an_opened_battery_burdens_the_others(
         row in row(),
         total_a in 1.0..200.0,
         which in any::<prop::sample::Index>(),
     ) {
         let mut row = row;
-        row.blocks.push(row.blocks[0]);
-        let which = which.index(row.blocks.len());
+        row.batteries.push(row.batteries[0]);
+        let which = which.index(row.batteries.len());
         let all = row.share(amps(total_a)).unwrap();
         let rest = row.share_with_one_open(amps(total_a), which).unwrap();
         prop_assert_eq!(rest.currents[which], amps(0.0));
@@ -46,13 +46,13 @@ proptest! {
         prop_assert!(in_ohms(rest.resistance) >= in_ohms(all.resistance) - 1e-12);
     }
 
-    /// Like blocks: across the corners is its own mirror image; from one end
+    /// Like batteries: across the corners is its own mirror image; from one end
     /// the nearest works hardest and the farthest least; bars make all alike.
     #[test]
-    fn take_offs_of_like_blocks(count in 2usize..9, own in 0.001..0.05, link in 1e-5..0.005) {
-        let block = Block { open_circuit: volts(12.8), resistance: ohms(own) };
+    fn take_offs_of_like_batteries(count in 2usize..9, own in 0.001..0.05, link in 1e-5..0.005) {
+        let battery = Battery { open_circuit: volts(12.8), resistance: ohms(own) };
         let shares = |take_off| {
-            let row = Row { blocks: vec![block; count], link: ohms(link), take_off };
+            let row = Row { batteries: vec![battery; count], link: ohms(link), take_off };
             let sharing = row.share(amps(100.0)).unwrap();
             sharing.currents.iter().map(|i| in_amps(*i)).collect::<Vec<_>>()
         };

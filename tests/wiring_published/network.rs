@@ -1,5 +1,7 @@
 use super::near;
-use till_morning::physics::wiring::{Block, Demand, Row, Sharing, TakeOff, design_current, solid};
+use till_morning::physics::wiring::{
+    Battery, Demand, Row, Sharing, TakeOff, design_current, solid,
+};
 use till_morning::quantity::{
     amps, celsius, in_amps, in_ohms, in_volts, meters, ohms, square_millimeters, volts, watts,
 };
@@ -35,8 +37,8 @@ fn value(text: &str, key: &str) -> f64 {
     digits.parse().expect(key)
 }
 
-fn block(open_circuit_v: f64, resistance_ohm: f64) -> Block {
-    Block {
+fn battery(open_circuit_v: f64, resistance_ohm: f64) -> Battery {
+    Battery {
         open_circuit: volts(open_circuit_v),
         resistance: ohms(resistance_ohm),
     }
@@ -49,10 +51,10 @@ fn direct(power_w: f64) -> Demand {
     }
 }
 
-/// The sharing when a row of blocks on bus bars feeds a constant power.
-fn feeding(blocks: Vec<Block>, power_w: f64) -> Sharing {
+/// The sharing when a row of batteries on bus bars feeds a constant power.
+fn feeding(batteries: Vec<Battery>, power_w: f64) -> Sharing {
     let row = Row {
-        blocks,
+        batteries,
         link: ohms(0.0),
         take_off: TakeOff::BusBar,
     };
@@ -91,7 +93,7 @@ fn spice_three_in_parallel() {
     assert_eq!(cases.len(), 3);
     for (text, found) in cases {
         let battery = |k: u32| {
-            block(
+            battery(
                 value(&text, &format!("E{k}")),
                 value(&text, &format!("R{k}")),
             )
@@ -111,9 +113,9 @@ fn spice_two_strings_of_two() {
     let (text, found) = &cases[0];
     let numbers = "string1: 13.2/.005+13.2/.005, string2: 13.2/.015+13.1/.006, P=1500";
     assert_eq!(text, numbers);
-    let first = [block(13.2, 0.005), block(13.2, 0.005)];
-    let second = [block(13.2, 0.015), block(13.1, 0.006)];
-    let strings = [first, second].map(|string| Block::in_series(&string).unwrap());
+    let first = [battery(13.2, 0.005), battery(13.2, 0.005)];
+    let second = [battery(13.2, 0.015), battery(13.1, 0.006)];
+    let strings = [first, second].map(|string| Battery::in_series(&string).unwrap());
     let sharing = feeding(strings.to_vec(), 1500.0);
     near(in_volts(sharing.terminal), found[0], 1e-6);
     near(in_amps(sharing.currents[0]), found[3], 1e-5);
@@ -124,7 +126,7 @@ fn spice_two_strings_of_two() {
 
 fn four(link_ohm: f64, take_off: TakeOff) -> Row {
     Row {
-        blocks: vec![block(12.8, 0.02); 4],
+        batteries: vec![battery(12.8, 0.02); 4],
         link: ohms(link_ohm),
         take_off,
     }
@@ -157,7 +159,7 @@ fn four_batteries_by_take_off() {
 /// Two wires' law for a ladder: power put in equals power turned to heat
 /// (Tellegen's theorem), reckoned here from the currents alone.
 #[test]
-fn what_the_blocks_give_is_what_arrives_and_what_heats() {
+fn what_the_batteries_give_is_what_arrives_and_what_heats() {
     for take_off in [TakeOff::SameEnd, TakeOff::Diagonal] {
         let (row, total_a) = (four(0.0015, take_off), 80.0);
         let sharing = row.share(amps(total_a)).unwrap();

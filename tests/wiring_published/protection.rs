@@ -131,7 +131,7 @@ fn fuse_positions() {
 #[test]
 fn a_fuse_for_each_part() {
     let each = |what, count| fuse_each(what, count).unwrap();
-    assert!(!each(Parallel::BatteryBlocks, 1) && each(Parallel::BatteryBlocks, 2));
+    assert!(!each(Parallel::BatteryCases, 1) && each(Parallel::BatteryCases, 2));
     assert!(!each(Parallel::SolarStrings, 2) && each(Parallel::SolarStrings, 3));
     assert_eq!(string_fuses(3), Ok(true));
 }

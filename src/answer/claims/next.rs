@@ -102,11 +102,11 @@ fn how(field: Path, run: &RunAnswer) -> Option<(How, Option<f64>)> {
         Path::Mode(_, _, M::PowerW | M::CurrentA | M::DutyPercent | M::StandbyW)
         | Path::Load(_)
         | Path::Bank(_, B::AlwaysOnW) => (How::ClampReadings, Some(CLAMP_MIN)),
-        Path::Bank(_, B::BlockRatedAh | B::HealthPercent | B::MeasuredAh | B::MeasuredWh) => {
+        Path::Bank(_, B::BatteryRatedAh | B::HealthPercent | B::MeasuredAh | B::MeasuredWh) => {
             (How::WholeRun, whole_run)
         }
         Path::Bank(_, B::PeukertExponent) => (How::WholeRun, whole_run),
-        Path::Bank(_, B::BlockResistanceMohm) => (How::TwoLoads, None),
+        Path::Bank(_, B::BatteryResistanceMohm) => (How::TwoLoads, None),
         Path::Bank(_, B::StartChargePercent) => (How::FillFirst, None),
         Path::Bank(_, B::CutoffV) | Path::Unit(_, U::CutoffV | U::InverterCutoffV) => {
             (How::VoltsAtStop, None)

@@ -94,7 +94,7 @@ pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport, name: &str) {
     let Some(the_bank) = plan.banks.get(bank) else {
         return;
     };
-    let ah = the_bank.block_rated_ah.value * f64::from(the_bank.parallel_count);
+    let ah = the_bank.battery_rated_ah.value * f64::from(the_bank.parallel_count);
     let wh = ah * the_bank.nominal_v();
     let end_by = report.end.and_then(|end| match end.cause {
         Cause::BatteryCutOff => Some(EndBy::BatteryCutOff),

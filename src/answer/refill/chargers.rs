@@ -170,7 +170,7 @@ fn fill_answer(
 /// The addresses that a charger's hours hang on, besides the charge it starts from.
 pub fn paths(plan: &Plan) -> Vec<Path> {
     let mut paths = vec![
-        Path::Bank(0, B::BlockResistanceMohm),
+        Path::Bank(0, B::BatteryResistanceMohm),
         Path::Bank(0, B::AlwaysOnW),
     ];
     paths.extend((0..plan.loads.len()).map(Path::Load));

@@ -70,9 +70,9 @@ pub fn notes(plan: &Plan, refill: &ChargerRefill, air_c: f64) -> Vec<(Severity, 
     notes.extend(source_note(plan, refill).map(|matter| (Severity::Note, matter)));
     notes.extend(window_note(plan, refill).map(|matter| (Severity::Note, matter)));
     let limit_a = plan
-        .number(Path::Bank(0, B::BlockCurrentLimitA))
+        .number(Path::Bank(0, B::BatteryCurrentLimitA))
         .zip(plan.banks.first())
-        .map(|(block_a, bank)| block_a * f64::from(bank.parallel_count));
+        .map(|(battery_a, bank)| battery_a * f64::from(bank.parallel_count));
     if let Some(limit_a) = limit_a.filter(|&limit_a| refill.most_a > limit_a) {
         let matter = R::AboveBankLimit {
             charger,

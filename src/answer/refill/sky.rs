@@ -158,7 +158,7 @@ pub fn paths(plan: &Plan) -> Vec<Path> {
         .map(Path::Day)
         .to_vec();
     let bank = [
-        B::BlockRatedAh,
+        B::BatteryRatedAh,
         B::HealthPercent,
         B::StartChargePercent,
         B::MeasuredAh,
@@ -183,7 +183,7 @@ pub fn paths(plan: &Plan) -> Vec<Path> {
     });
     paths.retain(|&path| match path {
         // What was measured replaces what the label says.
-        Path::Bank(_, B::BlockRatedAh | B::HealthPercent) => !is_measured,
+        Path::Bank(_, B::BatteryRatedAh | B::HealthPercent) => !is_measured,
         _ => true,
     });
     paths

@@ -1,4 +1,4 @@
-//! What each block is asked, through series and parallel, and what it bears.
+//! What each battery is asked, through series and parallel, and what it bears.
 
 use super::{
     asks::{self, BANK},
@@ -6,7 +6,7 @@ use super::{
     protection::{KindFigures, kinds, rating_for, string_fault, string_ohm},
 };
 use crate::{
-    physics::wiring::{self, Block, Parallel, Row, fuse_each},
+    physics::wiring::{self, Battery, Parallel, Row, fuse_each},
     plan::{
         Plan,
         part::Choice,
@@ -18,21 +18,21 @@ use crate::{
 };
 use serde::{Deserialize, Serialize};
 
-/// A current held against what one block bears.
+/// A current held against what one battery bears.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Burden {
     /// Of the whole bank.
     pub total_a: f64,
-    /// Of the block that is burdened most.
+    /// Of the battery that is burdened most.
     pub worst_a: f64,
-    /// What one block bears; nothing where that is not said.
+    /// What one battery bears; nothing where that is not said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub limit_a: Option<f64>,
     pub verdict: Verdict,
 }
 
-/// The blocks and what is asked of them.
+/// The batteries and what is asked of them.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BankLimits {
@@ -53,7 +53,7 @@ pub struct BankLimits {
     /// With every charger and the panels at once.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub charge: Option<Burden>,
-    /// The worst block by each take-off, in the order of their names.
+    /// The worst battery by each take-off, in the order of their names.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub by_take_off: Vec<TakeOffShare>,
     /// From two in parallel each string needs its own fuse.
@@ -68,7 +68,7 @@ pub struct BankLimits {
     pub string_kinds: Vec<KindFigures>,
 }
 
-/// The burden of the worst block by where the cables leave.
+/// The burden of the worst battery by where the cables leave.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TakeOffShare {
@@ -76,7 +76,7 @@ pub struct TakeOffShare {
     pub worst_a: f64,
 }
 
-/// The blocks of the first bank.
+/// The batteries of the first bank.
 #[must_use]
 pub fn bank_limits(plan: &Plan) -> Option<BankLimits> {
     let bank = plan.banks.get(BANK)?;
@@ -91,13 +91,13 @@ pub fn bank_limits(plan: &Plan) -> Option<BankLimits> {
         .max(running_a - others_a)
         + others_a;
     let charging_a: f64 = asks::charge_currents(plan).iter().map(|(_, a)| a).sum();
-    let limit_a = plan.block_limit_a(BANK);
+    let limit_a = plan.battery_limit_a(BANK);
     let worst = |total_a: f64| worst_a(&row(taken)?, total_a);
     let (peak_a, start_by_continuous) = peak(plan, limit_a);
-    let fuse_each = fuse_each(Parallel::BatteryBlocks, bank.parallel_count).ok()?;
+    let fuse_each = fuse_each(Parallel::BatteryCases, bank.parallel_count).ok()?;
     let worst_running_a = worst(running_a)?;
     let charge = (charging_a > 0.0).then(|| {
-        let limit_a = plan.number(Path::Wiring(W::BlockChargeA));
+        let limit_a = plan.number(Path::Wiring(W::BatteryChargeA));
         Some(burden(charging_a, worst(charging_a)?, limit_a))
     });
     let charge = charge.flatten();
@@ -148,16 +148,16 @@ fn burden(total_a: f64, worst_a: f64, limit_a: Option<f64>) -> Burden {
     }
 }
 
-/// What a surge is held against: the block's peak if it lasts as long as the
+/// What a surge is held against: the battery's peak if it lasts as long as the
 /// surge, else its continuous limit.
 fn peak(plan: &Plan, limit_a: Option<f64>) -> (Option<f64>, bool) {
     let number = |field| plan.number(Path::Wiring(field));
-    let lasts = match (number(W::BlockPeakMs), number(W::StartMs)) {
+    let lasts = match (number(W::BatteryPeakMs), number(W::StartMs)) {
         (Some(bears_ms), Some(start_ms)) => bears_ms >= start_ms,
         // A peak with no time to it is a moment's: not said to last.
         _ => false,
     };
-    match number(W::BlockPeakA).filter(|_| lasts) {
+    match number(W::BatteryPeakA).filter(|_| lasts) {
         Some(peak_a) => (Some(peak_a), false),
         None => (limit_a, true),
     }
@@ -168,12 +168,12 @@ fn row(plan: &Plan, take_off: TakeOff) -> Option<Row> {
     let bank = plan.banks.get(BANK)?;
     let pack = assemble::pack(plan, BANK)?.pack;
     let ohm = string_ohm(plan, false)? * f64::from(bank.series_count);
-    let block = Block {
+    let battery = Battery {
         open_circuit: volts(pack.curve.at(0.5)),
         resistance: ohms(ohm.max(1e-5)),
     };
     Some(Row {
-        blocks: vec![block; usize::try_from(bank.parallel_count).ok()?],
+        batteries: vec![battery; usize::try_from(bank.parallel_count).ok()?],
         link: ohms(plan.number(Path::Wiring(W::LinkMohm))? / 1000.0),
         take_off: match take_off {
             TakeOff::SameEnd => wiring::TakeOff::SameEnd,
@@ -187,9 +187,9 @@ fn worst_a(row: &Row, total_a: f64) -> Option<f64> {
     Some(in_amps(row.share(amps(total_a)).ok()?.highest))
 }
 
-/// The worst block's current whichever string has opened.
+/// The worst battery's current whichever string has opened.
 fn one_open(row: &Row, total_a: f64) -> Option<f64> {
-    (0..row.blocks.len())
+    (0..row.batteries.len())
         .filter_map(|opened| {
             let sharing = row.share_with_one_open(amps(total_a), opened).ok()?;
             Some(in_amps(sharing.highest))

@@ -28,9 +28,9 @@ pub struct Guess {
 pub fn guesses(plan: &Plan) -> Vec<Guess> {
     let unit = plan.night.asked_unit;
     let mut paths: Vec<Path> = [
-        W::BlockPeakA,
-        W::BlockPeakMs,
-        W::BlockChargeA,
+        W::BatteryPeakA,
+        W::BatteryPeakMs,
+        W::BatteryChargeA,
         W::StartA,
         W::StartMs,
         W::LinkMohm,
@@ -39,8 +39,12 @@ pub fn guesses(plan: &Plan) -> Vec<Guess> {
     .map(Path::Wiring)
     .into();
     paths.extend(
-        [B::BlockCurrentLimitA, B::CutoffV, B::BlockResistanceMohm]
-            .map(|field| Path::Bank(BANK, field)),
+        [
+            B::BatteryCurrentLimitA,
+            B::CutoffV,
+            B::BatteryResistanceMohm,
+        ]
+        .map(|field| Path::Bank(BANK, field)),
     );
     let modes = plan.units.get(unit).map_or(0, |unit| unit.modes.len());
     paths.extend(
@@ -100,17 +104,17 @@ fn guess(plan: &Plan, path: Path) -> Option<Guess> {
         // Another circuit in the same bundle.
         Path::Laid(_, L::BundledCount) => (value, value + 2.0),
         // Lithium may bear its Ah in an hour, or a quarter of it.
-        Path::Wiring(W::BlockChargeA) => (2.0 * value, 0.5 * value),
+        Path::Wiring(W::BatteryChargeA) => (2.0 * value, 0.5 * value),
         Path::Wiring(W::StartA) => (0.5 * value, 1.5 * value),
         Path::Wiring(W::StartMs) => (0.2 * value, 6.0 * value),
         Path::Wiring(W::LinkMohm) => (0.5 * value, 2.0 * value),
         Path::Wiring(W::ColdestC) => (value + 10.0, value - 15.0),
         // What a battery or controller bears: more is kinder.
-        Path::Wiring(W::BlockPeakA | W::BlockPeakMs)
-        | Path::Bank(_, B::BlockCurrentLimitA)
+        Path::Wiring(W::BatteryPeakA | W::BatteryPeakMs)
+        | Path::Bank(_, B::BatteryCurrentLimitA)
         | Path::Supply(S::ControllerLimitV) => (1.5 * value, 0.5 * value),
         // Less resistance leaves more of the sharing to the links.
-        Path::Bank(_, B::CutoffV | B::BlockResistanceMohm)
+        Path::Bank(_, B::CutoffV | B::BatteryResistanceMohm)
         | Path::Unit(_, U::CutoffV | U::InverterCutoffV | U::EfficiencyPercent) => (high, low),
         Path::Unit(_, U::LimitA | U::LimitW)
         | Path::Charger(_, G::MostA)

@@ -143,7 +143,7 @@ fn unsaid(plan: &Plan, leg: &LegAnswer) -> Vec<Open> {
         unsaid.push(Open::Field(fuse));
     }
     if protection::fault_is_guess(plan) {
-        unsaid.push(Open::Field(Path::Wiring(W::BlockFaultA)));
+        unsaid.push(Open::Field(Path::Wiring(W::BatteryFaultA)));
     }
     if plan.wiring.fuse_kind.is_none() {
         unsaid.push(Open::FuseKind);

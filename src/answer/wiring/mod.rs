@@ -142,7 +142,7 @@ pub(super) fn ventilate(plan: &Plan, bank: usize) -> Option<(f64, f64)> {
         Chemistry::Lfp | Chemistry::Nmc | Chemistry::SodiumIon => return None,
     };
     let cells = bank.reading().cells * bank.series_count;
-    let capacity = bank.block_rated_ah.value * f64::from(bank.parallel_count);
+    let capacity = bank.battery_rated_ah.value * f64::from(bank.parallel_count);
     let air = ventilation(cells, amp_hours(capacity), gassing).ok()?;
     Some((
         in_cubic_meters_per_hour(air.air),

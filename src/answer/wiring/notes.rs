@@ -27,10 +27,10 @@ pub enum CarryNote {
     OneOpens { worst_a: f64, limit_a: f64 },
     /// From two strings in parallel each has a fuse of its own.
     FuseEachString { parallel_count: u32 },
-    /// Blocks share unequally by where the cables leave.
+    /// Batteries share unequally by where the cables leave.
     UnequalShares { worst_a: f64, even_a: f64 },
-    /// Blocks of different age, make or use together.
-    MixedBlocks,
+    /// Batteries of different age, make or use together.
+    MixedBatteries,
     /// An inverter or converter draws a rush when it is connected.
     Precharge,
     /// What the inverter gives for a moment is below what the start takes.
@@ -62,7 +62,7 @@ pub(super) fn notes(
 ) -> Vec<CarryNote> {
     let mut notes: Vec<CarryNote> = legs.iter().filter_map(no_kind_suits).collect();
     notes.extend(solar.iter().flat_map(|side| panels(plan, side)));
-    notes.extend(bank.iter().flat_map(|limits| blocks(plan, limits)));
+    notes.extend(bank.iter().flat_map(|limits| batteries(plan, limits)));
     notes.extend(feed(plan));
     notes.extend(together(plan, legs));
     notes
@@ -103,7 +103,7 @@ fn panels(plan: &Plan, side: &SolarSide) -> Vec<CarryNote> {
     notes
 }
 
-fn blocks(plan: &Plan, limits: &BankLimits) -> Vec<CarryNote> {
+fn batteries(plan: &Plan, limits: &BankLimits) -> Vec<CarryNote> {
     let mut notes = Vec::new();
     if let Some(open) = limits.one_open
         && let (Verdict::Fails, Some(limit_a)) = (open.verdict, open.limit_a)
@@ -125,8 +125,8 @@ fn blocks(plan: &Plan, limits: &BankLimits) -> Vec<CarryNote> {
             even_a,
         });
     }
-    if plan.wiring.mixed_blocks && (limits.parallel_count > 1 || limits.series_count > 1) {
-        notes.push(CarryNote::MixedBlocks);
+    if plan.wiring.mixed_batteries && (limits.parallel_count > 1 || limits.series_count > 1) {
+        notes.push(CarryNote::MixedBatteries);
     }
     notes
 }

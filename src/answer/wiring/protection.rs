@@ -46,7 +46,7 @@ pub enum Position {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum FaultFrom {
-    /// The maker's short-circuit current of a block, all blocks together.
+    /// The maker's short-circuit current of a battery, all batteries together.
     Maker,
     /// Charge volts over the lowest likely resistance.
     Resistance,
@@ -296,7 +296,7 @@ pub(super) fn kinds(charge_v: f64, fault_a: f64, rating_a: f64) -> Vec<KindFigur
     FuseKind::ALL.iter().filter_map(held).collect()
 }
 
-/// What may flow into a fault right behind the fuse: every block at once, at
+/// What may flow into a fault right behind the fuse: every battery at once, at
 /// charge volts, through the cable that lies before the fuse and no other.
 fn fault(plan: &Plan, ask: &Ask) -> Option<(f64, FaultFrom)> {
     if ask.by == AskedBy::Panels {
@@ -339,16 +339,16 @@ fn cold_loop_ohm(plan: &Plan, leg: Leg) -> Option<f64> {
 /// Whether the short-circuit current of a battery is a guess: typed as one, or from
 /// a resistance that is one.
 pub(super) fn fault_is_guess(plan: &Plan) -> bool {
-    let stated = plan.stated(Path::Wiring(W::BlockFaultA));
-    let figure = stated.or_else(|| plan.figure(Path::Bank(BANK, B::BlockResistanceMohm)));
+    let stated = plan.stated(Path::Wiring(W::BatteryFaultA));
+    let figure = stated.or_else(|| plan.figure(Path::Bank(BANK, B::BatteryResistanceMohm)));
     figure.is_none_or(|figure| figure.from == Origin::Guess)
 }
 
-/// The fault current of one string of blocks.
+/// The fault current of one string of batteries.
 pub(super) fn string_fault(plan: &Plan, charge_v: f64) -> Option<(f64, FaultFrom)> {
-    let stated = plan.number(Path::Wiring(W::BlockFaultA));
-    if let Some(block_a) = stated {
-        return Some((block_a, FaultFrom::Maker));
+    let stated = plan.number(Path::Wiring(W::BatteryFaultA));
+    if let Some(battery_a) = stated {
+        return Some((battery_a, FaultFrom::Maker));
     }
     let bank = plan.banks.get(BANK)?;
     let ohm = string_ohm(plan, true)? * f64::from(bank.series_count);
@@ -357,10 +357,10 @@ pub(super) fn string_fault(plan: &Plan, charge_v: f64) -> Option<(f64, FaultFrom
     Some((in_amps(fault.ok()?), FaultFrom::Resistance))
 }
 
-/// Resistance of one block; the lowest likely one where faults are reckoned:
+/// Resistance of one battery; the lowest likely one where faults are reckoned:
 /// less its spread, which for a guess is half of it.
 pub(super) fn string_ohm(plan: &Plan, lowest: bool) -> Option<f64> {
-    let path = Path::Bank(BANK, B::BlockResistanceMohm);
+    let path = Path::Bank(BANK, B::BatteryResistanceMohm);
     let figure = plan.figure(path)?;
     let less = if lowest {
         spread::half_width(path, figure)

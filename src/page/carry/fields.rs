@@ -57,17 +57,17 @@ const BANK_LIMITS: [W; 11] = [
     W::StartA,
     W::StartMs,
     W::InverterPeakW,
-    W::BlockPeakA,
-    W::BlockPeakMs,
-    W::BlockChargeA,
+    W::BatteryPeakA,
+    W::BatteryPeakMs,
+    W::BatteryChargeA,
     W::ChargeLeastC,
-    W::BlockFaultA,
+    W::BatteryFaultA,
     W::LinkMohm,
     W::MostSeriesCount,
     W::ColdestC,
 ];
 
-/// What the blocks bear, and how they stand together.
+/// What the batteries bear, and how they stand together.
 #[component]
 pub fn BankLimits() -> impl IntoView {
     let field = |field| view! { <NumberField path=Path::Wiring(field) /> };
@@ -86,7 +86,7 @@ pub fn BankLimits() -> impl IntoView {
             <Flag
                 id="wiring-mixed"
                 label=words::MIXED
-                place=|wiring| &mut wiring.mixed_blocks
+                place=|wiring| &mut wiring.mixed_batteries
             />
         </Fold>
     }

@@ -1,7 +1,7 @@
 //! "Can the wiring carry it, and can it be filled again?": cables, fuses and
-//! what the blocks bear; an answer first, then what it rests on.
+//! what the batteries bear; an answer first, then what it rests on.
 
-mod blocks;
+mod batteries;
 mod cautions;
 mod fields;
 mod legs;
@@ -20,7 +20,7 @@ use crate::{
     plan::{Path, Plan},
     text::carry::{self as say, words},
 };
-use blocks::{Blocks, Panels};
+use batteries::{Batteries, Panels};
 use cautions::CarryCautions;
 use fields::{BankLimits, Cables, FuseKindChoice};
 use legs::Legs;
@@ -42,7 +42,7 @@ pub fn CarryQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         <OpenFields answer=answer />
         <Legs answer=answer />
         <Cables />
-        <Blocks answer=answer />
+        <Batteries answer=answer />
         <BankLimits />
         <Panels answer=answer />
         <Refill is_open=is_open />
@@ -54,7 +54,7 @@ pub fn CarryQuestion(is_open: RwSignal<bool>) -> impl IntoView {
     }
 }
 
-/// The sentence, and the blocks in a line.
+/// The sentence, and the batteries in a line.
 #[component]
 fn Outcome(answer: Answered) -> impl IntoView {
     let sentence = move || {
@@ -66,7 +66,7 @@ fn Outcome(answer: Answered) -> impl IntoView {
     let line = move || {
         answer.with(|answer| {
             let bank = answer.as_ref().and_then(|answer| answer.bank.as_ref());
-            bank.map(say::blocks_line).unwrap_or_default()
+            bank.map(say::batteries_line).unwrap_or_default()
         })
     };
     view! {

@@ -54,9 +54,9 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let title = plan.title.trim().to_owned();
     let named = (!title.is_empty()).then(|| view! { <p>{title}</p> });
     let legs = answer.legs.iter().map(|leg| leg_row(plan, leg)).collect();
-    let blocks = answer.bank.as_ref().map(|bank| {
+    let batteries = answer.bank.as_ref().map(|bank| {
         let lines = [
-            Some(say::blocks_line(bank)),
+            Some(say::batteries_line(bank)),
             say::take_off_line(bank),
             say::string_fuse_line(bank),
         ];
@@ -74,8 +74,8 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
             <p class="method">{words::SHEET_METHOD}</p>
             <p class="said-first">{say::headline(answer)}</p>
             <Table class="sheet-legs" heads=words::SHEET_HEADS.into() rows=legs />
-            <h2>{words::SHEET_BLOCKS}</h2>
-            {blocks}
+            <h2>{words::SHEET_BATTERIES}</h2>
+            {batteries}
             {panels}
             <h2>{words::SHEET_TAKEN}</h2>
             {items(say::taken_for(plan, answer))}

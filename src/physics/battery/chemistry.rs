@@ -41,8 +41,8 @@ pub struct Kind {
     pub usual_depth_percent: f64,
     /// Resistance of a cell times its Ah.
     cell_milliohm_ah: f64,
-    /// Electronics, bars and terminals of a block.
-    block_extra_milliohm: f64,
+    /// Electronics, bars and terminals of a battery.
+    battery_extra_milliohm: f64,
     /// Electronics and monitor of a bank.
     pub always_on_w: f64,
     /// Open-circuit volts of a cell against charge.
@@ -52,10 +52,10 @@ pub struct Kind {
 }
 
 impl Kind {
-    /// Resistance of one block in milliohms, from its cells and its Ah.
+    /// Resistance of one battery in milliohms, from its cells and its Ah.
     #[must_use]
-    pub fn block_milliohm(&self, cells: u32, ah: f64) -> f64 {
-        f64::from(cells) * self.cell_milliohm_ah / ah + self.block_extra_milliohm
+    pub fn battery_milliohm(&self, cells: u32, ah: f64) -> f64 {
+        f64::from(cells) * self.cell_milliohm_ah / ah + self.battery_extra_milliohm
     }
 
     /// Open-circuit volts of so many cells in series.
@@ -116,7 +116,7 @@ impl Chemistry {
                 cell_cutoff_v: 2.5,
                 usual_depth_percent: 90.0,
                 cell_milliohm_ah: 20.0,
-                block_extra_milliohm: 2.0,
+                battery_extra_milliohm: 2.0,
                 always_on_w: 0.5,
                 cell_open_circuit: tables::LFP,
                 curve_is_measured: true,
@@ -129,7 +129,7 @@ impl Chemistry {
                 cell_cutoff_v: 3.0,
                 usual_depth_percent: 80.0,
                 cell_milliohm_ah: 60.0,
-                block_extra_milliohm: 2.0,
+                battery_extra_milliohm: 2.0,
                 always_on_w: 0.5,
                 cell_open_circuit: tables::NMC,
                 curve_is_measured: false,
@@ -142,7 +142,7 @@ impl Chemistry {
                 cell_cutoff_v: 2.0,
                 usual_depth_percent: 90.0,
                 cell_milliohm_ah: 60.0,
-                block_extra_milliohm: 2.0,
+                battery_extra_milliohm: 2.0,
                 always_on_w: 0.5,
                 cell_open_circuit: tables::SODIUM_ION,
                 curve_is_measured: false,
@@ -167,7 +167,7 @@ const fn lead_acid(
         cell_cutoff_v: 1.75,
         usual_depth_percent: 50.0,
         cell_milliohm_ah,
-        block_extra_milliohm: 0.5,
+        battery_extra_milliohm: 0.5,
         always_on_w: 0.2,
         cell_open_circuit,
         curve_is_measured: false,

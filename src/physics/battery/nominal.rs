@@ -1,4 +1,4 @@
-//! What "12 V" means: the nominal reading of a block.
+//! What "12 V" means: the nominal reading of a battery.
 //!
 //! "12 V 100 Ah" is 1200 Wh by the words and 1280 Wh by four LFP cells of
 //! 3.2 V. The reading taken is part of the answer.
@@ -25,7 +25,7 @@ pub fn system_v(chemistry: Chemistry, cells: u32) -> Option<f64> {
     SYSTEMS.get(index).copied()
 }
 
-/// A block's nominal volts as taken, and the cells in series that make them.
+/// A battery's nominal volts as taken, and the cells in series that make them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reading {
     pub volts: f64,

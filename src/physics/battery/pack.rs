@@ -32,7 +32,7 @@ impl Capacity {
     }
 }
 
-/// Blocks in series and parallel, made one source.
+/// Batteries in series and parallel, made one source.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pack {
     /// Open-circuit volts of the whole bank against the charge of its cells.
@@ -70,7 +70,7 @@ impl Pack {
         self.capacity.ah * (1.0 - self.empty_charge)
     }
 
-    /// The same blocks, so many times as many side by side (also a part).
+    /// The same batteries, so many times as many side by side (also a part).
     #[must_use]
     pub fn times(&self, strings: f64) -> Self {
         let Capacity {

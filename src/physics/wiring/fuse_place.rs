@@ -72,8 +72,8 @@ pub fn position_met(
 /// What stands in parallel.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Parallel {
-    /// Battery blocks, or series strings of them.
-    BatteryBlocks,
+    /// Battery batteries, or series strings of them.
+    BatteryCases,
     /// Strings of solar modules.
     SolarStrings,
 }
@@ -86,9 +86,9 @@ pub enum Parallel {
 /// # Errors
 /// [`Refusal::OutOfRange`] for a count outside that.
 pub fn fuse_each(what: Parallel, count: u32) -> Result<bool, Refusal> {
-    Input::Blocks.check(f64::from(count))?;
+    Input::Batteries.check(f64::from(count))?;
     Ok(match what {
-        Parallel::BatteryBlocks => count >= 2,
+        Parallel::BatteryCases => count >= 2,
         Parallel::SolarStrings => count >= 3,
     })
 }

@@ -6,9 +6,9 @@ use super::linear;
 use super::network::{Row, TakeOff};
 use crate::quantity::{in_ohms, in_volts};
 
-/// One block that still carries current.
+/// One battery that still carries current.
 pub(super) struct Rung {
-    /// Its place in the row, opened blocks counted.
+    /// Its place in the row, opened batteries counted.
     pub(super) place: usize,
     open_circuit_v: f64,
     resistance_ohm: f64,
@@ -31,19 +31,19 @@ pub(super) struct Flow {
 }
 
 impl Ladder {
-    /// The row as given, or with one block taken out.
+    /// The row as given, or with one battery taken out.
     pub(super) fn of(row: &Row, opened: Option<usize>) -> Result<Self, Refusal> {
-        Input::Blocks.check(row.blocks.len() as f64)?;
+        Input::Batteries.check(row.batteries.len() as f64)?;
         let mut link_ohm = Input::Resistance.check(in_ohms(row.link))?;
-        // A bus bar has no links between blocks: its leads belong to each.
+        // A bus bar has no links between batteries: its leads belong to each.
         let mut lead_ohm = 0.0;
         if row.take_off == TakeOff::BusBar {
             lead_ohm = 2.0 * std::mem::take(&mut link_ohm);
         }
-        let mut rungs = Vec::with_capacity(row.blocks.len());
-        for (place, block) in row.blocks.iter().enumerate() {
-            let open_circuit_v = Input::Volts.check(in_volts(block.open_circuit))?;
-            let own_ohm = Input::SourceResistance.check(in_ohms(block.resistance))?;
+        let mut rungs = Vec::with_capacity(row.batteries.len());
+        for (place, battery) in row.batteries.iter().enumerate() {
+            let open_circuit_v = Input::Volts.check(in_volts(battery.open_circuit))?;
+            let own_ohm = Input::SourceResistance.check(in_ohms(battery.resistance))?;
             if opened != Some(place) {
                 rungs.push(Rung {
                     place,
@@ -53,17 +53,17 @@ impl Ladder {
             }
         }
         if rungs.is_empty() {
-            return Err(Refusal::NoBlockLeft);
+            return Err(Refusal::NoBatteryLeft);
         }
         Ok(Self {
             rungs,
             link_ohm,
             take_off: row.take_off,
-            links: row.blocks.len() - 1,
+            links: row.batteries.len() - 1,
         })
     }
 
-    /// Currents at a total, with the blocks' voltages or without them.
+    /// Currents at a total, with the batteries' voltages or without them.
     pub(super) fn flow(&self, with_voltages: bool, total_a: f64) -> Result<Flow, Refusal> {
         let voltage = |rung: &Rung| {
             if with_voltages {
@@ -84,7 +84,7 @@ impl Ladder {
         let mut sum = vec![1.0; count];
         sum.push(total_a);
         rows.push(sum);
-        let currents_a = linear::solve(rows).ok_or(Refusal::NoBlockLeft)?;
+        let currents_a = linear::solve(rows).ok_or(Refusal::NoBatteryLeft)?;
         let first = &self.rungs[0];
         let first_v = voltage(first) - first.resistance_ohm * currents_a[0];
         let terminal_v = first_v - self.lost_to_cables_v(&currents_a, total_a);
@@ -122,7 +122,7 @@ impl Ladder {
     }
 
     /// Volts between the first rung's posts and the cables: along both rails
-    /// up to it if blocks before it have opened, and along the whole negative
+    /// up to it if batteries before it have opened, and along the whole negative
     /// rail when that cable leaves at the far end.
     fn lost_to_cables_v(&self, currents_a: &[f64], total_a: f64) -> f64 {
         let places_before = self.rungs[0].place as f64;

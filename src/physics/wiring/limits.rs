@@ -26,8 +26,8 @@ pub enum Refusal {
     },
     /// The conductor is smaller than the least size of the ampacity table.
     SmallerThanTable(Size),
-    /// No block is left to carry current.
-    NoBlockLeft,
+    /// No battery is left to carry current.
+    NoBatteryLeft,
 }
 
 /// An input of this room, with the unit its range is given in.
@@ -53,7 +53,7 @@ pub enum Input {
     Volts,
     /// Resistance of a path, ohm.
     Resistance,
-    /// Inner resistance of a block or bank, ohm. Never zero: a source without
+    /// Inner resistance of a battery or bank, ohm. Never zero: a source without
     /// resistance has no fault current to hold a fuse against.
     SourceResistance,
     /// Power drawn by a load, W.
@@ -64,10 +64,10 @@ pub enum Input {
     AllowedDrop,
     /// Conductors in one bundle that carry current, counted.
     BundledConductors,
-    /// Blocks, or strings of blocks, in parallel, counted.
-    Blocks,
-    /// Place of one block in its row, counted from 0.
-    BlockIndex,
+    /// Batteries, or strings of batteries, in parallel, counted.
+    Batteries,
+    /// Place of one battery in its row, counted from 0.
+    BatteryIndex,
     /// Solar modules in series or strings in parallel, counted.
     Modules,
     /// Short-circuit current of a solar string, A.
@@ -105,8 +105,8 @@ impl Input {
             Self::Efficiency => (0.05, 1.0),
             Self::AllowedDrop => (0.001, 0.5),
             Self::BundledConductors => (1.0, 1000.0),
-            Self::Blocks => (1.0, 64.0),
-            Self::BlockIndex => (0.0, 63.0),
+            Self::Batteries => (1.0, 64.0),
+            Self::BatteryIndex => (0.0, 63.0),
             Self::Modules => (1.0, 100.0),
             Self::ShortCircuitCurrent => (0.01, 200.0),
             Self::VoltageCoefficient => (-0.01, 0.0),

@@ -1,6 +1,6 @@
 //! A small dense linear system, solved by elimination with row exchange.
 //!
-//! Banks have a handful of blocks; a matrix library would outweigh its use in
+//! Banks have a handful of batteries; a matrix library would outweigh its use in
 //! the page.
 
 /// Solve `rows` of coefficients, each ending in its right-hand side.

@@ -14,7 +14,7 @@
 //! fuse_place    where it sits, and whether each part has its own
 //! fault         short-circuit current, and what can break it
 //! solar         array current, cold-morning voltage
-//! network       how blocks in parallel share a current (ladder, linear)
+//! network       how batteries in parallel share a current (ladder, linear)
 //! trial         one size held against every rule
 //! choose        the smallest that passes all, and why
 //! ventilation   air for lead-acid
@@ -54,7 +54,7 @@ pub use fuse::{
 };
 pub use fuse_place::{FusePosition, Parallel, fuse_each, position_met, positions};
 pub use limits::{Input, Refusal};
-pub use network::{Block, Row, Sharing, TakeOff};
+pub use network::{Battery, Row, Sharing, TakeOff};
 pub use size::{Awg, Metric, Size, System};
 pub use solar::{
     BRIGHT_SUN_SHARE, ColdMorning, ModuleString, array_current, cold_morning, string_fuses,

@@ -1,10 +1,10 @@
-//! How blocks in parallel share a current, by where the cables leave the bank.
+//! How batteries in parallel share a current, by where the cables leave the bank.
 //!
-//! Blocks stand in a row, their positive posts joined by links, their negative
-//! posts too. Taken off at one end, the near block works hardest; taken off
+//! Batteries stand in a row, their positive posts joined by links, their negative
+//! posts too. Taken off at one end, the near battery works hardest; taken off
 //! across the corners, the end ones; on bus bars all work alike. With links of
-//! a milliohm and blocks of few, the near block of four can carry half more
-//! than its share, and n blocks are not n times one.
+//! a milliohm and batteries of few, the near battery of four can carry half more
+//! than its share, and n batteries are not n times one.
 //!
 //! The network is solved exactly: Kirchhoff's voltage law around each pair of
 //! neighbours, his current law once. By superposition the bank then looks from
@@ -17,56 +17,56 @@ use crate::quantity::{
     ElectricCurrent, ElectricPotential, ElectricalResistance, amps, in_amps, ohms, volts,
 };
 
-/// A battery block, or a string of them in series: a voltage behind a
+/// A battery, or a string of them in series: a voltage behind a
 /// resistance.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Block {
+pub struct Battery {
     /// Open-circuit voltage, 1 to 1000 V.
     pub open_circuit: ElectricPotential,
     /// Inner resistance with its own leads and fuse, 0.00001 to 100 ohm.
     pub resistance: ElectricalResistance,
 }
 
-impl Block {
-    /// Blocks one behind the other as one: voltages and resistances add.
+impl Battery {
+    /// Batteries one behind the other as one: voltages and resistances add.
     /// `None` for none.
     #[must_use]
-    pub fn in_series(blocks: &[Self]) -> Option<Self> {
-        blocks.iter().copied().reduce(|string, next| Self {
+    pub fn in_series(batteries: &[Self]) -> Option<Self> {
+        batteries.iter().copied().reduce(|string, next| Self {
             open_circuit: string.open_circuit + next.open_circuit,
             resistance: string.resistance + next.resistance,
         })
     }
 }
 
-/// Where the two cables leave a row of blocks in parallel.
+/// Where the two cables leave a row of batteries in parallel.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum TakeOff {
-    /// Both from the first block.
+    /// Both from the first battery.
     SameEnd,
-    /// Positive from the first block, negative from the last.
+    /// Positive from the first battery, negative from the last.
     Diagonal,
-    /// Each block by a pair of equal leads to bus bars; the link resistance is
+    /// Each battery by a pair of equal leads to bus bars; the link resistance is
     /// that of one lead.
     BusBar,
 }
 
-/// A row of blocks in parallel.
+/// A row of batteries in parallel.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Row {
-    /// The blocks in order, 1 to 64; the positive cable leaves at the first.
-    pub blocks: Vec<Block>,
+    /// The batteries in order, 1 to 64; the positive cable leaves at the first.
+    pub batteries: Vec<Battery>,
     /// Resistance of each link between neighbouring posts, 0 to 100 ohm.
     pub link: ElectricalResistance,
     /// Where the cables leave.
     pub take_off: TakeOff,
 }
 
-/// How a row of blocks shares a current.
+/// How a row of batteries shares a current.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sharing {
-    /// Current of each block, in order; positive out of it, 0 for one that has
-    /// opened. With unequal voltages a block may be charged by the others.
+    /// Current of each battery, in order; positive out of it, 0 for one that has
+    /// opened. With unequal voltages a battery may be charged by the others.
     pub currents: Vec<ElectricCurrent>,
     /// Voltage between the two cables at the bank.
     pub terminal: ElectricPotential,
@@ -74,7 +74,7 @@ pub struct Sharing {
     pub open_circuit: ElectricPotential,
     /// Resistance of the whole bank seen from its cables, links and all.
     pub resistance: ElectricalResistance,
-    /// Greatest current of any block, whichever way it flows.
+    /// Greatest current of any battery, whichever way it flows.
     pub highest: ElectricCurrent,
     /// The same as a share of the current taken; `None` when none is taken.
     pub highest_share: Option<f64>,
@@ -85,10 +85,10 @@ impl Row {
     ///
     /// ```
     /// use till_morning::quantity::{amps, ohms, volts};
-    /// use till_morning::physics::wiring::{Block, Row, TakeOff};
+    /// use till_morning::physics::wiring::{Battery, Row, TakeOff};
     ///
-    /// let block = Block { open_circuit: volts(13.2), resistance: ohms(0.008) };
-    /// let row = Row { blocks: vec![block; 4], link: ohms(0.001), take_off: TakeOff::SameEnd };
+    /// let battery = Battery { open_circuit: volts(13.2), resistance: ohms(0.008) };
+    /// let row = Row { batteries: vec![battery; 4], link: ohms(0.001), take_off: TakeOff::SameEnd };
     /// let sharing = row.share(amps(100.0)).unwrap();
     /// assert!(sharing.highest > amps(35.0)); // not the 25 A of an even share
     /// ```
@@ -99,23 +99,23 @@ impl Row {
         self.share_among(total, None)
     }
 
-    /// Share a current among what is left when the block at `opened` (from 0)
+    /// Share a current among what is left when the battery at `opened` (from 0)
     /// has switched itself off. Its links still conduct.
     ///
     /// # Errors
-    /// [`Refusal::NoBlockLeft`] when it was the only one;
-    /// [`Refusal::OutOfRange`] when there is no such block, or naming another
+    /// [`Refusal::NoBatteryLeft`] when it was the only one;
+    /// [`Refusal::OutOfRange`] when there is no such battery, or naming another
     /// input.
     pub fn share_with_one_open(
         &self,
         total: ElectricCurrent,
         opened: usize,
     ) -> Result<Sharing, Refusal> {
-        Input::Blocks.check(self.blocks.len() as f64)?;
-        if opened >= self.blocks.len() {
-            let last = self.blocks.len() - 1;
+        Input::Batteries.check(self.batteries.len() as f64)?;
+        if opened >= self.batteries.len() {
+            let last = self.batteries.len() - 1;
             return Err(Refusal::OutOfRange {
-                input: Input::BlockIndex,
+                input: Input::BatteryIndex,
                 low: 0.0,
                 high: last as f64,
             });
@@ -134,7 +134,7 @@ impl Row {
         // With the voltages silenced, one ampere shows the resistance alone.
         let one_ampere = ladder.flow(false, 1.0)?;
         let loaded = ladder.flow(true, total_a)?;
-        let mut currents = vec![amps(0.0); self.blocks.len()];
+        let mut currents = vec![amps(0.0); self.batteries.len()];
         for (rung, current_a) in ladder.rungs.iter().zip(&loaded.currents_a) {
             currents[rung.place] = amps(*current_a);
         }
@@ -159,19 +159,19 @@ mod tests {
     use crate::quantity::in_ohms;
 
     fn row(count: usize, link: f64, take_off: TakeOff) -> Row {
-        let block = Block {
+        let battery = Battery {
             open_circuit: volts(13.2),
             resistance: ohms(0.01),
         };
         Row {
-            blocks: vec![block; count],
+            batteries: vec![battery; count],
             link: ohms(link),
             take_off,
         }
     }
 
     #[test]
-    fn two_blocks_from_one_end_match_the_sum_by_hand() {
+    fn two_batteries_from_one_end_match_the_sum_by_hand() {
         // R i0 = (R + 2 r) i1, i0 + i1 = 60: 12/22 and 10/22 of it at r = R/10.
         let sharing = row(2, 0.001, TakeOff::SameEnd).share(amps(60.0)).unwrap();
         assert!((in_amps(sharing.currents[0]) - 60.0 * 12.0 / 22.0).abs() < 1e-9);
@@ -181,7 +181,7 @@ mod tests {
     }
 
     #[test]
-    fn two_blocks_across_the_corners_share_alike() {
+    fn two_batteries_across_the_corners_share_alike() {
         let sharing = row(2, 0.001, TakeOff::Diagonal).share(amps(60.0)).unwrap();
         assert!((in_amps(sharing.currents[0]) - 30.0).abs() < 1e-9);
         // Each path holds one link: (R + r) / 2.
@@ -189,7 +189,7 @@ mod tests {
     }
 
     #[test]
-    fn an_opened_block_at_the_cables_leaves_its_links_in_the_way() {
+    fn an_opened_battery_at_the_cables_leaves_its_links_in_the_way() {
         let row = row(2, 0.001, TakeOff::SameEnd);
         let sharing = row.share_with_one_open(amps(10.0), 0).unwrap();
         assert_eq!(in_amps(sharing.currents[0]), 0.0);
@@ -209,7 +209,7 @@ mod tests {
         let one = row(1, 0.0, TakeOff::BusBar);
         assert_eq!(
             one.share_with_one_open(amps(1.0), 0),
-            Err(Refusal::NoBlockLeft)
+            Err(Refusal::NoBatteryLeft)
         );
         assert!(one.share_with_one_open(amps(1.0), 1).is_err());
         assert!(row(0, 0.0, TakeOff::BusBar).share(amps(1.0)).is_err());

@@ -27,7 +27,7 @@ pub fn array_current(
     strings: u32,
 ) -> Result<ElectricCurrent, Refusal> {
     let string_a = Input::ShortCircuitCurrent.check(in_amps(short_circuit))?;
-    let count = Input::Blocks.check(f64::from(strings))?;
+    let count = Input::Batteries.check(f64::from(strings))?;
     Ok(amps(BRIGHT_SUN_SHARE * CONTINUOUS_SHARE * string_a * count))
 }
 

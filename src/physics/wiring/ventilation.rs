@@ -1,6 +1,6 @@
 //! Air for lead-acid batteries: hydrogen must leave before it gathers.
 //!
-//! Lithium blocks do not gas in use; a sealed lead-acid one does when
+//! Lithium batteries do not gas in use; a sealed lead-acid one does when
 //! overcharged.
 
 use super::limits::{Input, Refusal};

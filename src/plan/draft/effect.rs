@@ -61,7 +61,7 @@ impl Draft {
 
     /// So many strings, where a product is typed and their count has a field.
     fn strings(&self, path: Path, entry: &Entry, per_unit: f64, range: Range) -> Option<Effect> {
-        let Path::Bank(bank, B::BlockRatedAh) = path else {
+        let Path::Bank(bank, B::BatteryRatedAh) = path else {
             return None;
         };
         let count_at = Path::Bank(bank, B::ParallelCount);

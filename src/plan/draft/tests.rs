@@ -8,7 +8,7 @@ use crate::plan::{
     path::ModeField,
 };
 
-const AH: Path = Path::Bank(0, B::BlockRatedAh);
+const AH: Path = Path::Bank(0, B::BatteryRatedAh);
 const DEPTH: Path = Path::Bank(0, B::DepthPercent);
 
 fn typed(path: Path, text: &str) -> Draft {
@@ -20,7 +20,7 @@ fn typed(path: Path, text: &str) -> Draft {
 #[test]
 fn a_good_text_goes_into_the_plan_and_stays_as_typed() {
     let mut draft = typed(AH, "99,5");
-    assert_eq!(draft.plan.banks[0].block_rated_ah.value, 99.5);
+    assert_eq!(draft.plan.banks[0].battery_rated_ah.value, 99.5);
     assert_eq!(draft.text(AH), "99,5");
     draft.settle(AH);
     assert_eq!(draft.text(AH), "99.5");
@@ -51,7 +51,7 @@ fn an_emptied_optional_number_takes_its_default() {
 fn strings_and_watt_hours_are_understood_and_echoed() {
     let draft = typed(AH, "3x100");
     assert_eq!(draft.plan.banks[0].parallel_count, 3);
-    assert_eq!(draft.plan.banks[0].block_rated_ah.value, 100.0);
+    assert_eq!(draft.plan.banks[0].battery_rated_ah.value, 100.0);
     assert_eq!(
         draft.echo(AH),
         Some(Echo::Strings {
@@ -61,7 +61,7 @@ fn strings_and_watt_hours_are_understood_and_echoed() {
         })
     );
     let draft = typed(AH, "2560 Wh");
-    assert_eq!(draft.plan.banks[0].block_rated_ah.value, 100.0);
+    assert_eq!(draft.plan.banks[0].battery_rated_ah.value, 100.0);
     assert_eq!(
         draft.echo(AH),
         Some(Echo::Value {
@@ -237,12 +237,12 @@ fn a_product_is_undone_by_the_field_that_typed_it() {
     for (text, count, ah) in [("100", 2, 100.0), ("3x100", 3, 100.0), ("100", 2, 100.0)] {
         draft.type_text(AH, text);
         assert_eq!(strings(&draft), count, "{text}");
-        assert_eq!(draft.plan.banks[0].block_rated_ah.value, ah, "{text}");
+        assert_eq!(draft.plan.banks[0].battery_rated_ah.value, ah, "{text}");
     }
     // Of watt-hours too.
     draft.type_text(AH, "3x2560 Wh");
     assert_eq!(
-        (strings(&draft), draft.plan.banks[0].block_rated_ah.value),
+        (strings(&draft), draft.plan.banks[0].battery_rated_ah.value),
         (3, 100.0)
     );
     draft.type_text(AH, "105");
@@ -283,11 +283,11 @@ fn what_has_no_field_is_not_changed_by_a_text() {
 #[test]
 fn a_typed_number_is_no_guess() {
     let mut draft = Draft::of(Plan::fresh());
-    assert_eq!(draft.plan.banks[0].block_rated_ah.from, Origin::Guess);
+    assert_eq!(draft.plan.banks[0].battery_rated_ah.from, Origin::Guess);
     for text in ["120", "100"] {
         draft.type_text(AH, text);
         assert_eq!(
-            draft.plan.banks[0].block_rated_ah.from,
+            draft.plan.banks[0].battery_rated_ah.from,
             Origin::Label,
             "{text}"
         );

@@ -71,13 +71,13 @@ impl Keyed for Bank {
         Self::of(Chemistry::Lfp, f64::NAN, f64::NAN)
     }
     fn begin(&mut self, _: &Object) -> Result<&'static [&'static str], [&'static str; 2]> {
-        Ok(&["chemistry", "block_nominal_v", "block_rated_ah"])
+        Ok(&["chemistry", "battery_nominal_v", "battery_rated_ah"])
     }
     fn at(&mut self, key: &str) -> Option<HeldMut<'_>> {
         Some(match key {
             "name" => self.name.held_mut(),
             "chemistry" => HeldMut::Choice(&mut self.chemistry),
-            "block_open_circuit" => HeldMut::Rows(&mut self.block_open_circuit),
+            "battery_open_circuit" => HeldMut::Rows(&mut self.battery_open_circuit),
             "measured" => HeldMut::Part(&mut self.measured),
             key => HeldMut::Number(self.place_mut(BankField::of_key(key)?)?),
         })

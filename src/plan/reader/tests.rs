@@ -3,8 +3,8 @@
 use super::*;
 use crate::{answer::night, physics::battery::Chemistry};
 
-const AH: Path = Path::Bank(0, B::BlockRatedAh);
-const V: Path = Path::Bank(0, B::BlockNominalV);
+const AH: Path = Path::Bank(0, B::BatteryRatedAh);
+const V: Path = Path::Bank(0, B::BatteryNominalV);
 
 fn published() -> Plan {
     let mut plan = Plan::demo();
@@ -25,20 +25,20 @@ fn alike(a: &[f64], b: &[f64], within: f64) {
     }
 }
 
-/// Ohm's law and the balance of charge know no blocks: n in parallel are one
+/// Ohm's law and the balance of charge know no batteries: n in parallel are one
 /// of n times the charge and a share of the resistance.
 #[test]
-fn a_bank_of_blocks_is_one_block_that_runs_as_long() {
+fn a_bank_of_batteries_is_one_battery_that_runs_as_long() {
     let mut plan = Plan::demo();
     for (volts, series, stated) in [(25.6, 1, false), (12.8, 2, false), (12.8, 2, true)] {
         let bank = &mut plan.banks[0];
-        (bank.block_nominal_v, bank.series_count) = (volts, series);
-        bank.block_resistance_mohm = stated.then_some(Figure::label(4.0));
-        bank.block_current_limit_a = stated.then_some(Figure::label(60.0));
+        (bank.battery_nominal_v, bank.series_count) = (volts, series);
+        bank.battery_resistance_mohm = stated.then_some(Figure::label(4.0));
+        bank.battery_current_limit_a = stated.then_some(Figure::label(60.0));
         let mut one = plan.clone();
-        one.banks[0] = plan.banks[0].as_one_block();
-        assert_eq!(one.banks[0].block_rated_ah.value, 210.0);
-        assert_eq!(one.banks[0].block_nominal_v, 25.6);
+        one.banks[0] = plan.banks[0].as_one_battery();
+        assert_eq!(one.banks[0].battery_rated_ah.value, 210.0);
+        assert_eq!(one.banks[0].battery_nominal_v, 25.6);
         alike(&hours(&plan), &hours(&one), 1e-9);
     }
 }

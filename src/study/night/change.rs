@@ -18,7 +18,7 @@ use serde::{Deserialize, Serialize};
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "change", rename_all = "snake_case")]
 pub enum Change {
-    /// One more string of the same blocks side by side.
+    /// One more string of the same batteries side by side.
     OneMoreString { parallel_count: u32 },
     /// More panel watts in an array; one past the last is a new array, flat.
     PanelWatts { array: usize, rated_w: f64 },
@@ -237,14 +237,14 @@ impl Change {
         plan
     }
 
-    /// Kilograms that it adds: of blocks by usual watt-hours a kilogram of their
+    /// Kilograms that it adds: of batteries by usual watt-hours a kilogram of their
     /// chemistry, of panels by their watts. Absent where it adds none to speak of.
     #[must_use]
     pub fn mass_kg(self, plan: &Plan) -> Option<f64> {
         match self {
             Self::OneMoreString { .. } => {
                 let bank = plan.banks.first()?;
-                let wh = bank.block_rated_ah.value * bank.nominal_v();
+                let wh = bank.battery_rated_ah.value * bank.nominal_v();
                 Some(wh / usual_wh_per_kg(bank.chemistry))
             }
             Self::PanelWatts { array, rated_w } => {
@@ -264,7 +264,7 @@ impl Change {
     }
 }
 
-/// Watt-hours in a kilogram of blocks, case and electronics in it (common
+/// Watt-hours in a kilogram of batteries, case and electronics in it (common
 /// practice, no source).
 const fn usual_wh_per_kg(chemistry: Chemistry) -> f64 {
     match chemistry {

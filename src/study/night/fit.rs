@@ -292,7 +292,7 @@ fn loss_paths() -> [Path; 4] {
 }
 
 fn usable_paths() -> [Path; 3] {
-    [B::BlockRatedAh, B::MeasuredAh, B::MeasuredWh].map(|field| Path::Bank(0, field))
+    [B::BatteryRatedAh, B::MeasuredAh, B::MeasuredWh].map(|field| Path::Bank(0, field))
 }
 
 fn draw_paths(plan: &Plan) -> Vec<Path> {
@@ -386,6 +386,6 @@ fn usable_sd(plan: &Plan) -> f64 {
     match measured {
         Some(measured) if measured.measured_ah.is_some() => share(B::MeasuredAh),
         Some(measured) if measured.measured_wh.is_some() => share(B::MeasuredWh),
-        _ => share(B::BlockRatedAh).hypot(share(B::HealthPercent)),
+        _ => share(B::BatteryRatedAh).hypot(share(B::HealthPercent)),
     }
 }

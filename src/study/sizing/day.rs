@@ -25,7 +25,7 @@ use serde::{Deserialize, Serialize};
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum DayUnknown {
-    /// Ah of a block, all blocks alike.
+    /// Ah of a battery, all batteries alike.
     BankAh,
     /// Watts of the first array, or of a flat one where there is none.
     PanelW,
@@ -50,7 +50,7 @@ impl DayUnknown {
     #[must_use]
     pub const fn path(self) -> Path {
         match self {
-            Self::BankAh => Path::Bank(0, B::BlockRatedAh),
+            Self::BankAh => Path::Bank(0, B::BatteryRatedAh),
             Self::PanelW => Path::Array(0, A::RatedW),
             Self::ChargerA => Path::Charger(0, G::MostA),
             Self::SetPointC => Path::Cabin(C::SetPointC),
@@ -63,7 +63,11 @@ impl DayUnknown {
     /// amps, else in the unit).
     const fn tried(self) -> (f64, f64, f64) {
         match self {
-            Self::BankAh => (range::BLOCK_RATED_AH.min, range::BLOCK_RATED_AH.max, 0.005),
+            Self::BankAh => (
+                range::BATTERY_RATED_AH.min,
+                range::BATTERY_RATED_AH.max,
+                0.005,
+            ),
             Self::PanelW => (range::ARRAY_W.min, range::ARRAY_W.max, 5.0),
             Self::ChargerA => (range::CHARGER_A.min, range::CHARGER_A.max, 0.01),
             Self::SetPointC => (range::SET_POINT_C.min, range::SET_POINT_C.max, 0.05),
@@ -203,7 +207,7 @@ pub fn size_all(plan: &Plan) -> Vec<DaySizing> {
 fn with(plan: &Plan, unknown: DayUnknown, value: f64) -> Plan {
     let mut plan = plan.clone();
     match unknown {
-        DayUnknown::BankAh => blocks_of(&mut plan, value),
+        DayUnknown::BankAh => batteries_of(&mut plan, value),
         DayUnknown::HighC => day_of(&mut plan, value),
         DayUnknown::PanelW if plan.supply.arrays.is_empty() => {
             plan.supply.arrays.push(Array {
@@ -218,24 +222,24 @@ fn with(plan: &Plan, unknown: DayUnknown, value: f64) -> Plan {
     plan
 }
 
-/// Blocks of another size: what is stated of a block or of the bank in amps or
+/// Batteries of another size: what is stated of a battery or of the bank in amps or
 /// watt-hours grows with it, resistance shrinks.
-fn blocks_of(plan: &mut Plan, ah: f64) {
+fn batteries_of(plan: &mut Plan, ah: f64) {
     let Some(bank) = plan.banks.first_mut() else {
         return;
     };
-    let ratio = ah / bank.block_rated_ah.value;
-    bank.block_rated_ah.value = ah;
+    let ratio = ah / bank.battery_rated_ah.value;
+    bank.battery_rated_ah.value = ah;
     let measured = &mut bank.measured;
     for figure in [
-        &mut bank.block_current_limit_a,
+        &mut bank.battery_current_limit_a,
         &mut measured.measured_ah,
         &mut measured.measured_wh,
         &mut measured.load_w,
     ] {
         *figure = figure.map(|figure| figure.with(figure.value * ratio));
     }
-    let milliohm = &mut bank.block_resistance_mohm;
+    let milliohm = &mut bank.battery_resistance_mohm;
     *milliohm = milliohm.map(|figure| figure.with(figure.value / ratio));
 }
 

@@ -85,7 +85,7 @@ fn drawn(plan: &Plan, modes: &[(u32, usize, Option<usize>)]) -> Vec<Drawn> {
     plan.paths()
         .into_iter()
         .filter(|&path| match path {
-            Path::Bank(bank, B::BlockRatedAh | B::HealthPercent) => bank == 0 && !is_measured,
+            Path::Bank(bank, B::BatteryRatedAh | B::HealthPercent) => bank == 0 && !is_measured,
             Path::Bank(bank, _) => bank == 0,
             Path::Unit(unit, _) | Path::Cooling(unit, _) => is_planned(unit, None),
             Path::Mode(unit, mode, _) => is_planned(unit, Some(mode)),

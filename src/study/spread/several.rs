@@ -92,12 +92,13 @@ mod tests {
     fn one_of_several_is_as_it_would_be_alone() {
         let plan = Plan::demo();
         let paths = [
-            Path::Bank(0, BankField::BlockRatedAh),
-            Path::Bank(0, BankField::BlockResistanceMohm),
+            Path::Bank(0, BankField::BatteryRatedAh),
+            Path::Bank(0, BankField::BatteryResistanceMohm),
         ];
         let wh = |plan: &Plan| {
             let number = |field| plan.number(Path::Bank(0, field)).unwrap();
-            number(BankField::BlockRatedAh) * (26.0 - number(BankField::BlockResistanceMohm) / 9.0)
+            number(BankField::BatteryRatedAh)
+                * (26.0 - number(BankField::BatteryResistanceMohm) / 9.0)
         };
         let alone = band(&plan, &paths, wh);
         let several = bands(&plan, &paths, &[1.0, wh(&plan)], |plan| vec![1.0, wh(plan)]);

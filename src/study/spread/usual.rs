@@ -81,10 +81,10 @@ fn usual(path: Path) -> Usual {
 
 fn bank(field: B) -> Usual {
     Usual::Share(match field {
-        B::BlockRatedAh | B::MeasuredAh | B::MeasuredWh => (5.0, 2.0, 10.0),
+        B::BatteryRatedAh | B::MeasuredAh | B::MeasuredWh => (5.0, 2.0, 10.0),
         B::HealthPercent => (5.0, 3.0, 5.0),
         B::StartChargePercent => (3.0, 2.0, 3.0),
-        B::BlockResistanceMohm => (30.0, 15.0, 50.0),
+        B::BatteryResistanceMohm => (30.0, 15.0, 50.0),
         B::PeukertExponent => (4.0, 2.0, 5.0),
         B::AlwaysOnW => (30.0, 10.0, 80.0),
         B::CutoffV => (2.0, 1.0, 3.0),

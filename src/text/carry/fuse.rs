@@ -141,7 +141,7 @@ pub fn place_text(protection: &Protection) -> String {
 #[must_use]
 pub fn fault_text(protection: &Protection) -> String {
     let from = match protection.fault_from {
-        FaultFrom::Maker => "by the maker’s short-circuit current, all blocks together",
+        FaultFrom::Maker => "by the maker’s short-circuit current, all batteries together",
         FaultFrom::Resistance => {
             "by the lowest likely resistance of the batteries; a maker’s figure is better"
         }
@@ -152,7 +152,7 @@ pub fn fault_text(protection: &Protection) -> String {
             "What it must break is not judged yet: by a guess of the resistance it could be {} at {} of direct voltage. Give “{}”.",
             amps(protection.fault_a),
             volts(protection.charge_v),
-            crate::text::field_label(Path::Wiring(WiringField::BlockFaultA))
+            crate::text::field_label(Path::Wiring(WiringField::BatteryFaultA))
         );
     }
     let far = protection.fault_far_a.map_or_else(String::new, |far_a| {

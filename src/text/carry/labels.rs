@@ -22,13 +22,13 @@ const fn wiring(field: W) -> &'static str {
         W::StartA => "Surge when the unit starts",
         W::StartMs => "The surge lasts",
         W::InverterPeakW => "Inverter’s peak",
-        W::BlockPeakA => "Peak current of one battery",
-        W::BlockPeakMs => "It bears that peak for",
-        W::BlockChargeA => "Max charge current of one battery",
+        W::BatteryPeakA => "Peak current of one battery",
+        W::BatteryPeakMs => "It bears that peak for",
+        W::BatteryChargeA => "Max charge current of one battery",
         W::ChargeLeastC => "Not charged below",
-        W::BlockFaultA => "Short-circuit current of one battery",
-        W::LinkMohm => "One link between blocks",
-        W::MostSeriesCount => "Blocks in series the maker allows",
+        W::BatteryFaultA => "Short-circuit current of one battery",
+        W::LinkMohm => "One link between batteries",
+        W::MostSeriesCount => "Batteries in series the maker allows",
         W::ColdestC => "Coldest morning of the year",
     }
 }
@@ -55,10 +55,10 @@ pub const fn hint(path: Path) -> &'static str {
         Path::Wiring(W::DistributionM) => {
             "Left empty: the cables begin at the bank. Question 1 counts its copper too."
         }
-        Path::Wiring(W::BlockPeakA) => {
+        Path::Wiring(W::BatteryPeakA) => {
             "Left empty: its continuous limit is held against the surge."
         }
-        Path::Wiring(W::BlockFaultA) => {
+        Path::Wiring(W::BatteryFaultA) => {
             "By its sheet. Left empty: volts over the lowest likely resistance."
         }
         Path::Wiring(W::LinkMohm) => "With its lugs; on bars, one lead.",
@@ -93,7 +93,7 @@ pub const fn place_name(place: Place) -> &'static str {
 #[must_use]
 pub const fn take_off_name(take_off: TakeOff) -> &'static str {
     match take_off {
-        TakeOff::SameEnd => "both from the first block",
+        TakeOff::SameEnd => "both from the first battery",
         TakeOff::Diagonal => "across: plus from the first, minus from the last",
         TakeOff::BusBar => "equal leads to bus bars",
     }

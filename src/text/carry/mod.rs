@@ -1,6 +1,6 @@
 //! Sentences of the fourth question: can the wiring carry it?
 
-mod blocks;
+mod batteries;
 mod fuse;
 mod labels;
 mod leg;
@@ -10,8 +10,9 @@ pub mod refill;
 mod said;
 pub mod words;
 
-pub use blocks::{
-    blocks_line, burden_row, solar_lines, start_line, string_fuse_line, take_off_line, verdict_name,
+pub use batteries::{
+    batteries_line, burden_row, solar_lines, start_line, string_fuse_line, take_off_line,
+    verdict_name,
 };
 pub use fuse::{
     fault_text, fitted_text, fuse_text, kind_text, marine_text, place_text, source_text,

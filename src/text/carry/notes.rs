@@ -41,14 +41,14 @@ pub fn note(note: &CarryNote) -> (String, &'static str) {
         ),
         CarryNote::UnequalShares { worst_a, even_a } => (
             format!(
-                "By where the cables leave, one block works harder than its share: {} instead of {}. Cables across the corners even it out, equal leads to bus bars fully.",
+                "By where the cables leave, one battery works harder than its share: {} instead of {}. Cables across the corners even it out, equal leads to bus bars fully.",
                 amps(worst_a),
                 amps(even_a)
             ),
             "Kirchhoff’s laws",
         ),
-        CarryNote::MixedBlocks => (
-            "Blocks of different age, make or use share neither current nor charge as reckoned here: the old one sets the end, and the new one wears. Do not mix them.".into(),
+        CarryNote::MixedBatteries => (
+            "Batteries of different age, make or use share neither current nor charge as reckoned here: the old one sets the end, and the new one wears. Do not mix them.".into(),
             "common practice",
         ),
         CarryNote::Precharge => (

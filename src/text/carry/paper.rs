@@ -35,7 +35,7 @@ pub fn system_on_paper(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
             bank.series_count,
             bank.parallel_count,
             with_unit(reading.volts, "V"),
-            with_unit(bank.block_rated_ah.value, "Ah"),
+            with_unit(bank.battery_rated_ah.value, "Ah"),
             with_unit(bank.nominal_v(), "V"),
             volts(answer.charge_v)
         ));

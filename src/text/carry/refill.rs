@@ -497,7 +497,7 @@ pub fn note(plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<Str
             name(charger), with_unit(source_w, "W"), with_unit(charger_a, "A")
         ),
         R::AboveBankLimit { charger, most_a, limit_a } => format!(
-            "{}: {} are more than the {} that the blocks may bear by their label.",
+            "{}: {} are more than the {} that the batteries may bear by their label.",
             name(charger), with_unit(most_a, "A"), with_unit(limit_a, "A")
         ),
         R::NothingToFill { from_percent, to_percent } => format!(

@@ -112,7 +112,7 @@ pub fn headline(answer: &WiringAnswer) -> String {
         for (burden, when) in burdens {
             if burden.verdict == Verdict::Fails {
                 troubles.push(format!(
-                    "one block is to give {} {when} and may give {}",
+                    "one battery is to give {} {when} and may give {}",
                     amps(burden.worst_a),
                     amps(burden.limit_a.unwrap_or_default())
                 ));
@@ -120,7 +120,7 @@ pub fn headline(answer: &WiringAnswer) -> String {
         }
         if let Some(charge) = bank.charge.filter(|one| one.verdict == Verdict::Fails) {
             troubles.push(format!(
-                "one block is charged with {} and bears {}",
+                "one battery is charged with {} and bears {}",
                 amps(charge.worst_a),
                 amps(charge.limit_a.unwrap_or_default())
             ));

@@ -20,8 +20,8 @@ pub const HERE: &str = "Here";
 pub const KINDS_SOURCE: &str =
     "What each kind breaks is the cautious end of common practice, from memory.";
 
-pub const BLOCKS: &str = "The blocks";
-pub const BURDEN_HEADS: [&str; 5] = ["When", "Whole bank", "Hardest block", "It may", ""];
+pub const BATTERIES: &str = "The batteries";
+pub const BURDEN_HEADS: [&str; 5] = ["When", "Whole bank", "Hardest battery", "It may", ""];
 pub const FOR_HOURS: &str = "For hours";
 pub const AT_START: &str = "At the start";
 pub const ONE_OPEN: &str = "One string open";
@@ -30,7 +30,7 @@ pub const PANELS: &str = "The panels";
 pub const CAUTIONS: &str = "Where it can hurt";
 
 pub const FIELDS: &str = "Your cables";
-pub const BANK_LIMITS: &str = "What the blocks bear, and the start";
+pub const BANK_LIMITS: &str = "What the batteries bear, and the start";
 pub const SUPPLY: &str = "What charges it";
 pub const WHERE: &str = "The system is";
 pub const TAKE_OFF: &str = "The two cables leave the bank";
@@ -39,7 +39,7 @@ pub const FUSE_KIND: &str = "Kind of main fuse";
 pub const NOT_SAID: &str = "not said";
 pub const ENGINE_SPACE: &str = "It passes an engine space";
 pub const ENCLOSED: &str = "It runs inside a wall, conduit or duct";
-pub const MIXED: &str = "Blocks of different age, make or use stand together";
+pub const MIXED: &str = "Batteries of different age, make or use stand together";
 pub const LAID: &str = "How it lies, and its fuse";
 
 pub const SHEET: &str = "A page to take to an electrician";
@@ -55,7 +55,7 @@ pub const SHEET_HEADS: [&str; 7] = [
     "Drop, hot",
     "Fuse",
 ];
-pub const SHEET_BLOCKS: &str = "Batteries";
+pub const SHEET_BATTERIES: &str = "Batteries";
 pub const SHEET_TAKEN: &str = "Taken for it";
 pub const ASSUMED: &str = "assumed";
 pub const SHEET_FAULT_NOT_SAID: &str = "the battery’s short-circuit current, not said";

@@ -22,7 +22,7 @@ const LEAST_WH: f64 = 20.0;
 pub fn change_name(plan: &Plan, change: &Change) -> String {
     match *change {
         Change::OneMoreString { parallel_count } => {
-            format!("One more string of blocks: {parallel_count} in parallel")
+            format!("One more string of batteries: {parallel_count} in parallel")
         }
         Change::PanelWatts { array, rated_w } => {
             let now_w = plan
@@ -194,7 +194,7 @@ mod tests {
         let best = change_sentence(&plan, &all, &all.changes[0]);
         assert!(best.contains("to spare at the lowest"), "{best}");
         plan.banks[0].parallel_count = 1;
-        plan.banks[0].block_rated_ah.value = 15.0;
+        plan.banks[0].battery_rated_ah.value = 15.0;
         plan.day.days_count = Some(1);
         let all = more_hours(&plan).unwrap();
         let best = change_sentence(&plan, &all, &all.changes[0]);
@@ -214,7 +214,7 @@ mod tests {
         };
         assert!(say(&plan)[0].starts_with("No need"), "{:?}", say(&plan));
         plan.banks[0].parallel_count = 1;
-        plan.banks[0].block_rated_ah.value = 22.0;
+        plan.banks[0].battery_rated_ah.value = 22.0;
         let said = say(&plan);
         assert!(said.iter().any(|text| text.contains("Hush")), "{said:?}");
         assert!(

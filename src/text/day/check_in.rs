@@ -170,7 +170,7 @@ mod tests {
         let mut plan = Plan::demo();
         plan.day.days_count = Some(1);
         plan.banks[0].parallel_count = 1;
-        plan.banks[0].block_rated_ah.value = 40.0;
+        plan.banks[0].battery_rated_ah.value = 40.0;
         plan.check_ins = vec![CheckIn {
             clock_min: Some(130),
             charge_percent: Some(Figure::measured(24.0)),

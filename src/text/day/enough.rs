@@ -14,7 +14,7 @@ use crate::{
 #[must_use]
 pub const fn unknown_name(unknown: DayUnknown) -> &'static str {
     match unknown {
-        DayUnknown::BankAh => "the charge of a block",
+        DayUnknown::BankAh => "the charge of a battery",
         DayUnknown::PanelW => "panel watts",
         DayUnknown::ChargerA => "charger amps",
         DayUnknown::SetPointC => "the coolest set point",
@@ -43,7 +43,7 @@ pub fn enough_sentence(plan: &Plan, sizing: &DaySizing) -> String {
             let value = amount(plan, unknown, value);
             match unknown {
                 DayUnknown::BankAh => format!(
-                    "Blocks of {value} each carry it {until}, as many as there are, the set point held."
+                    "Batteries of {value} each carry it {until}, as many as there are, the set point held."
                 ),
                 DayUnknown::PanelW => {
                     format!("{value} in the first panels carry it {until}, the set point held.")
@@ -164,7 +164,7 @@ mod tests {
     fn the_longest_night_names_its_modes_and_its_end() {
         let mut plan = Plan::demo();
         plan.banks[0].parallel_count = 1;
-        plan.banks[0].block_rated_ah.value = 40.0;
+        plan.banks[0].battery_rated_ah.value = 40.0;
         let night = longest_night(&plan).unwrap();
         let text = plain(&longest_sentence(&plan, &night));
         assert!(text.contains(" from 21:00"), "{text}");

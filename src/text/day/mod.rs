@@ -344,7 +344,7 @@ mod tests {
     fn a_bank_too_small_says_when_and_by_what() {
         let mut plan = Plan::demo();
         plan.banks[0].parallel_count = 1;
-        plan.banks[0].block_rated_ah.value = 20.0;
+        plan.banks[0].battery_rated_ah.value = 20.0;
         plan.day.days_count = Some(1);
         let day = day(&plan).unwrap();
         let text = plain(&day_sentence(&plan, &day));

@@ -25,7 +25,7 @@ pub(super) fn finding_sentence(finding: &Finding, units: Show) -> String {
         }
         Matter::NoneGiven => format!("{at}: mindestens eins wird gebraucht."),
         Matter::NominalReading { stated_v, taken_v, cells, wh } => format!(
-            "„{}\u{202f}V“ wird als {} gelesen, {}: {} je Block.",
+            "„{}\u{202f}V“ wird als {} gelesen, {}: {} je Batterie.",
             FORMAT.plain(stated_v),
             counted(f64::from(cells), 0, CELLS),
             with_unit(taken_v, "V"),

@@ -15,8 +15,8 @@ use crate::{
 /// A field's name on the reader's page.
 pub(super) fn label(plan: &Plan, path: Path) -> String {
     match own_label(plan, path) {
-        Own::Bank(B::BlockRatedAh) => "Kapazität der Bank".into(),
-        Own::Bank(B::BlockNominalV) => "Spannung der Bank".into(),
+        Own::Bank(B::BatteryRatedAh) => "Kapazität der Bank".into(),
+        Own::Bank(B::BatteryNominalV) => "Spannung der Bank".into(),
         Own::Mode(unit, mode) => format!("{}: {}", mode_name(plan, unit, mode), name(path)),
         Own::Load(load) => format!("{load}: {}", name(path)),
         Own::Bank(_) | Own::None => name(path).into(),
@@ -56,8 +56,8 @@ pub(super) fn name(path: Path) -> &'static str {
 
 const fn of_bank(field: B) -> &'static str {
     match field {
-        B::BlockNominalV => "Ein Block",
-        B::BlockRatedAh => "Kapazität eines Blocks",
+        B::BatteryNominalV => "Eine Batterie",
+        B::BatteryRatedAh => "Kapazität einer Batterie",
         B::RatedHoursH => "Angegeben über",
         B::SeriesCount => "Blöcke in Reihe",
         B::ParallelCount => "Stränge parallel",
@@ -65,8 +65,8 @@ const fn of_bank(field: B) -> &'static str {
         B::StartChargePercent => "Ladezustand zu Beginn",
         B::DepthPercent => "Entladetiefe",
         B::CutoffV => "Abschaltung der Batterie",
-        B::BlockCurrentLimitA => "Dauerstrom eines Blocks",
-        B::BlockResistanceMohm => "Widerstand eines Blocks",
+        B::BatteryCurrentLimitA => "Dauerstrom einer Batterie",
+        B::BatteryResistanceMohm => "Widerstand einer Batterie",
         B::PeukertExponent => "Peukert-Exponent",
         B::AlwaysOnW => "Batterieelektronik und Anzeige",
         B::MeasuredAh => "Gemessene Ladung, ganze Bank",
@@ -98,7 +98,7 @@ const fn of_unit(field: U) -> &'static str {
 /// A line under the field, where the label alone may be misread.
 pub(super) const fn hint(path: Path) -> &'static str {
     match path {
-        Path::Bank(_, B::BlockRatedAh) => {
+        Path::Bank(_, B::BatteryRatedAh) => {
             "Wie aufgedruckt. „2x100“ und „1280 Wh“ werden verstanden."
         }
         Path::Bank(_, B::DepthPercent) => "Anteil des Vorrats, den Sie nutzen wollen.",
@@ -147,7 +147,7 @@ pub(super) fn bank(plan: &Plan, at: usize) -> String {
     if !bank.name.trim().is_empty() {
         return bank.name.trim().into();
     }
-    let ah = bank.block_rated_ah.value * f64::from(bank.parallel_count);
+    let ah = bank.battery_rated_ah.value * f64::from(bank.parallel_count);
     format!(
         "{} {}",
         super::with_unit(bank.nominal_v(), "V"),

@@ -65,9 +65,9 @@ fn plans() -> Vec<Plan> {
         .map(|json| plan_from_json(json).expect("a plan"))
         .to_vec();
     let changes: [fn(&mut Plan); 8] = [
-        |plan| plan.banks[0].block_nominal_v = 12.0,
+        |plan| plan.banks[0].battery_nominal_v = 12.0,
         |plan| plan.banks[0].depth_percent = Some(400.0),
-        |plan| plan.banks[0].block_rated_ah.value = f64::NAN,
+        |plan| plan.banks[0].battery_rated_ah.value = f64::NAN,
         |plan| plan.units[0].modes.clear(),
         |plan| plan.banks.extend(vec![plan.banks[0].clone(); 9]),
         |plan| plan.banks[0].start_charge_percent = Some(crate::plan::Figure::label(5.0)),

@@ -1,4 +1,4 @@
-//! What the blocks are asked and bear; and the panels' side.
+//! What the batteries are asked and bear; and the panels' side.
 
 use super::{Answered, OfAnswer, Table, lines};
 use crate::{
@@ -8,9 +8,9 @@ use crate::{
 };
 use leptos::prelude::*;
 
-/// The blocks, through series and parallel.
+/// The batteries, through series and parallel.
 #[component]
-pub fn Blocks(answer: Answered) -> impl IntoView {
+pub fn Batteries(answer: Answered) -> impl IntoView {
     let show = |_: &Plan, answer: &WiringAnswer| {
         let bank = answer.bank.as_ref();
         bank.map_or_else(|| ().into_any(), of_bank)
@@ -38,7 +38,7 @@ fn of_bank(bank: &BankLimits) -> AnyView {
         say::string_fuse_line(bank),
     ];
     view! {
-        <h3>{words::BLOCKS}</h3>
+        <h3>{words::BATTERIES}</h3>
         <Table class="burdens" heads=words::BURDEN_HEADS.into() rows=rows.collect() />
         {lines(said.into_iter().flatten())}
     }

@@ -1,4 +1,4 @@
-//! Sentences on the blocks and the panels.
+//! Sentences on the batteries and the panels.
 
 use super::{
     fuse_kind_name,
@@ -11,12 +11,12 @@ use crate::{
     text::number::plain,
 };
 
-/// The blocks in one line under the answer.
+/// The batteries in one line under the answer.
 #[must_use]
-pub fn blocks_line(bank: &BankLimits) -> String {
+pub fn batteries_line(bank: &BankLimits) -> String {
     let running = bank.continuous;
     let who = if bank.parallel_count > 1 {
-        "The block that works hardest gives"
+        "The battery that works hardest gives"
     } else {
         "The bank gives"
     };
@@ -28,7 +28,7 @@ pub fn blocks_line(bank: &BankLimits) -> String {
     format!("{who} {}{sep}{limit}.", amps(running.worst_a))
 }
 
-/// A row of what the blocks are asked: the whole, the worst, the limit.
+/// A row of what the batteries are asked: the whole, the worst, the limit.
 #[must_use]
 pub fn burden_row(burden: &Burden) -> [String; 4] {
     [
@@ -39,7 +39,7 @@ pub fn burden_row(burden: &Burden) -> [String; 4] {
     ]
 }
 
-/// A verdict on what a block bears.
+/// A verdict on what a battery bears.
 #[must_use]
 pub const fn verdict_name(verdict: Verdict) -> &'static str {
     match verdict {
@@ -62,13 +62,13 @@ pub fn take_off_line(bank: &BankLimits) -> Option<String> {
         .map(|one| format!("{} with {}", amps(one.worst_a), take_off_name(one.take_off)));
     let even_a = bank.continuous.total_a / f64::from(bank.parallel_count);
     Some(format!(
-        "An even share is {}. The block that works hardest gives {}. (Kirchhoff’s laws over blocks and links.)",
+        "An even share is {}. The battery that works hardest gives {}. (Kirchhoff’s laws over batteries and links.)",
         amps(even_a),
         each.collect::<Vec<_>>().join(", ")
     ))
 }
 
-/// The fuse of each string of blocks.
+/// The fuse of each string of batteries.
 #[must_use]
 pub fn string_fuse_line(bank: &BankLimits) -> Option<String> {
     let rating_a = bank.string_fuse_a?;
@@ -88,7 +88,7 @@ pub fn string_fuse_line(bank: &BankLimits) -> Option<String> {
     ))
 }
 
-/// How the start is held against the blocks.
+/// How the start is held against the batteries.
 #[must_use]
 pub fn start_line(bank: &BankLimits) -> Option<String> {
     bank.start_by_continuous.then(|| {
