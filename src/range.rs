@@ -102,7 +102,7 @@ ranges! {
     CURRENT_LIMIT_A = 0.1..=10_000.0, Amp;
     BATTERY_RESISTANCE_MOHM = 0.0..=10_000.0, Milliohm;
     PEUKERT_EXPONENT = 1.0..=1.6, Number;
-    ALWAYS_ON_W = 0.0..=500.0, Watt;
+    PARASITIC_W = 0.0..=500.0, Watt;
     MEASURED_AH = 0.1..=100_000.0, AmpHour;
     MEASURED_WH = 1.0..=1_000_000.0, WattHour;
     MEASURED_LOAD_W = 0.1..=100_000.0, Watt;

@@ -39,16 +39,16 @@ fn sol_air_row() {
 fn people_rows() {
     let person = |doing| Occupant::Person { doing };
     for (doing, sensible_w, latent_w) in [
-        (Doing::Seated, 65.0, 30.0),
-        (Doing::SeatedLightWork, 70.0, 45.0),
-        (Doing::OfficeWork, 75.0, 55.0),
-        (Doing::OnTheirFeet, 75.0, 55.0),
+        (Activity::Seated, 65.0, 30.0),
+        (Activity::SeatedLightWork, 70.0, 45.0),
+        (Activity::OfficeWork, 75.0, 55.0),
+        (Activity::OnTheirFeet, 75.0, 55.0),
     ] {
         let one = gains(&[person(doing)], celsius(24.0)).unwrap();
         near(in_watts(one.sensible), sensible_w, 1e-9);
         near(in_watts(one.latent), latent_w, 1e-9);
     }
-    let two = gains(&[person(Doing::SeatedLightWork); 2], celsius(27.0)).unwrap();
+    let two = gains(&[person(Activity::SeatedLightWork); 2], celsius(27.0)).unwrap();
     near(in_watts(two.sensible), 112.0, 1e-9);
     near(in_watts(two.latent), 118.0, 1e-9);
     // 118 W at 2 442 kJ/kg is 0.174 kg/h.

@@ -11,7 +11,7 @@ use crate::{
         Path, Plan,
         day::DayField as D,
         supply::{BankPlace, Charger, ChargerKind, SupplyField as S},
-        wiring::{Leg, WiringField as W},
+        wiring::{Circuit, WiringField as W},
     },
     simulate::day::closed,
 };
@@ -53,7 +53,7 @@ pub enum Caution {
     },
     /// A cable from the bank carries 10 A or more and no fuse is named for it.
     PathWithoutFuse {
-        leg: Leg,
+        circuit: Circuit,
         current_a: f64,
     },
     /// An engine charges a bank whose BMS may open.
@@ -151,7 +151,7 @@ pub fn cautions(plan: &Plan) -> Vec<Caution> {
     all.extend(banks.clone().filter_map(|bank| gas(plan, bank)));
     let unfused = wiring::unfused(plan).into_iter();
     let unfused = unfused.filter(|&(_, current_a)| current_a >= HIGH_CURRENT_A);
-    all.extend(unfused.map(|(leg, current_a)| Caution::PathWithoutFuse { leg, current_a }));
+    all.extend(unfused.map(|(circuit, current_a)| Caution::PathWithoutFuse { circuit, current_a }));
     all.extend(banks.clone().filter_map(|bank| alternator(plan, bank)));
     all.extend(banks.flat_map(|bank| together(plan, bank)));
     if plan.banks.iter().any(|bank| has_bms(bank.chemistry)) {

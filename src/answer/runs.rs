@@ -199,7 +199,7 @@ const BANK_PATHS: [B; 8] = [
     B::StartChargePercent,
     B::BatteryResistanceMohm,
     B::PeukertExponent,
-    B::AlwaysOnW,
+    B::ParasiticW,
     B::MeasuredAh,
     B::MeasuredWh,
 ];

@@ -138,7 +138,7 @@ pub fn BankRest(bank: usize) -> impl IntoView {
         B::CutoffV,
         B::BatteryCurrentLimitA,
         B::BatteryResistanceMohm,
-        B::AlwaysOnW,
+        B::ParasiticW,
     ];
     let measured = [B::MeasuredAh, B::MeasuredWh, B::MeasuredLoadW];
     view! {

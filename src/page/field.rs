@@ -2,7 +2,7 @@
 
 use super::state::State;
 use crate::{
-    plan::{Figure, Origin, Path, Plan, draft::Draft},
+    plan::{Figure, Path, Plan, Provenance, draft::Draft},
     range::Unit,
     text::{self, words},
 };
@@ -173,7 +173,7 @@ pub fn keyboard(path: Path) -> Option<&'static str> {
 /// What a number's origin is now.
 #[derive(Clone, Debug, PartialEq)]
 struct Known {
-    from: Origin,
+    from: Provenance,
     is_stated: bool,
     /// The origin with its spread.
     mark: String,
@@ -209,7 +209,7 @@ fn OriginMark(path: Path) -> impl IntoView {
     };
     let choose = move |event| {
         let name = event_target_value(&event);
-        let chosen = Origin::ALL
+        let chosen = Provenance::ALL
             .into_iter()
             .find(|&origin| text::origin_name(origin) == name);
         state.edit(|plan| {
@@ -227,7 +227,7 @@ fn OriginMark(path: Path) -> impl IntoView {
             }
         });
     };
-    let options = Origin::ALL
+    let options = Provenance::ALL
         .map(text::origin_name)
         .map(|name| view! { <option value=name>{name}</option> })
         .collect_view();

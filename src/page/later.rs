@@ -4,8 +4,8 @@
 //! wasm with what only they need.
 
 use super::{
-    carry::CarryQuestion, claims::ClaimsQuestion, day::DayQuestion, hand_on::HandOnQuestion,
-    kit::Fold, margin::Cautions, part,
+    claims::ClaimsQuestion, day::DayQuestion, hand_on::HandOnQuestion, kit::Fold, margin::Cautions,
+    part, wiring::WiringQuestion,
 };
 use crate::text::words;
 use leptos::prelude::*;
@@ -16,7 +16,7 @@ pub enum Question {
     /// Will it last a hot day?
     Day,
     /// Can the wiring carry it, and can it be filled again?
-    Carry,
+    Wiring,
     /// Does it do what it claims?
     Claims,
     /// What is handed on to others.
@@ -27,12 +27,12 @@ pub enum Question {
 
 impl Question {
     /// The folded ones, in their order.
-    pub const ALL: [Self; 4] = [Self::Day, Self::Carry, Self::Claims, Self::HandOn];
+    pub const ALL: [Self; 4] = [Self::Day, Self::Wiring, Self::Claims, Self::HandOn];
 
     const fn id(self) -> &'static str {
         match self {
             Self::Day => "question-3",
-            Self::Carry => "question-4",
+            Self::Wiring => "question-4",
             Self::Claims => "question-5",
             Self::HandOn => "question-6",
             Self::Cautions => "cautions",
@@ -42,7 +42,7 @@ impl Question {
     const fn title(self) -> &'static str {
         match self {
             Self::Day => words::QUESTION_DAY,
-            Self::Carry => words::QUESTION_CARRY,
+            Self::Wiring => words::QUESTION_WIRING,
             Self::Claims => words::QUESTION_CLAIMS,
             Self::HandOn => words::QUESTION_HAND_ON,
             Self::Cautions => words::CAUTIONS_TITLE,
@@ -70,7 +70,7 @@ pub fn inside(question: Question, is_open: RwSignal<bool>) -> AnyView {
     match question {
         Question::Claims => view! { <ClaimsQuestion /> }.into_any(),
         Question::Day => view! { <DayQuestion is_open=is_open /> }.into_any(),
-        Question::Carry => view! { <CarryQuestion is_open=is_open /> }.into_any(),
+        Question::Wiring => view! { <WiringQuestion is_open=is_open /> }.into_any(),
         Question::HandOn => view! { <HandOnQuestion /> }.into_any(),
         Question::Cautions => view! { <Cautions /> }.into_any(),
     }

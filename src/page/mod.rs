@@ -8,7 +8,6 @@ mod app;
 mod assumed;
 mod banks;
 mod browser;
-mod carry;
 mod chart;
 mod choose;
 mod claims;
@@ -33,6 +32,7 @@ mod state;
 mod supply;
 mod turns;
 mod units;
+mod wiring;
 
 use app::App;
 use browser::document;

@@ -17,7 +17,7 @@ use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 const TURN_MS: f64 = 16.0;
 
 thread_local! {
-    static LINE: Line = Line::new();
+    static QUEUE: TaskQueue = TaskQueue::new();
 }
 
 /// Makes effects, and everything spawned, stand in the line.
@@ -39,7 +39,7 @@ impl CustomExecutor for InLine {
     }
 
     fn spawn_local(&self, task: PinnedLocalFuture<()>) {
-        let stand = |task| LINE.with(|line| line.stand(task));
+        let stand = |task| QUEUE.with(|line| line.stand(task));
         let (runnable, task) = async_task::spawn_local(task, stand);
         task.detach();
         runnable.schedule();
@@ -48,7 +48,7 @@ impl CustomExecutor for InLine {
     fn poll_local(&self) {}
 }
 
-struct Line {
+struct TaskQueue {
     tasks: RefCell<VecDeque<Runnable>>,
     /// Whether a turn is going on, or called for.
     is_moving: Cell<bool>,
@@ -56,9 +56,9 @@ struct Line {
     channel: web_sys::MessageChannel,
 }
 
-impl Line {
+impl TaskQueue {
     fn new() -> Self {
-        let turn: Box<dyn FnMut()> = Box::new(|| LINE.with(Self::turn));
+        let turn: Box<dyn FnMut()> = Box::new(|| QUEUE.with(Self::turn));
         let turn = Closure::wrap(turn);
         let channel = web_sys::MessageChannel::new().expect("a channel to oneself");
         // It is heard for as long as the tab lives.

@@ -9,7 +9,7 @@
 
 /// What a branch takes at the far end of its own resistance.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Taker {
+pub enum Load {
     Power {
         w: f64,
     },
@@ -22,11 +22,11 @@ pub enum Taker {
     },
 }
 
-/// A taker behind a resistance.
+/// A load behind a resistance.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Branch {
     pub ohm: f64,
-    pub taker: Taker,
+    pub load: Load,
 }
 
 impl Branch {
@@ -34,24 +34,24 @@ impl Branch {
     pub const fn power(w: f64, ohm: f64) -> Self {
         Self {
             ohm,
-            taker: Taker::Power { w },
+            load: Load::Power { w },
         }
     }
     #[must_use]
     pub const fn current(a: f64, ohm: f64) -> Self {
         Self {
             ohm,
-            taker: Taker::Current { a },
+            load: Load::Current { a },
         }
     }
 
     /// Amps at a voltage on the bars, and how they change with it (A/V).
     /// Nothing where the branch's own resistance lets no current carry it.
     fn amps(&self, bar_v: f64) -> Option<(f64, f64)> {
-        match self.taker {
-            Taker::Current { a } => Some((a, 0.0)),
-            Taker::Resistor { ohm } => Some((bar_v / (ohm + self.ohm), 1.0 / (ohm + self.ohm))),
-            Taker::Power { w } => {
+        match self.load {
+            Load::Current { a } => Some((a, 0.0)),
+            Load::Resistor { ohm } => Some((bar_v / (ohm + self.ohm), 1.0 / (ohm + self.ohm))),
+            Load::Power { w } => {
                 // V I = w + R I²; the smaller root, written so that R = 0 is no case.
                 let root = (bar_v * bar_v - 4.0 * self.ohm * w).sqrt();
                 let amps = 2.0 * w / (bar_v + root);
@@ -66,23 +66,23 @@ impl Branch {
         self.amps(bar_v).map_or(0.0, |(amps, _)| amps)
     }
 
-    /// Whether any volts are left at the taker: a constant current behind a long
+    /// Whether any volts are left at the load: a constant current behind a long
     /// cable could ask for more than there are.
     fn has_volts(&self, bar_v: f64) -> bool {
-        match self.taker {
-            Taker::Current { a } => bar_v - self.ohm * a > 0.0,
-            Taker::Power { .. } | Taker::Resistor { .. } => true,
+        match self.load {
+            Load::Current { a } => bar_v - self.ohm * a > 0.0,
+            Load::Power { .. } | Load::Resistor { .. } => true,
         }
     }
 
-    /// Watts at the taker when the bars stand at `bar_v`.
+    /// Watts at the load when the bars stand at `bar_v`.
     #[must_use]
     pub fn taker_w(&self, bar_v: f64) -> f64 {
         self.amps(bar_v)
             .map_or(0.0, |(amps, _)| (bar_v - self.ohm * amps) * amps)
     }
 
-    /// Volts at the taker when the bars stand at `bar_v`.
+    /// Volts at the load when the bars stand at `bar_v`.
     #[must_use]
     pub fn taker_v(&self, bar_v: f64) -> f64 {
         bar_v - self.ohm * self.amps(bar_v).map_or(0.0, |(amps, _)| amps)
@@ -101,25 +101,25 @@ const MOST_STEPS: usize = 60;
 
 /// The operating point: the higher of the two voltages that satisfy it.
 ///
-/// `emf_v` behind `ohm` feeds `branches`. Nothing where no current carries the
+/// `ocv_v` behind `ohm` feeds `branches`. Nothing where no current carries the
 /// power. Relative error below 1e-12.
 ///
 /// Newton from above: the balance `emf - ohm · amps(v) - v` is concave in `v`
 /// and negative above the wanted root, so each step stays above it. A slope
 /// that is no longer falling means the summit was passed: there is no root.
 #[must_use]
-pub fn settle(emf_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
+pub fn settle(ocv_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
     let given: f64 = branches
         .iter()
         .map(|branch| {
-            if let Taker::Current { a } = branch.taker {
+            if let Load::Current { a } = branch.load {
                 (-a).max(0.0)
             } else {
                 0.0
             }
         })
         .sum();
-    let mut bar_v = emf_v + ohm * given;
+    let mut bar_v = ocv_v + ohm * given;
     for _ in 0..MOST_STEPS {
         let (mut amps, mut slope) = (0.0, 0.0);
         for branch in branches {
@@ -127,7 +127,7 @@ pub fn settle(emf_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
             amps += a;
             slope += s;
         }
-        let balance = emf_v - ohm * amps - bar_v;
+        let balance = ocv_v - ohm * amps - bar_v;
         let falling = 1.0 + ohm * slope;
         if falling <= 0.0 || bar_v <= 0.0 {
             return None;

@@ -45,7 +45,7 @@ impl Plan {
             Path::Claim(_, field) => super::Claim::assumed(field),
             Path::Price(field) => super::Price::assumed(field),
             Path::Wiring(field) => self.assumed_wiring(field),
-            Path::Laid(leg, field) => self.assumed_laid(leg, field),
+            Path::Installation(circuit, field) => self.assumed_installation(circuit, field),
             Path::ModeRow(..) => Some(Figure::exact(f64::from(self.night.start_clock_min))),
             Path::Unit(unit, U::CableAreaMm2) => {
                 self.units.get(unit)?;
@@ -89,7 +89,7 @@ impl Bank {
                 kind.battery_milliohm(self.reading().cells, self.battery_rated_ah.value),
             ),
             B::PeukertExponent => Figure::guess(kind.peukert_exponent),
-            B::AlwaysOnW => Figure::guess(kind.always_on_w),
+            B::ParasiticW => Figure::guess(kind.parasitic_w),
             _ => return None,
         })
     }

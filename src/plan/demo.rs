@@ -4,7 +4,7 @@ use super::{
     Bank, Cabin, Cable, Day, Draw, Feed, Figure, Load, Measured, Mode, Night, Plan, Show, Supply,
     Unit, UnitCooling, VERSION, Wiring,
     supply::Array,
-    wiring::{FuseKind, Laid, TakeOff},
+    wiring::{CableInstallation, FuseKind, TakeOff},
 };
 use crate::physics::battery::Chemistry;
 
@@ -71,13 +71,13 @@ impl Plan {
                 take_off: Some(TakeOff::Diagonal),
                 battery_fault_a: Some(Figure::label(6000.0)),
                 fuse_kind: Some(FuseKind::ClassT),
-                unit: Laid {
+                unit: CableInstallation {
                     insulation_c: Some(105.0),
                     terminal_c: Some(75.0),
                     air_c: Some(45.0),
                     bundled_count: Some(2),
                     fuse_a: Some(50.0),
-                    ..Laid::default()
+                    ..CableInstallation::default()
                 },
                 ..Wiring::default()
             },
@@ -112,7 +112,7 @@ impl Plan {
     #[must_use]
     pub fn fresh() -> Self {
         let mut bank = Bank::of(Chemistry::Lfp, 12.0, 100.0);
-        bank.battery_rated_ah.from = super::Origin::Guess;
+        bank.battery_rated_ah.from = super::Provenance::Guess;
         Self::of(bank, Mode::of_power("Cool", Figure::guess(300.0)))
     }
 
@@ -156,7 +156,7 @@ impl Bank {
             battery_current_limit_a: None,
             battery_resistance_mohm: None,
             peukert_exponent: None,
-            always_on_w: None,
+            parasitic_w: None,
             battery_open_circuit: Vec::new(),
             measured: Measured::default(),
         }

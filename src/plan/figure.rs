@@ -7,7 +7,7 @@ use serde::{Serialize, Serializer};
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
-pub enum Origin {
+pub enum Provenance {
     /// Printed on the gear or in its papers.
     #[default]
     Label,
@@ -17,7 +17,7 @@ pub enum Origin {
     Guess,
 }
 
-impl Origin {
+impl Provenance {
     pub const ALL: [Self; 3] = [Self::Label, Self::Measured, Self::Guess];
 
     /// As JSON writes it.
@@ -38,7 +38,7 @@ impl Origin {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Figure {
     pub value: f64,
-    pub from: Origin,
+    pub from: Provenance,
     /// Half-width as a share of the value, at two standard deviations.
     /// Absent: the usual one for this kind of number and origin.
     pub spread_percent: Option<f64>,
@@ -49,7 +49,7 @@ impl Figure {
     pub const fn label(value: f64) -> Self {
         Self {
             value,
-            from: Origin::Label,
+            from: Provenance::Label,
             spread_percent: None,
         }
     }
@@ -57,7 +57,7 @@ impl Figure {
     pub const fn measured(value: f64) -> Self {
         Self {
             value,
-            from: Origin::Measured,
+            from: Provenance::Measured,
             spread_percent: None,
         }
     }
@@ -65,7 +65,7 @@ impl Figure {
     pub const fn guess(value: f64) -> Self {
         Self {
             value,
-            from: Origin::Guess,
+            from: Provenance::Guess,
             spread_percent: None,
         }
     }
@@ -74,7 +74,7 @@ impl Figure {
     pub const fn exact(value: f64) -> Self {
         Self {
             value,
-            from: Origin::Label,
+            from: Provenance::Label,
             spread_percent: Some(0.0),
         }
     }
@@ -89,7 +89,7 @@ impl Path {
     /// Where a number typed at this address comes from: a reading is measured, and
     /// anything else at least from a label, since somebody read or knew it.
     #[must_use]
-    pub const fn origin_typed(self, before: Origin) -> Origin {
+    pub const fn origin_typed(self, before: Provenance) -> Provenance {
         let is_reading = match self {
             Self::Bank(_, field) => {
                 matches!(field, B::MeasuredAh | B::MeasuredWh | B::MeasuredLoadW)
@@ -99,9 +99,9 @@ impl Path {
             _ => false,
         };
         match before {
-            _ if is_reading => Origin::Measured,
-            Origin::Guess => Origin::Label,
-            Origin::Label | Origin::Measured => before,
+            _ if is_reading => Provenance::Measured,
+            Provenance::Guess => Provenance::Label,
+            Provenance::Label | Provenance::Measured => before,
         }
     }
 }
@@ -113,7 +113,7 @@ impl Path {
 struct Full {
     value: f64,
     #[cfg_attr(feature = "schema", schemars(default))]
-    from: Origin,
+    from: Provenance,
     #[serde(skip_serializing_if = "Option::is_none")]
     spread_percent: Option<f64>,
 }
@@ -133,7 +133,7 @@ impl Serialize for Figure {
             from,
             spread_percent,
         } = *self;
-        if from == Origin::Label && spread_percent.is_none() {
+        if from == Provenance::Label && spread_percent.is_none() {
             Wire::Bare(value).serialize(to)
         } else {
             Wire::Full(Full {

@@ -32,7 +32,7 @@ pub use cabin::Cabin;
 pub use claims::{AirReading, Claim, Price};
 pub use cooling::UnitCooling;
 pub use day::{CheckIn, Day, ModeRow};
-pub use figure::{Figure, Origin};
+pub use figure::{Figure, Provenance};
 pub use path::Path;
 pub use reader::Reader;
 pub use supply::Supply;
@@ -134,7 +134,7 @@ pub struct Bank {
     pub peukert_exponent: Option<Figure>,
     /// The battery's own electronics and the monitor.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub always_on_w: Option<Figure>,
+    pub parasitic_w: Option<Figure>,
     /// One battery's own open-circuit voltage against charge, instead of the chemistry's.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub battery_open_circuit: Vec<OpenCircuitPoint>,

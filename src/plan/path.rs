@@ -12,7 +12,7 @@ use super::{
     fields::fields,
     part::Choice,
     supply::{ArrayField, ChargerField, SupplyField},
-    wiring::{LaidField, Leg, WiringField},
+    wiring::{Circuit, InstallationField, WiringField},
 };
 use crate::range::{self, Range};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -36,7 +36,7 @@ fields! {
         BatteryCurrentLimitA = "battery_current_limit_a", CURRENT_LIMIT_A;
         BatteryResistanceMohm = "battery_resistance_mohm", BATTERY_RESISTANCE_MOHM;
         PeukertExponent = "peukert_exponent", PEUKERT_EXPONENT;
-        AlwaysOnW = "always_on_w", ALWAYS_ON_W;
+        ParasiticW = "parasitic_w", PARASITIC_W;
         MeasuredAh = "measured.measured_ah", MEASURED_AH;
         MeasuredWh = "measured.measured_wh", MEASURED_WH;
         MeasuredLoadW = "measured.load_w", MEASURED_LOAD_W;
@@ -124,8 +124,8 @@ pub enum Path {
     Air(AirField),
     Price(PriceField),
     Wiring(WiringField),
-    /// How a leg of the wiring lies.
-    Laid(Leg, LaidField),
+    /// How a circuit of the wiring lies.
+    Installation(Circuit, InstallationField),
 }
 
 impl Path {
@@ -150,7 +150,7 @@ impl Path {
             Self::Air(field) => Some(field.range()),
             Self::Price(field) => Some(field.range()),
             Self::Wiring(field) => Some(field.range()),
-            Self::Laid(_, field) => Some(field.range()),
+            Self::Installation(_, field) => Some(field.range()),
             Self::Banks
             | Self::Chemistry(_)
             | Self::OpenCircuit(_)
@@ -220,7 +220,9 @@ impl fmt::Display for Path {
             Self::Air(field) => write!(to, "air.{}", field.key()),
             Self::Price(field) => write!(to, "price.{}", field.key()),
             Self::Wiring(field) => write!(to, "wiring.{}", field.key()),
-            Self::Laid(leg, field) => write!(to, "wiring.{}.{}", leg.key(), field.key()),
+            Self::Installation(circuit, field) => {
+                write!(to, "wiring.{}.{}", circuit.key(), field.key())
+            }
             Self::CheckIn(at, field) => write!(to, "check_ins[{at}].{}", field.key()),
         }
     }
@@ -276,7 +278,10 @@ fn parse(text: &str) -> Option<Path> {
     if let Some(key) = text.strip_prefix("wiring.") {
         return match key.split_once('.') {
             None => WiringField::of_key(key).map(Path::Wiring),
-            Some((leg, key)) => Some(Path::Laid(Leg::of_key(leg)?, LaidField::of_key(key)?)),
+            Some((circuit, key)) => Some(Path::Installation(
+                Circuit::of_key(circuit)?,
+                InstallationField::of_key(key)?,
+            )),
         };
     }
     if let Some(key) = text.strip_prefix("cabin.") {
@@ -404,9 +409,9 @@ mod tests {
         );
         check(
             "wiring.charger.fuse_a",
-            Path::Laid(
-                crate::plan::wiring::Leg::Charger,
-                crate::plan::wiring::LaidField::FuseA,
+            Path::Installation(
+                crate::plan::wiring::Circuit::Charger,
+                crate::plan::wiring::InstallationField::FuseA,
             ),
         );
         check("night.wanted_h", Path::Night(NightField::WantedH));

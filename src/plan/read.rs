@@ -6,7 +6,7 @@
 //! the page.
 
 use super::{
-    Figure, Origin, Plan,
+    Figure, Plan, Provenance,
     part::{HeldMut, Keyed},
     slot::PlaceMut,
 };
@@ -154,7 +154,7 @@ fn figure(value: &Value, here: &str) -> Result<Figure, Wrong> {
             ("value", Some(number)) => figure.value = number,
             ("spread_percent", None) if value.is_null() => {}
             ("spread_percent", Some(number)) => figure.spread_percent = Some(number),
-            ("from", _) => match Origin::ALL
+            ("from", _) => match Provenance::ALL
                 .into_iter()
                 .find(|from| value.as_str() == Some(from.key()))
             {

@@ -294,7 +294,7 @@ impl Bank {
         self.peukert_exponent = None;
         self.battery_current_limit_a = None;
         self.battery_resistance_mohm = None;
-        self.always_on_w = None;
+        self.parasitic_w = None;
         self.battery_open_circuit.clear();
     }
 
@@ -311,7 +311,7 @@ impl Bank {
         }
         self.rated_hours_h = author.rated_hours_h;
         self.peukert_exponent = author.peukert_exponent;
-        self.always_on_w = author.always_on_w;
+        self.parasitic_w = author.parasitic_w;
         let kind = |bank: &Self| {
             let counts = (bank.series_count, bank.parallel_count);
             (bank.battery_rated_ah.value, bank.reading().volts, counts)

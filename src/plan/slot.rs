@@ -71,7 +71,7 @@ macro_rules! bank_place {
             B::BatteryCurrentLimitA => $place::MaybeFigure($($at)+ $bank.battery_current_limit_a),
             B::BatteryResistanceMohm => $place::MaybeFigure($($at)+ $bank.battery_resistance_mohm),
             B::PeukertExponent => $place::MaybeFigure($($at)+ $bank.peukert_exponent),
-            B::AlwaysOnW => $place::MaybeFigure($($at)+ $bank.always_on_w),
+            B::ParasiticW => $place::MaybeFigure($($at)+ $bank.parasitic_w),
             B::MeasuredAh => $place::MaybeFigure($($at)+ $bank.measured.measured_ah),
             B::MeasuredWh => $place::MaybeFigure($($at)+ $bank.measured.measured_wh),
             B::MeasuredLoadW => $place::MaybeFigure($($at)+ $bank.measured.load_w),
@@ -173,7 +173,7 @@ impl Plan {
             Path::Air(field) => self.air.place(field),
             Path::Price(field) => self.price.place(field),
             Path::Wiring(field) => self.wiring.place(field),
-            Path::Laid(leg, field) => self.wiring.laid(leg).place(field),
+            Path::Installation(circuit, field) => self.wiring.installation(circuit).place(field),
             _ => return None,
         })
     }
@@ -204,7 +204,9 @@ impl Plan {
             Path::Air(field) => self.air.place_mut(field),
             Path::Price(field) => self.price.place_mut(field),
             Path::Wiring(field) => self.wiring.place_mut(field),
-            Path::Laid(leg, field) => self.wiring.laid_mut(leg).place_mut(field),
+            Path::Installation(circuit, field) => {
+                self.wiring.installation_mut(circuit).place_mut(field)
+            }
             _ => return None,
         })
     }

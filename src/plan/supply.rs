@@ -10,7 +10,7 @@ choice! {
     Mounting {
         /// Glued or screwed flat, the back shut off.
         FlatOnRoof = "flat_on_roof",
-        /// On legs or a rack with air behind.
+        /// On circuits or a rack with air behind.
         StoodOff = "stood_off",
     }
     /// How the charge controller works.

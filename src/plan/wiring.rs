@@ -47,7 +47,7 @@ choice! {
         Breaker = "breaker",
     }
     /// A stretch of cable.
-    Leg {
+    Circuit {
         /// From the bank to where it branches.
         Distribution = "distribution",
         /// To the cooling unit, or to its converter or inverter.
@@ -62,7 +62,7 @@ choice! {
 part! {
     /// How a cable lies and what protects it.
     #[derive(Clone, Copy)]
-    Laid, LaidField {
+    CableInstallation, InstallationField {
         /// Rating of its insulation.
         insulation_c: MaybeNumber = InsulationC, RATING_C;
         /// Rating of the coolest lug, holder or device that it ends on.
@@ -123,10 +123,10 @@ part! {
         fuse_kind: Option<FuseKind>,
         /// Batteries of different age, make or use stand together.
         mixed_batteries: bool,
-        distribution: Laid,
-        unit: Laid,
-        charger: Laid,
-        panel: Laid,
+        distribution: CableInstallation,
+        unit: CableInstallation,
+        charger: CableInstallation,
+        panel: CableInstallation,
     }
 }
 
@@ -135,23 +135,23 @@ part! {
 pub const USUAL_MM2: f64 = 16.0;
 
 impl Wiring {
-    /// How a leg lies.
+    /// How a circuit lies.
     #[must_use]
-    pub const fn laid(&self, leg: Leg) -> &Laid {
-        match leg {
-            Leg::Distribution => &self.distribution,
-            Leg::Unit => &self.unit,
-            Leg::Charger => &self.charger,
-            Leg::Panel => &self.panel,
+    pub const fn installation(&self, circuit: Circuit) -> &CableInstallation {
+        match circuit {
+            Circuit::Distribution => &self.distribution,
+            Circuit::Unit => &self.unit,
+            Circuit::Charger => &self.charger,
+            Circuit::Panel => &self.panel,
         }
     }
 
-    pub const fn laid_mut(&mut self, leg: Leg) -> &mut Laid {
-        match leg {
-            Leg::Distribution => &mut self.distribution,
-            Leg::Unit => &mut self.unit,
-            Leg::Charger => &mut self.charger,
-            Leg::Panel => &mut self.panel,
+    pub const fn installation_mut(&mut self, circuit: Circuit) -> &mut CableInstallation {
+        match circuit {
+            Circuit::Distribution => &mut self.distribution,
+            Circuit::Unit => &mut self.unit,
+            Circuit::Charger => &mut self.charger,
+            Circuit::Panel => &mut self.panel,
         }
     }
 
@@ -168,7 +168,7 @@ impl Wiring {
     }
 }
 
-impl Leg {
+impl Circuit {
     /// The addresses of its length and conductor, with the unit that is fed.
     #[must_use]
     pub const fn run_paths(self, unit: usize) -> [Path; 2] {
@@ -238,18 +238,22 @@ impl Plan {
         })
     }
 
-    /// The default of how a leg lies: cautious throughout.
+    /// The default of how a circuit lies: cautious throughout.
     #[must_use]
-    pub fn assumed_laid(&self, leg: Leg, field: LaidField) -> Option<Figure> {
-        use LaidField as L;
+    pub fn assumed_installation(
+        &self,
+        circuit: Circuit,
+        field: InstallationField,
+    ) -> Option<Figure> {
+        use InstallationField as L;
         Some(match field {
             L::InsulationC | L::TerminalC => Figure::guess(75.0),
             // A closed vehicle in the sun; and the dark of a roof above it.
-            L::AirC if leg == Leg::Panel => Figure::guess(60.0),
+            L::AirC if circuit == Circuit::Panel => Figure::guess(60.0),
             L::AirC => Figure::guess(45.0),
             L::BundledCount => Figure::guess(2.0),
             // Together 5 %.
-            L::AllowedDropPercent if leg == Leg::Distribution => Figure::exact(2.0),
+            L::AllowedDropPercent if circuit == Circuit::Distribution => Figure::exact(2.0),
             L::AllowedDropPercent => Figure::exact(3.0),
             L::FuseA | L::FuseAlongM => return None,
         })
@@ -258,8 +262,12 @@ impl Plan {
     /// The addresses of the fourth question's numbers.
     pub(super) fn wiring_paths(&self, all: &mut Vec<Path>) {
         all.extend(WiringField::ALL.iter().map(|&field| Path::Wiring(field)));
-        for &leg in Leg::ALL {
-            all.extend(LaidField::ALL.iter().map(|&field| Path::Laid(leg, field)));
+        for &circuit in Circuit::ALL {
+            all.extend(
+                InstallationField::ALL
+                    .iter()
+                    .map(|&field| Path::Installation(circuit, field)),
+            );
         }
     }
 
@@ -267,7 +275,7 @@ impl Plan {
     /// answerable.
     #[must_use]
     pub const fn blocks_wiring_only(error: &Finding) -> bool {
-        matches!(error.field, Some(Path::Wiring(_) | Path::Laid(..)))
+        matches!(error.field, Some(Path::Wiring(_) | Path::Installation(..)))
     }
 
     /// Continuous amps that one battery may give, where they are said.

@@ -78,7 +78,7 @@ pub(super) const DICTIONARY: &str = concat!(
     r#"battery_rated_ah":100.0,"series_count":1,"parallel_count":2,"health_percent":{"value":,"from""#,
     r#":"guess"},"start_charge_percent":{"value":,"from":"measured"},"depth_percent":80.0,""#,
     r#"cutoff_v":,"battery_current_limit_a":100.0,"battery_resistance_mohm":{"value":,"from":"measured""#,
-    r#","spread_percent":10.0},"always_on_w":{"value":,"from":"measured"},"measured":{"measured_ah""#,
+    r#","spread_percent":10.0},"parasitic_w":{"value":,"from":"measured"},"measured":{"measured_ah""#,
     r#":{"value":,"from":"measured"},"measured_wh":{"value":,"from":"measured"},"load_w":{"value":,"#,
     r#""from":"measured"}}}],"units":[{"name":"","feed":{"supply_v":24.0,"cutoff_v":21.0,"cable":{""#,
     r#"length_m":2.5,"area_mm2":16.0,"temperature_c":40.0,"connections_mohm":0.0},"modes":[{"name""#,

@@ -109,7 +109,7 @@ pub fn link_from_plan(plan: &Plan) -> Result<String, TooLong> {
 /// use till_morning::share::{NotALink, plan_from_link};
 /// assert_eq!(plan_from_link("#"), Err(NotALink::Absent));
 /// assert_eq!(plan_from_link("#question-2"), Err(NotALink::NotOurs));
-/// assert_eq!(plan_from_link("#p1.q1Y"), Err(NotALink::UnknownVersion { version: 2 }));
+/// assert_eq!(plan_from_link("#p2.q1Y"), Err(NotALink::UnknownVersion { version: 2 }));
 /// assert_eq!(plan_from_link("#p1.q1Y"), Err(NotALink::Damaged));
 /// ```
 pub fn plan_from_link(text: &str) -> Result<Plan, NotALink> {

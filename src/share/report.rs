@@ -114,11 +114,11 @@ fn later(out: &mut Html, plan: &Plan, answer: &Answer) {
         out.table(&days.columns(&[0, 1, 4, 5, 7, 8, 9]));
     }
     if let Some(wiring) = &answer.wiring {
-        out.element("h2", words::QUESTION_CARRY);
-        out.element("p", &text::carry::headline(wiring));
+        out.element("h2", words::QUESTION_WIRING);
+        out.element("p", &text::wiring::headline(wiring));
     }
     if let Some(refill) = &answer.refill {
-        out.element("p", &text::carry::refill::headline(plan, refill));
+        out.element("p", &text::wiring::refill::headline(plan, refill));
     }
     claims(out, plan, &answer.claims);
 }

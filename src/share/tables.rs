@@ -157,7 +157,7 @@ pub(super) fn counts(plan: &Plan, path: Path) -> bool {
         // Assumed where its length says that it is there.
         Path::Wiring(W::DistributionMm2) => plan.wiring.distribution_m.is_some(),
         // Many, and of no part in hours or banks: those that are typed.
-        Path::Wiring(_) | Path::Laid(..) => plan.stated(path).is_some(),
+        Path::Wiring(_) | Path::Installation(..) => plan.stated(path).is_some(),
         _ => true,
     }
 }

@@ -67,7 +67,7 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
         empty_charge: 0.0,
         cutoff_v: number(B::CutoffV)?,
         limit_a: number(B::BatteryCurrentLimitA).map(|battery_a| battery_a * parallel),
-        always_on_w: number(B::AlwaysOnW)?,
+        parasitic_w: number(B::ParasiticW)?,
     };
     let measured = bank.measured;
     if measured.measured_ah.is_none() && measured.measured_wh.is_none() {
@@ -179,7 +179,7 @@ pub fn job(
             .iter()
             .map(|load| load.power_w.value)
             .sum::<f64>()
-            + pack.always_on_w,
+            + pack.parasitic_w,
         0.0,
     );
     let ohm = path_ohm(plan, unit);

@@ -134,7 +134,7 @@ fn bench_run(rated: &Pack, load_w: f64, shift_v: f64) -> BenchRun {
         empty_charge: 0.0,
         // A limit on the label did not stop the run that was measured.
         limit_a: None,
-        always_on_w: 0.0,
+        parasitic_w: 0.0,
         ..shifted(rated, shift_v)
     };
     let load = [Branch::power(0.0, 0.0), Branch::power(load_w, 0.0)];

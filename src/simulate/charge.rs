@@ -152,27 +152,27 @@ impl Filling<'_> {
 
     /// Where the bars settle at an open-circuit voltage; no charging current where
     /// the loads take all, or the bank stands above what is held.
-    fn bars(&self, emf_v: f64) -> Bars {
+    fn bars(&self, ocv_v: f64) -> Bars {
         let (ohm, hold_v) = (self.pack.ohm, self.charger.hold_v);
         let net_a = |bar_v: f64| self.charger.most_a_at(bar_v) - self.load_a(bar_v);
-        if emf_v >= hold_v {
+        if ocv_v >= hold_v {
             return Bars {
-                volts: emf_v,
+                volts: ocv_v,
                 bank_a: 0.0,
-                load_a: self.load_a(emf_v),
+                load_a: self.load_a(ocv_v),
                 is_held: true,
             };
         }
         let held_a = net_a(hold_v);
-        if ohm > 0.0 && held_a * ohm >= hold_v - emf_v {
+        if ohm > 0.0 && held_a * ohm >= hold_v - ocv_v {
             return Bars {
                 volts: hold_v,
-                bank_a: (hold_v - emf_v) / ohm,
+                bank_a: (hold_v - ocv_v) / ohm,
                 load_a: self.load_a(hold_v),
                 is_held: true,
             };
         }
-        let volts = self.settled_v(emf_v, net_a);
+        let volts = self.settled_v(ocv_v, net_a);
         Bars {
             volts,
             bank_a: net_a(volts),
@@ -183,22 +183,22 @@ impl Filling<'_> {
 
     /// Volts at the bars with so many net amps at each voltage, between the bank
     /// alone and what is held.
-    fn settled_v(&self, emf_v: f64, net_a: impl Fn(f64) -> f64) -> f64 {
+    fn settled_v(&self, ocv_v: f64, net_a: impl Fn(f64) -> f64) -> f64 {
         let ohm = self.pack.ohm;
         let hold_v = self.charger.hold_v;
-        let mut at_v = emf_v;
+        let mut at_v = ocv_v;
         for _ in 0..PASSES {
-            let next_v = (emf_v + ohm * net_a(at_v)).max(emf_v).min(hold_v);
+            let next_v = (ocv_v + ohm * net_a(at_v)).max(ocv_v).min(hold_v);
             let is_met = (next_v - at_v).abs() <= 1e-14 * hold_v;
             at_v = next_v;
             if is_met {
                 return at_v;
             }
         }
-        let (mut low, mut high) = (emf_v, hold_v);
+        let (mut low, mut high) = (ocv_v, hold_v);
         for _ in 0..HALVINGS {
             let middle = 0.5 * (low + high);
-            if emf_v + ohm * net_a(middle) > middle {
+            if ocv_v + ohm * net_a(middle) > middle {
                 low = middle;
             } else {
                 high = middle;
@@ -248,7 +248,7 @@ impl<'a> Walk<'a> {
         }
     }
 
-    fn emf_v(&self, charge: f64) -> f64 {
+    fn ocv_v(&self, charge: f64) -> f64 {
         self.filling.pack.curve.at(charge)
     }
 
@@ -275,10 +275,10 @@ impl<'a> Walk<'a> {
             // Looked at a little way in: on its lower edge a piece may belong to
             // the one before.
             let inside = self.charge + 1e-6 * (upper - self.charge);
-            if let Some(end) = self.stops(self.filling.bars(self.emf_v(inside))) {
+            if let Some(end) = self.stops(self.filling.bars(self.ocv_v(inside))) {
                 return end;
             }
-            let bars = self.filling.bars(self.emf_v(0.5 * (self.charge + upper)));
+            let bars = self.filling.bars(self.ocv_v(0.5 * (self.charge + upper)));
             if bars.is_held {
                 self.held_piece(upper, bars);
             } else if let Some(end) = self.current_piece(upper) {
@@ -307,7 +307,7 @@ impl<'a> Walk<'a> {
         let mut breaks = Vec::new();
         let mut low = self.charge;
         for &high in &ends {
-            let (low_v, high_v) = (self.emf_v(low), self.emf_v(high));
+            let (low_v, high_v) = (self.ocv_v(low), self.ocv_v(high));
             for volts in self.filling.breaks_v() {
                 if volts > low_v && volts < high_v {
                     breaks.push(low + (volts - low_v) / (high_v - low_v) * (high - low));
@@ -323,8 +323,8 @@ impl<'a> Walk<'a> {
     /// A straight piece at the held voltage, exactly.
     fn held_piece(&mut self, upper: f64, bars: Bars) {
         let (pack, store) = (self.filling.pack, self.filling.store);
-        let (low_v, high_v) = (self.emf_v(self.charge), self.emf_v(upper));
-        let current = |emf_v: f64| ((bars.volts - emf_v) / pack.ohm).max(0.0);
+        let (low_v, high_v) = (self.ocv_v(self.charge), self.ocv_v(upper));
+        let current = |ocv_v: f64| ((bars.volts - ocv_v) / pack.ohm).max(0.0);
         let (first_a, last_a) = (current(low_v), current(high_v));
         let stored_ah = (upper - self.charge) * pack.capacity.ah;
         let into_ah = stored_ah / store.charge_efficiency;
@@ -340,8 +340,8 @@ impl<'a> Walk<'a> {
     fn current_piece(&mut self, upper: f64) -> Option<FillEnd> {
         let (pack, store) = (self.filling.pack, self.filling.store);
         for (node, weight) in NODES {
-            let emf_v = self.emf_v(self.charge + node * (upper - self.charge));
-            let bars = self.filling.bars(emf_v);
+            let ocv_v = self.ocv_v(self.charge + node * (upper - self.charge));
+            let bars = self.filling.bars(ocv_v);
             if bars.bank_a <= 0.0 {
                 return Some(FillEnd::TooWeak);
             }
@@ -351,7 +351,7 @@ impl<'a> Walk<'a> {
             let lost_wh = pack.ohm * bars.bank_a * into_ah;
             self.sums.constant_current_h += hours;
             let load_w = bars.volts * bars.load_a;
-            self.book(hours, into_ah, stored_ah * emf_v, lost_wh, load_w);
+            self.book(hours, into_ah, stored_ah * ocv_v, lost_wh, load_w);
         }
         None
     }
@@ -372,7 +372,7 @@ impl<'a> Walk<'a> {
     /// that of its middle.
     fn in_time(&mut self, from: f64, end: f64) -> FillEnd {
         let (pack, store) = (self.filling.pack, self.filling.store);
-        let first_a = self.filling.bars(self.emf_v(self.charge)).bank_a;
+        let first_a = self.filling.bars(self.ocv_v(self.charge)).bank_a;
         let whole_h = (end - self.charge) * pack.capacity.ah / first_a.max(1e-9);
         let step_h = (whole_h / STEPS).max(STEP_H.0).min(STEP_H.1);
         let timed = store.timed(step_h);
@@ -380,14 +380,14 @@ impl<'a> Walk<'a> {
         self.mark();
         for step in 1_usize.. {
             let seeps_a = store.most_in_a(held, &timed);
-            let mut bars = self.filling.bars(self.emf_v(self.charge));
+            let mut bars = self.filling.bars(self.ocv_v(self.charge));
             for _ in 0..2 {
                 let ahead = 0.5 * bars.bank_a.min(seeps_a) * step_h * store.charge_efficiency;
                 let middle = (self.charge + ahead / pack.capacity.ah).min(end);
-                bars = self.filling.bars(self.emf_v(middle));
+                bars = self.filling.bars(self.ocv_v(middle));
             }
             if bars.bank_a > seeps_a {
-                bars = self.filling.seeping(seeps_a, self.emf_v(self.charge));
+                bars = self.filling.seeping(seeps_a, self.ocv_v(self.charge));
             }
             if let Some(end) = self.stops(bars) {
                 return end;
@@ -419,10 +419,10 @@ impl<'a> Walk<'a> {
     }
 
     fn mark(&mut self) {
-        let bars = self.filling.bars(self.emf_v(self.charge));
+        let bars = self.filling.bars(self.ocv_v(self.charge));
         self.sums.marks.push(FillMark {
             hours: self.sums.hours,
-            held: self.filling.pack.held_share(self.charge),
+            held: self.filling.pack.soc(self.charge),
             bar_v: bars.volts,
             bank_a: bars.bank_a,
             charger_a: bars.bank_a + bars.load_a,
@@ -432,7 +432,7 @@ impl<'a> Walk<'a> {
     fn finish(self, end: FillEnd) -> Filled {
         Filled {
             end,
-            held: self.filling.pack.held_share(self.charge),
+            held: self.filling.pack.soc(self.charge),
             ..self.sums
         }
     }
@@ -440,8 +440,8 @@ impl<'a> Walk<'a> {
 
 impl Filling<'_> {
     /// The bars where the bank takes no more than seeps in: the charger holds back.
-    fn seeping(&self, bank_a: f64, emf_v: f64) -> Bars {
-        let volts = emf_v + self.pack.ohm * bank_a;
+    fn seeping(&self, bank_a: f64, ocv_v: f64) -> Bars {
+        let volts = ocv_v + self.pack.ohm * bank_a;
         Bars {
             volts,
             bank_a,

@@ -57,7 +57,7 @@ pub const UNIT: usize = 1;
 
 /// Both states at one charge.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Standing {
+pub struct BothStates {
     pub on: Point,
     pub off: Point,
 }
@@ -70,11 +70,11 @@ impl Job {
     ///
     /// # Errors
     /// The first level that the on-state does not keep.
-    pub fn standing(&self, pack: &Pack, emf_v: f64) -> Result<Standing, Stop> {
+    pub fn standing(&self, pack: &Pack, ocv_v: f64) -> Result<BothStates, Stop> {
         if let Some(overload) = self.limits.overload {
             return Err(overload);
         }
-        let on = settle(emf_v, pack.ohm, &self.on).ok_or(Stop::NoCurrentCarriesIt)?;
+        let on = settle(ocv_v, pack.ohm, &self.on).ok_or(Stop::NoCurrentCarriesIt)?;
         if on.bar_v < pack.cutoff_v - SLACK {
             return Err(Stop::OwnCutOff {
                 cutoff_v: pack.cutoff_v,
@@ -92,11 +92,11 @@ impl Job {
             return Err(stop);
         }
         let off = if self.duty < 1.0 {
-            settle(emf_v, pack.ohm, &self.off).ok_or(Stop::NoCurrentCarriesIt)?
+            settle(ocv_v, pack.ohm, &self.off).ok_or(Stop::NoCurrentCarriesIt)?
         } else {
             on
         };
-        Ok(Standing { on, off })
+        Ok(BothStates { on, off })
     }
 
     /// The mean over both states of something of each.

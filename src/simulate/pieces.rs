@@ -20,7 +20,7 @@ pub const HALVINGS: usize = 60;
 /// There the current's slope grows without bound, as the inverse root of the
 /// voltage above it: polynomials do not follow, and the root is integrated over.
 pub fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
-    let carries = |emf_v: f64| settle(emf_v, pack.ohm, &job.on).is_some();
+    let carries = |ocv_v: f64| settle(ocv_v, pack.ohm, &job.on).is_some();
     let end_v = pack.curve.at(end);
     let (mut stands, mut falls) = (end_v, end_v / NEAR);
     if carries(falls) {

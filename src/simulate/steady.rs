@@ -9,7 +9,7 @@
 //! Energy divided by power would be up to a quarter too long: voltage sags.
 
 use super::{
-    job::{Job, Standing, Stop, UNIT},
+    job::{BothStates, Job, Stop, UNIT},
     pieces::{HALVINGS, NEAR, pieces, summit_v},
 };
 use crate::physics::battery::Pack;
@@ -85,7 +85,7 @@ pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
 
 /// The lowest charge that still stands, and what stops the run below it.
 fn first_stop(
-    at: impl Fn(f64) -> Result<Standing, Stop>,
+    at: impl Fn(f64) -> Result<BothStates, Stop>,
     mut stands: f64,
     mut falls: f64,
 ) -> (f64, Stop) {
@@ -158,7 +158,7 @@ impl<'a> Tally<'a> {
 
     /// Adds one node: a charge, and the width of charge it stands for.
     fn node(&mut self, charge: f64, width: f64) {
-        let Ok(Standing { on, off }) = self.job.standing(self.pack, self.pack.curve.at(charge))
+        let Ok(BothStates { on, off }) = self.job.standing(self.pack, self.pack.curve.at(charge))
         else {
             // Rounding at the very end of a run.
             return;
@@ -180,10 +180,10 @@ impl<'a> Tally<'a> {
             );
     }
 
-    fn mark(&mut self, charge: f64, standing: &Standing) {
+    fn mark(&mut self, charge: f64, standing: &BothStates) {
         self.knots.push(Knot {
             hours: self.hours,
-            held: self.pack.held_share(charge),
+            held: self.pack.soc(charge),
             volts: standing.on.bar_v,
             amps: standing.on.amps,
         });

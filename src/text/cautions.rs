@@ -2,10 +2,10 @@
 
 use super::{
     bank_in_words,
-    carry::{amps, leg_name},
     hand_on::plan_value,
     number::{fixed, volts},
     value_text,
+    wiring::{amps, circuit_name},
 };
 use crate::{
     answer::cautions::Caution,
@@ -62,9 +62,9 @@ pub fn caution(plan: &Plan, caution: Caution) -> String {
             value_text(air_m3_h, Unit::CubicMeter, plan.show),
             opening(plan, opening_mm2)
         ),
-        Caution::PathWithoutFuse { leg, current_a } => format!(
+        Caution::PathWithoutFuse { circuit, current_a } => format!(
             "{}: {} and no fuse is named for it. Without one a short circuit heats the cable until it burns.",
-            leg_name(leg),
+            circuit_name(circuit),
             amps(current_a)
         ),
         Caution::AlternatorLeftOpen { bank } => format!(

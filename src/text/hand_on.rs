@@ -301,8 +301,8 @@ pub fn part_of(plan: &Plan, path: Path) -> String {
         },
         Path::Air(_) => "The air side".into(),
         Path::Price(_) => "The price".into(),
-        Path::Wiring(_) => words::QUESTION_CARRY.into(),
-        Path::Laid(leg, _) => super::carry::leg_name(leg).into(),
+        Path::Wiring(_) => words::QUESTION_WIRING.into(),
+        Path::Installation(circuit, _) => super::wiring::circuit_name(circuit).into(),
         _ => String::new(),
     }
 }

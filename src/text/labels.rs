@@ -3,7 +3,7 @@
 use crate::{
     physics::battery::Chemistry,
     plan::{
-        Figure, Origin, Show,
+        Figure, Provenance, Show,
         entry::width_shown,
         path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
     },
@@ -89,7 +89,7 @@ pub const fn field_label(path: Path) -> &'static str {
         Path::Claims | Path::Claim(..) | Path::Air(_) | Path::Price(_) => {
             super::claims::label(path)
         }
-        Path::Wiring(_) | Path::Laid(..) => super::carry::label(path),
+        Path::Wiring(_) | Path::Installation(..) => super::wiring::label(path),
         _ => super::day_labels::label(path),
     }
 }
@@ -108,7 +108,7 @@ const fn bank_label(field: B) -> &'static str {
         B::BatteryCurrentLimitA => "Continuous current of one battery",
         B::BatteryResistanceMohm => "Resistance of one battery",
         B::PeukertExponent => "Peukert exponent",
-        B::AlwaysOnW => "Battery electronics and monitor",
+        B::ParasiticW => "Battery electronics and monitor",
         B::MeasuredAh => "Measured charge, whole bank",
         B::MeasuredWh => "Measured energy, whole bank",
         B::MeasuredLoadW => "Load of that measurement",
@@ -156,7 +156,7 @@ pub const fn field_hint(path: Path) -> &'static str {
         }
         Path::Mode(_, _, M::PowerW) => "Watts into the unit while it runs.",
         Path::Mode(_, _, M::CurrentA) => "Amps into the unit while it runs.",
-        Path::Wiring(_) | Path::Laid(..) => super::carry::hint(path),
+        Path::Wiring(_) | Path::Installation(..) => super::wiring::hint(path),
         Path::Night(N::AgeingPercent) => "The bank is to be enough until only this is left.",
         _ => "",
     }
@@ -177,11 +177,11 @@ pub const fn chemistry_name(chemistry: Chemistry) -> &'static str {
 
 /// An origin's name.
 #[must_use]
-pub const fn origin_name(from: Origin) -> &'static str {
+pub const fn origin_name(from: Provenance) -> &'static str {
     match from {
-        Origin::Label => "label",
-        Origin::Measured => "measured",
-        Origin::Guess => "guess",
+        Provenance::Label => "label",
+        Provenance::Measured => "measured",
+        Provenance::Guess => "guess",
     }
 }
 

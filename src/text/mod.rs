@@ -4,7 +4,6 @@
 //! else, so that another language is another set of these functions.
 
 mod answers;
-pub mod carry;
 mod cautions;
 mod charts;
 pub mod claims;
@@ -23,6 +22,7 @@ pub mod ribbon;
 #[cfg(test)]
 mod tests;
 pub mod value;
+pub mod wiring;
 pub mod words;
 mod working;
 

@@ -73,7 +73,7 @@ fn lost_rows_are_bounded() {
     }
 }
 
-// An emptied cell is a missing reading, not a nought.
+// An emptied cell is a missing reading, not a zero.
 #[test]
 fn an_empty_cell_is_missing() {
     let rows = truth(300);

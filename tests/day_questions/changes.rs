@@ -21,7 +21,7 @@ fn a_second_string_doubles_the_hours_of_a_steady_load() {
         Mode::of_power("On", Figure::exact(1.0)),
     );
     plan.banks[0].battery_resistance_mohm = Some(Figure::exact(0.0));
-    plan.banks[0].always_on_w = Some(Figure::exact(0.0));
+    plan.banks[0].parasitic_w = Some(Figure::exact(0.0));
     plan.mode_plan = vec![ModeRow {
         from_clock_min: Some(0),
         ..ModeRow::default()

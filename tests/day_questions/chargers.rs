@@ -127,7 +127,7 @@ fn a_bank_is_charged_as_a_cell_model_is() {
             Mode::of_power("On", Figure::exact(1.0)),
         );
         plan.banks[0].start_charge_percent = Some(Figure::exact(100.0 * start));
-        plan.banks[0].always_on_w = Some(Figure::exact(0.0));
+        plan.banks[0].parasitic_w = Some(Figure::exact(0.0));
         plan.supply.chargers = vec![charger(most_a, 14.4)];
         plan.supply.bank_c = Some(Figure::exact(25.0));
         plan.cabin.start_c = Some(Figure::exact(25.0));

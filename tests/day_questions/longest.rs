@@ -1,7 +1,7 @@
 //! The longest cool night, against every plan there is and against the day.
 
 use till_morning::{
-    answer::day::{Ground, Longest, LongestNight, day, longest_night},
+    answer::day::{Longest, LongestNight, SearchScenario, day, longest_night},
     plan::{Figure, Mode, Plan},
     simulate::day::{Inputs, Legs},
 };
@@ -56,7 +56,7 @@ fn held_h(legs: &Legs, limit_c: f64, path: &[(usize, Option<usize>)]) -> f64 {
 }
 
 fn every_plan(plan: &Plan, limit_c: f64) -> (f64, usize) {
-    let ground = Ground::days(plan, 1).unwrap();
+    let ground = SearchScenario::days(plan, 1).unwrap();
     let modes = vec![(0, 0), (0, 1)];
     let rows = vec![(0, Some(0))];
     let inputs = Inputs::of_rows(&ground.scene, plan, modes, &rows).unwrap();

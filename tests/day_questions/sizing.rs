@@ -28,7 +28,7 @@ fn on_paper() -> Plan {
     );
     let bank = &mut plan.banks[0];
     bank.battery_resistance_mohm = Some(Figure::exact(0.0));
-    bank.always_on_w = Some(Figure::exact(0.0));
+    bank.parasitic_w = Some(Figure::exact(0.0));
     bank.depth_percent = Some(100.0);
     // 3.3 V a cell from empty to full: the current stays.
     bank.battery_open_circuit = [0.0, 100.0]

@@ -3,7 +3,7 @@
 use super::vectors::{near, near_share, number, rows};
 use till_morning::{
     answer::day::day,
-    physics::battery::{Chemistry, Warmth},
+    physics::battery::{Chemistry, TemperatureEffects},
     plan::{Figure, Plan},
 };
 
@@ -14,13 +14,13 @@ fn lithium_iron_phosphate_as_measured() {
     let steps = rows("lfp_step_resistance_vs_temperature_measured.csv");
     let at_25 = number(&steps[5], "r_median_mohm");
     for row in &steps {
-        let warmth = Warmth::of(Chemistry::Lfp, number(row, "t_c"), 10.0);
+        let warmth = TemperatureEffects::of(Chemistry::Lfp, number(row, "t_c"), 10.0);
         near_share(warmth.ohm_ratio, number(row, "r_median_mohm") / at_25, 2e-3);
     }
     let runs = rows("lfp_capacity_vs_temperature_measured.csv");
     let full = number(&runs[5], "discharged_ah");
     for row in &runs {
-        let warmth = Warmth::of(Chemistry::Lfp, number(row, "t_c"), 10.0);
+        let warmth = TemperatureEffects::of(Chemistry::Lfp, number(row, "t_c"), 10.0);
         near(
             warmth.capacity_ratio,
             number(row, "discharged_ah") / full,
@@ -33,12 +33,15 @@ fn lithium_iron_phosphate_as_measured() {
 /// test. 100 Ah measured at 10 °C are 106.38 Ah at 20 °C, at 30 °C they are 94.34.
 #[test]
 fn lead_acid_by_the_standard() {
-    let at = |bank_c| 100.0 / Warmth::of(Chemistry::Agm, bank_c, 20.0).capacity_ratio;
+    let at = |bank_c| 100.0 / TemperatureEffects::of(Chemistry::Agm, bank_c, 20.0).capacity_ratio;
     near(at(10.0), 106.38, 0.005);
     near(at(30.0), 94.34, 0.005);
-    let fast = Warmth::of(Chemistry::Flooded, 10.0, 1.0).capacity_ratio;
+    let fast = TemperatureEffects::of(Chemistry::Flooded, 10.0, 1.0).capacity_ratio;
     near(fast, 0.9, 1e-12);
-    assert_eq!(Warmth::of(Chemistry::Nmc, -20.0, 5.0), Warmth::NONE);
+    assert_eq!(
+        TemperatureEffects::of(Chemistry::Nmc, -20.0, 5.0),
+        TemperatureEffects::NONE
+    );
 }
 
 /// The colder the bank, the fewer its hours; the books close all the same.

@@ -6,7 +6,8 @@ use till_morning::{
     physics::weather::place::Climate,
     plan::{
         Bank, Cable, CheckIn, Draw, Feed, Figure, Load, Measured, Mode, ModeRow, Night,
-        OpenCircuitPoint, Origin, Path, Plan, Reader, Show, Unit, UnitCooling, Unknown, VERSION,
+        OpenCircuitPoint, Path, Plan, Provenance, Reader, Show, Unit, UnitCooling, Unknown,
+        VERSION,
         cabin::Covers,
         reader::{Language, MOST_OPEN, Theme, Units},
         supply::{Array, Charger},
@@ -55,10 +56,10 @@ fn full_bank(at: usize, chemistry: Chemistry) -> Bank {
         battery_current_limit_a: Some(Figure::label(100.0)),
         battery_resistance_mohm: Some(Figure {
             value: varied(at, 14.7),
-            from: Origin::Measured,
+            from: Provenance::Measured,
             spread_percent: Some(15.0),
         }),
-        always_on_w: Some(Figure::measured(varied(at, 1.3))),
+        parasitic_w: Some(Figure::measured(varied(at, 1.3))),
         measured: Measured {
             measured_ah: Some(Figure::measured(varied(at, 198.4))),
             measured_wh: Some(Figure::measured(varied(at, 5087.2))),
@@ -115,7 +116,8 @@ fn number() -> impl Strategy<Value = f64> {
 }
 
 fn figure() -> impl Strategy<Value = Figure> {
-    let from = prop::sample::select(&[Origin::Label, Origin::Measured, Origin::Guess][..]);
+    let from =
+        prop::sample::select(&[Provenance::Label, Provenance::Measured, Provenance::Guess][..]);
     (number(), from, prop::option::of(number())).prop_map(|(value, from, spread_percent)| Figure {
         value,
         from,
@@ -185,7 +187,7 @@ fn bank() -> impl Strategy<Value = Bank> {
             battery_current_limit_a: c.2,
             battery_resistance_mohm: c.3,
             peukert_exponent: d.0,
-            always_on_w: d.1,
+            parasitic_w: d.1,
             battery_open_circuit: d.2,
             measured: Measured {
                 measured_ah: d.3.0,

@@ -8,7 +8,8 @@ use proptest::{prelude::*, sample::select};
 use till_morning::{
     physics::battery::Chemistry,
     plan::{
-        Bank, Draw, Feed, Figure, Load, Mode, Night, OpenCircuitPoint, Origin, Plan, Unit, Unknown,
+        Bank, Draw, Feed, Figure, Load, Mode, Night, OpenCircuitPoint, Plan, Provenance, Unit,
+        Unknown,
     },
 };
 
@@ -55,8 +56,12 @@ fn touch(wild: bool) -> BoxedStrategy<Touch> {
     prop_oneof![12 => tame, 1 => any_number().prop_map(Touch::Anything)].boxed()
 }
 
-fn origin() -> impl Strategy<Value = Origin> {
-    select(vec![Origin::Label, Origin::Measured, Origin::Guess])
+fn origin() -> impl Strategy<Value = Provenance> {
+    select(vec![
+        Provenance::Label,
+        Provenance::Measured,
+        Provenance::Guess,
+    ])
 }
 
 fn any_feed() -> impl Strategy<Value = Feed> {

@@ -54,8 +54,8 @@ fn tabled_plan() -> impl Strategy<Value = Plan> {
 
 /// Watts at the terminals beside the unit.
 fn beside_w(plan: &Plan) -> f64 {
-    let always_on_w = plan.number(Path::Bank(0, BankField::AlwaysOnW)).unwrap();
-    always_on_w
+    let parasitic_w = plan.number(Path::Bank(0, BankField::ParasiticW)).unwrap();
+    parasitic_w
         + plan
             .loads
             .iter()
@@ -111,7 +111,7 @@ proptest! {
     fn energy_is_kept_in_the_cable(mut plan in tabled_plan(), milliohm in 0.5..30.0) {
         plan.loads.clear();
         let bank = &mut plan.banks[0];
-        bank.always_on_w = Some(Figure::label(0.0));
+        bank.parasitic_w = Some(Figure::label(0.0));
         bank.battery_resistance_mohm = Some(Figure::label(milliohm));
         let bank_ohm = milliohm / 1000.0 * f64::from(bank.series_count) / f64::from(bank.parallel_count);
         let run = run(&plan);
@@ -173,7 +173,7 @@ proptest! {
             start_charge_percent: None,
             depth_percent: Some(100.0),
             battery_current_limit_a: None,
-            always_on_w: Some(Figure::label(0.0)),
+            parasitic_w: Some(Figure::label(0.0)),
             measured: Measured { load_w: Some(load_w), ..measured },
             ..bank
         };

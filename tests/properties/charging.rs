@@ -79,7 +79,7 @@ impl Case {
             empty_charge: 0.0,
             cutoff_v: 0.0,
             limit_a: None,
-            always_on_w: 0.0,
+            parasitic_w: 0.0,
         };
         let store = Store::new(&pack, kind.rated_hours, 0.97);
         // The loads stay what they are when the charger is changed.

@@ -17,7 +17,7 @@ use till_morning::{
         supply::{Array, BankPlace, Charger, ChargerKind, ControllerKind},
     },
     simulate::day::{Scene, outcome},
-    study::spread::{Sampled, Sampler},
+    study::spread::{BandPoint, Sampled, Sampler},
 };
 
 fn figure(value: f64) -> Option<Figure> {
@@ -352,8 +352,10 @@ fn drawn_days_are_the_same_every_time() {
     assert_ne!(whole, sampled(&other, &[40]));
 }
 
-/// A band does not shake: a load a millionth larger moves each of its ends by as
-/// good as nothing, and one more number with a spread leaves the others' draws.
+/// A band does not shake: a load a millionth larger moves its ends by as good as nothing
+/// on the whole, and nowhere by what can be seen. Not by nothing at all: in one of forty
+/// days a thermostat may switch a step earlier, and beside a full bank that is some
+/// hundredths of a per cent. One more number with a spread leaves the others' draws.
 #[test]
 fn a_band_does_not_shake() {
     let plan = one_day();
@@ -361,10 +363,25 @@ fn a_band_does_not_shake() {
     let mut nudged = plan.clone();
     nudged.loads[0].power_w.value *= 1.0 + 1e-6;
     let after = sampled(&nudged, &[40]);
-    for (was, is) in before.bands.iter().zip(&after.bands) {
-        assert!((was.charge_percent.low - is.charge_percent.low).abs() < 0.01);
-        assert!((was.charge_percent.high - is.charge_percent.high).abs() < 0.01);
-        assert!((was.cabin_c.low - is.cabin_c.low).abs() < 0.01);
+    let ends = |points: &[BandPoint]| -> Vec<[f64; 4]> {
+        let ends = points.iter().map(|point| {
+            let (charge, cabin) = (point.charge_percent, point.cabin_c);
+            [charge.low, charge.high, cabin.low, cabin.high]
+        });
+        ends.collect()
+    };
+    let (was, is) = (ends(&before.bands), ends(&after.bands));
+    assert!(was.len() == is.len() && was.len() > 60);
+    for end in 0..4 {
+        let moved = was
+            .iter()
+            .zip(&is)
+            .map(|(was, is)| (was[end] - is[end]).abs());
+        let most = moved.clone().fold(0.0, f64::max);
+        let mean = moved.sum::<f64>() / was.len() as f64;
+        // A quarter of a pixel on the page's charts, 200 pixels for 0 to 100 %.
+        assert!(most < 0.125, "end {end}: {most}");
+        assert!(mean < 0.01, "end {end}: {mean}");
     }
     // A charger that is never on changes no drawn day.
     let mut with_charger = plan;

@@ -54,7 +54,7 @@ proptest! {
         let mut more = plan.clone();
         more.loads.push(Load { name: String::new(), power_w: Figure::label(watts) });
         no_longer(&plan, &more)?;
-        no_longer(&plan, &scaled(&plan, Path::Bank(0, B::AlwaysOnW), 1.0 + watts))?;
+        no_longer(&plan, &scaled(&plan, Path::Bank(0, B::ParasiticW), 1.0 + watts))?;
     }
 
     #[test]

@@ -80,7 +80,7 @@ prop_compose! {
             battery_current_limit_a: limit,
             battery_resistance_mohm: resistance,
             peukert_exponent: exponent,
-            always_on_w: always_on,
+            parasitic_w: always_on,
             battery_open_circuit: if has_table { table } else { Vec::new() },
             ..bank
         }

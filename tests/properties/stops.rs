@@ -177,7 +177,7 @@ fn plan(power_w: f64, load_w: f64) -> Plan {
         Bank::of(Chemistry::Lfp, 12.8, 100.0),
         Mode::of_power("Cool", Figure::exact(power_w)),
     );
-    plan.banks[0].always_on_w = Some(Figure::exact(0.0));
+    plan.banks[0].parasitic_w = Some(Figure::exact(0.0));
     plan.loads = vec![Load {
         name: "Fridge".into(),
         power_w: Figure::exact(load_w),

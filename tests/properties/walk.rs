@@ -101,7 +101,7 @@ fn most_events(day: &DayAnswer) -> usize {
     by_day.into_iter().max().unwrap_or(0)
 }
 
-/// Books, and what every day keeps to.
+/// EnergyBalance, and what every day keeps to.
 fn is_sound(day: &DayAnswer, plan: &Plan) -> Result<(), TestCaseError> {
     let (gap_wh, moved_wh) = (day.energy.gap_wh, day.energy.throughput_wh());
     // A bank measured at a thousandth of its label has the label's micro-ohms: there
@@ -153,7 +153,7 @@ proptest! {
         ProptestConfig { cases: usual.cases / 4, ..usual }
     })]
 
-    /// Books close to 1e-9 and events are few: on days that could be somewhere.
+    /// EnergyBalance close to 1e-9 and events are few: on days that could be somewhere.
     #[test]
     fn sound_on_any_day(plan in a_day()) {
         is_sound(&answered(&plan), &plan)?;
@@ -270,13 +270,13 @@ proptest! {
     /// Twice the bank under twice of all that is electric, cable and panels and fuel
     /// too, for the same cooling: every hour, volt and degree stays.
     #[test]
-    fn twice_of_everything_keeps_the_hours(plan in a_held_day(), standby_w in 0.0..20.0f64, always_on_w in 0.0..5.0f64) {
+    fn twice_of_everything_keeps_the_hours(plan in a_held_day(), standby_w in 0.0..20.0f64, parasitic_w in 0.0..5.0f64) {
         let mut plan = plan;
         let mode = &mut plan.units[0].modes[0];
         mode.standby_w = figure(standby_w);
         mode.cooling_w = figure(2.5 * mode.draw.nominal_w());
         plan.units[0].cooling.cooling_w = plan.units[0].modes[0].cooling_w;
-        plan.banks[0].always_on_w = figure(always_on_w);
+        plan.banks[0].parasitic_w = figure(parasitic_w);
         // By default a share of the loads warms the cabin.
         plan.cabin.gains_w = figure(40.0);
         plan.units[0].cable = Cable { length_m: 3.0, area_mm2: Some(16.0), temperature_c: 40.0, connections_mohm: 1.0 };
@@ -320,7 +320,7 @@ fn twice(plan: &Plan) -> Plan {
     let mut twice = plan.clone();
     let double = |figure: Option<Figure>| figure.map(|figure| figure.with(2.0 * figure.value));
     twice.banks[0].parallel_count *= 2;
-    twice.banks[0].always_on_w = double(plan.banks[0].always_on_w);
+    twice.banks[0].parasitic_w = double(plan.banks[0].parasitic_w);
     for load in &mut twice.loads {
         load.power_w.value *= 2.0;
     }

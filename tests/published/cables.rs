@@ -6,7 +6,7 @@ use till_morning::{
     physics::battery::Chemistry,
     plan::{
         Bank, Cable, Figure, Plan,
-        wiring::{Leg, Strands},
+        wiring::{Circuit, Strands},
     },
 };
 
@@ -61,19 +61,23 @@ fn a_short_circuit_is_held_back_by_the_cable_before_it() {
     (cable.length_m, cable.area_mm2) = (20.0 * FOOT_M, Some(gauge_mm2(14.0)));
     let answer = wiring(&plan).unwrap();
     near(answer.charge_v, 14.6, 1e-9);
-    let fuse = |leg: Leg| {
-        let leg = answer.legs.iter().find(|one| one.leg == leg).unwrap();
-        leg.protection.clone().unwrap()
+    let fuse = |circuit: Circuit| {
+        let circuit = answer
+            .circuits
+            .iter()
+            .find(|one| one.circuit == circuit)
+            .unwrap();
+        circuit.protection.clone().unwrap()
     };
     let (bank_ohm, to_bus, to_unit) = (14.6 / 2000.0, 20.0 * 1.588e-3, 40.0 * 2.525e-3);
 
     // The main fuse sits at the bank: no cable comes before it, and none may make
     // less of what it has to break.
-    let main = fuse(Leg::Distribution);
+    let main = fuse(Circuit::Distribution);
     near(main.fault_a, 2000.0, 1e-6);
     near_share(main.fault_far_a.unwrap(), 14.6 / (bank_ohm + to_bus), 2e-3);
 
-    let unit = fuse(Leg::Unit);
+    let unit = fuse(Circuit::Unit);
     near_share(unit.fault_a, 14.6 / (bank_ohm + to_bus), 2e-3);
     near_share(
         unit.fault_far_a.unwrap(),
@@ -84,6 +88,10 @@ fn a_short_circuit_is_held_back_by_the_cable_before_it() {
     // A cable before the fuse that nobody named holds nothing back.
     plan.wiring.distribution_mm2 = None;
     let answer = wiring(&plan).unwrap();
-    let leg = answer.legs.iter().find(|one| one.leg == Leg::Unit).unwrap();
-    near(leg.protection.as_ref().unwrap().fault_a, 2000.0, 1e-6);
+    let circuit = answer
+        .circuits
+        .iter()
+        .find(|one| one.circuit == Circuit::Unit)
+        .unwrap();
+    near(circuit.protection.as_ref().unwrap().fault_a, 2000.0, 1e-6);
 }

@@ -55,7 +55,7 @@ fn a_straight_open_circuit_curve_is_filled_exactly() {
             empty_charge: 0.0,
             cutoff_v: 0.0,
             limit_a: None,
-            always_on_w: 0.0,
+            parasitic_w: 0.0,
         };
         let filled = fill(&pack, charger(most_a, hold_v, 0.02 * ah), from);
         let full_a = (hold_v - value(1)) / ohm;

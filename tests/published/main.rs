@@ -69,7 +69,7 @@ fn bare_bank(chemistry: Chemistry, nominal_v: f64, rated_ah: f64) -> Bank {
         depth_percent: Some(100.0),
         cutoff_v: Some(Figure::label(0.0)),
         battery_resistance_mohm: Some(Figure::label(0.0)),
-        always_on_w: Some(Figure::label(0.0)),
+        parasitic_w: Some(Figure::label(0.0)),
         ..Bank::of(chemistry, nominal_v, rated_ah)
     }
 }

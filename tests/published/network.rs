@@ -3,7 +3,7 @@
 use super::{near, records};
 use till_morning::{
     physics::battery::strings::Source,
-    physics::circuit::{Branch, Point, Taker, settle},
+    physics::circuit::{Branch, Load, Point, settle},
 };
 
 const SPICE: &str = include_str!("../data/dc_network_spice.csv");
@@ -29,13 +29,13 @@ fn value(text: &str, key: &str) -> f64 {
     word.expect(key).parse().expect(key)
 }
 
-const fn source(emf_v: f64, ohm: f64) -> Source {
-    Source { emf_v, ohm }
+const fn source(ocv_v: f64, ohm: f64) -> Source {
+    Source { ocv_v, ohm }
 }
 
 #[track_caller]
 fn feed(source: Source, branches: &[Branch]) -> Point {
-    settle(source.emf_v, source.ohm, branches).expect("an operating point")
+    settle(source.ocv_v, source.ohm, branches).expect("an operating point")
 }
 
 #[test]
@@ -90,7 +90,7 @@ fn two_strings_of_two() {
     near(point.bar_v, found[0], 1e-6);
     near(strings[0].amps_at(point.bar_v), found[3], 1e-5);
     near(strings[1].amps_at(point.bar_v), found[4], 1e-5);
-    let middle_v = lower.emf_v - lower.ohm * strings[0].amps_at(point.bar_v);
+    let middle_v = lower.ocv_v - lower.ohm * strings[0].amps_at(point.bar_v);
     near(middle_v, found[5], 1e-6);
 }
 
@@ -107,7 +107,7 @@ fn a_bus_with_loads_and_a_charger() {
     let (unit, fridge) = (Branch::power(420.0, 0.009), Branch::power(45.0, 0.03));
     let lamps = Branch {
         ohm: 0.05,
-        taker: Taker::Resistor { ohm: 9.0 },
+        load: Load::Resistor { ohm: 9.0 },
     };
     let solar = Branch::current(-8.5, 0.0);
     let point = feed(source(13.2, 0.012 + 0.004), &[unit, fridge, lamps, solar]);

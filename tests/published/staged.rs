@@ -60,7 +60,7 @@ fn pack_of(ah: f64) -> Pack {
         empty_charge: 0.0,
         cutoff_v: 0.0,
         limit_a: None,
-        always_on_w: 0.0,
+        parasitic_w: 0.0,
     }
 }
 

@@ -20,7 +20,7 @@ use till_morning::{
 #[test]
 fn the_batterys_own_draw_is_taken() {
     let bank = Bank {
-        always_on_w: exact(5.0),
+        parasitic_w: exact(5.0),
         ..flat_bank(12.0, 100.0)
     };
     let run = &answered(&Plan::of(bank.clone(), power(95.0))).runs[0];
@@ -35,9 +35,9 @@ fn the_batterys_own_draw_is_taken() {
 /// grow by 20 to 18, whatever the cells keep of it.
 #[test]
 fn the_batterys_own_draw_is_taken_from_a_charger() {
-    let fill_h = |always_on_w: f64| {
+    let fill_h = |parasitic_w: f64| {
         let bank = Bank {
-            always_on_w: exact(always_on_w),
+            parasitic_w: exact(parasitic_w),
             ..flat_bank(12.0, 100.0)
         };
         let mut plan = load_alone(bank, Figure::exact(1.0));

@@ -4,7 +4,7 @@
 use crate::{
     answer::RunAnswer,
     plan::{
-        Figure, Origin, Path, Plan,
+        Figure, Path, Plan, Provenance,
         path::{BankField as B, ModeField as M, UnitField as U},
     },
     study::spread,
@@ -74,7 +74,7 @@ pub fn next(plan: &Plan, runs: &[RunAnswer]) -> Vec<ToMeasure> {
             let figure = plan.figure(share.field)?;
             let now = spread::percent_of(share.field, figure);
             let measured = Figure {
-                from: Origin::Measured,
+                from: Provenance::Measured,
                 spread_percent: None,
                 ..figure
             };
@@ -101,7 +101,7 @@ fn how(field: Path, run: &RunAnswer) -> Option<(How, Option<f64>)> {
     Some(match field {
         Path::Mode(_, _, M::PowerW | M::CurrentA | M::DutyPercent | M::StandbyW)
         | Path::Load(_)
-        | Path::Bank(_, B::AlwaysOnW) => (How::ClampReadings, Some(CLAMP_MIN)),
+        | Path::Bank(_, B::ParasiticW) => (How::ClampReadings, Some(CLAMP_MIN)),
         Path::Bank(_, B::BatteryRatedAh | B::HealthPercent | B::MeasuredAh | B::MeasuredWh) => {
             (How::WholeRun, whole_run)
         }

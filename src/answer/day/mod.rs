@@ -17,8 +17,8 @@ pub use crate::{
     },
     study::night::{
         Advice, Bedtime, BedtimeLine, Chances, Change, CheckInAnswer, CheckInWork, CoolPlan, Fit,
-        FittedFactor, Ground, Latest, Longest, LongestNight, ModeFrom, MoreHours, Onward,
-        RankedChange, Ranker, Worth, bedtime_lines, check_in, longest_night, more_hours,
+        FittedFactor, Latest, Longest, LongestNight, ModeFrom, MoreHours, Onward, RankedChange,
+        Ranker, SearchScenario, Worth, bedtime_lines, check_in, longest_night, more_hours,
     },
     study::sizing::day::{DayFound, DaySizing, DayUnknown, size_day},
     study::spread::{BandPoint, Odds, Sampled, Sampler},

@@ -171,7 +171,7 @@ fn fill_answer(
 pub fn paths(plan: &Plan) -> Vec<Path> {
     let mut paths = vec![
         Path::Bank(0, B::BatteryResistanceMohm),
-        Path::Bank(0, B::AlwaysOnW),
+        Path::Bank(0, B::ParasiticW),
     ];
     paths.extend((0..plan.loads.len()).map(Path::Load));
     for at in 0..plan.supply.chargers.len() {

@@ -42,7 +42,7 @@ impl Setting {
         let charging = Charging::usual(bank.chemistry, cells);
         let rated_h = plan.number(Path::Bank(0, B::RatedHoursH))?;
         let loads_w: f64 = plan.loads.iter().map(|load| load.power_w.value).sum();
-        let beside_w = loads_w + pack.always_on_w;
+        let beside_w = loads_w + pack.parasitic_w;
         let (unit, mode) = (plan.night.asked_unit, plan.night.asked_mode);
         let cooling = assemble::job(plan, 0, unit, mode, &pack).map(|assembled| {
             let job = assembled.job;

@@ -121,7 +121,7 @@ fn idle_h(plan: &Plan, night: &Night, setting: &Setting, from: f64) -> Option<f6
         is_quick: true,
         start: Some(Start {
             at_h: night.wanted_h,
-            held_share: from,
+            soc: from,
             cabin: night.morning.end_cabin,
         }),
         ..How::default()

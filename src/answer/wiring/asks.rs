@@ -1,4 +1,4 @@
-//! What each leg of the wiring is asked to carry.
+//! What each circuit of the wiring is asked to carry.
 
 use crate::{
     physics::wiring::Demand,
@@ -6,14 +6,14 @@ use crate::{
         Feed, Figure, Plan,
         path::{BankField as B, Path, UnitField as U},
         supply::{ArrayField as A, ChargerField as G, SupplyField as S},
-        wiring::{Leg, WiringField as W},
+        wiring::{Circuit, WiringField as W},
     },
     quantity::{amps, watts},
     simulate::assemble::{Asked, asked_of_feed, input_w},
 };
 use serde::{Deserialize, Serialize};
 
-/// Whose current a leg was sized for: the largest there is.
+/// Whose current a circuit was sized for: the largest there is.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "by", rename_all = "snake_case")]
@@ -32,10 +32,10 @@ pub enum AskedBy {
     Panels,
 }
 
-/// What a leg is asked.
+/// What a circuit is asked.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ask {
-    pub leg: Leg,
+    pub circuit: Circuit,
     pub by: AskedBy,
     pub demand: Demand,
     /// At nominal volts.
@@ -154,13 +154,13 @@ fn start_a(plan: &Plan) -> Option<f64> {
     plan.number(Path::Wiring(W::StartA))
 }
 
-/// What a leg is asked, if the plan has it.
-pub fn ask(plan: &Plan, leg: Leg) -> Option<Ask> {
-    match leg {
-        Leg::Distribution => distribution(plan),
-        Leg::Unit => unit(plan),
-        Leg::Charger => charger(plan),
-        Leg::Panel => super::solar::ask(plan),
+/// What a circuit is asked, if the plan has it.
+pub fn ask(plan: &Plan, circuit: Circuit) -> Option<Ask> {
+    match circuit {
+        Circuit::Distribution => distribution(plan),
+        Circuit::Unit => unit(plan),
+        Circuit::Charger => charger(plan),
+        Circuit::Panel => super::solar::ask(plan),
     }
 }
 
@@ -168,7 +168,7 @@ pub fn ask(plan: &Plan, leg: Leg) -> Option<Ask> {
 pub fn unit(plan: &Plan) -> Option<Ask> {
     let (by, demand, continuous_a) = unit_demand(plan)?;
     Some(Ask {
-        leg: Leg::Unit,
+        circuit: Circuit::Unit,
         by,
         demand,
         continuous_a,
@@ -191,7 +191,7 @@ pub fn distribution(plan: &Plan) -> Option<Ask> {
         },
     };
     Some(Ask {
-        leg: Leg::Distribution,
+        circuit: Circuit::Distribution,
         by: AskedBy::Everything,
         demand,
         continuous_a: unit.continuous_a + loads_w(plan) / nominal_v,
@@ -228,7 +228,7 @@ pub fn charger(plan: &Plan) -> Option<Ask> {
     let all = charge_currents(plan).into_iter();
     let (by, current_a) = all.max_by(|(_, a), (_, b)| a.total_cmp(b))?;
     Some(Ask {
-        leg: Leg::Charger,
+        circuit: Circuit::Charger,
         by,
         demand: Demand::Current(amps(current_a)),
         continuous_a: current_a,

@@ -2,7 +2,7 @@
 
 use super::{
     asks::{self, BANK},
-    leg::{Verdict, current_a},
+    circuit::{Verdict, current_a},
     protection::{KindFigures, kinds, rating_for, string_fault, string_ohm},
 };
 use crate::{

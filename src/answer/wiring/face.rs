@@ -1,21 +1,21 @@
-//! A leg by the figures as they stand, guesses and all.
+//! A circuit by the figures as they stand, guesses and all.
 
 use super::{
     asks,
-    leg::{self, LegAnswer},
+    circuit::{self, CircuitAnswer},
 };
-use crate::plan::{Plan, wiring::Leg};
+use crate::plan::{Plan, wiring::Circuit};
 
-/// A leg that the plan has; nothing where a number lies beyond the tables.
-pub(super) fn leg(plan: &Plan, leg: Leg) -> Option<LegAnswer> {
-    leg::leg(plan, &asks::ask(plan, leg)?, upstream_v(plan, leg))
+/// A circuit that the plan has; nothing where a number lies beyond the tables.
+pub(super) fn circuit(plan: &Plan, circuit: Circuit) -> Option<CircuitAnswer> {
+    circuit::circuit(plan, &asks::ask(plan, circuit)?, upstream_v(plan, circuit))
 }
 
-/// Volts that the cable before a leg drops.
-pub(super) fn upstream_v(plan: &Plan, of: Leg) -> f64 {
-    if of != Leg::Unit {
+/// Volts that the cable before a circuit drops.
+pub(super) fn upstream_v(plan: &Plan, of: Circuit) -> f64 {
+    if of != Circuit::Unit {
         return 0.0;
     }
-    let before = leg(plan, Leg::Distribution);
-    before.as_ref().map_or(0.0, leg::dropped_v)
+    let before = circuit(plan, Circuit::Distribution);
+    before.as_ref().map_or(0.0, circuit::dropped_v)
 }

@@ -7,11 +7,11 @@
 use super::asks::BANK;
 use crate::{
     plan::{
-        Origin, Path, Plan,
+        Path, Plan, Provenance,
         part::Choice,
         path::{BankField as B, ModeField as M, UnitField as U},
         supply::{ArrayField as A, ChargerField as G, SupplyField as S},
-        wiring::{LaidField as L, Leg, WiringField as W},
+        wiring::{Circuit, InstallationField as L, WiringField as W},
     },
     study::spread,
 };
@@ -66,11 +66,13 @@ pub fn guesses(plan: &Plan) -> Vec<Guess> {
         ]
         .map(Path::Supply),
     );
-    for &leg in Leg::ALL {
+    for &circuit in Circuit::ALL {
         let laid = [L::TerminalC, L::InsulationC, L::AirC, L::BundledCount];
-        paths.extend(laid.map(|field| Path::Laid(leg, field)));
+        paths.extend(laid.map(|field| Path::Installation(circuit, field)));
     }
-    let lengths = Leg::ALL.iter().filter_map(|&leg| length(plan, leg));
+    let lengths = Circuit::ALL
+        .iter()
+        .filter_map(|&circuit| length(plan, circuit));
     paths
         .into_iter()
         .filter_map(|path| guess(plan, path))
@@ -92,17 +94,17 @@ const UNIT: [U; 9] = [
 
 fn guess(plan: &Plan, path: Path) -> Option<Guess> {
     let figure = plan.figure(path)?;
-    if figure.from != Origin::Guess {
+    if figure.from != Provenance::Guess {
         return None;
     }
     let value = figure.value;
     let (low, high) = (value - half(path, plan), value + half(path, plan));
     let (kind, hard) = match path {
         // The cooler of both is the row of the table; it has none below 60 °C.
-        Path::Laid(_, L::InsulationC | L::TerminalC) => (105.0, 60.0),
-        Path::Laid(_, L::AirC) => (value - 15.0, value + 15.0),
+        Path::Installation(_, L::InsulationC | L::TerminalC) => (105.0, 60.0),
+        Path::Installation(_, L::AirC) => (value - 15.0, value + 15.0),
         // Another circuit in the same bundle.
-        Path::Laid(_, L::BundledCount) => (value, value + 2.0),
+        Path::Installation(_, L::BundledCount) => (value, value + 2.0),
         // Lithium may bear its Ah in an hour, or a quarter of it.
         Path::Wiring(W::BatteryChargeA) => (2.0 * value, 0.5 * value),
         Path::Wiring(W::StartA) => (0.5 * value, 1.5 * value),
@@ -150,10 +152,10 @@ fn half(path: Path, plan: &Plan) -> f64 {
 }
 
 /// A length that nobody gave: between half and twice what was taken.
-fn length(plan: &Plan, leg: Leg) -> Option<Guess> {
-    let [path, _] = leg.run_paths(plan.night.asked_unit);
-    let is_there = leg != Leg::Distribution || plan.wiring.distribution_m.is_some();
-    let taken_m = super::leg::length_taken_m(plan, leg).filter(|_| is_there)?;
+fn length(plan: &Plan, circuit: Circuit) -> Option<Guess> {
+    let [path, _] = circuit.run_paths(plan.night.asked_unit);
+    let is_there = circuit != Circuit::Distribution || plan.wiring.distribution_m.is_some();
+    let taken_m = super::circuit::length_taken_m(plan, circuit).filter(|_| is_there)?;
     Some(Guess {
         path,
         kind: 0.5 * taken_m,

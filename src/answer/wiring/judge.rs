@@ -6,14 +6,15 @@
 //! not judged yet, and the fields that would settle it are named.
 
 use super::{
-    BankLimits, WiringAnswer, bank, face,
+    BankLimits, WiringAnswer, bank,
+    circuit::{CircuitAnswer, Verdict},
+    face,
     guesses::{Guess, guesses},
-    leg::{LegAnswer, Verdict},
     protection, solar,
 };
 use crate::plan::{
     Path, Plan,
-    wiring::{LaidField as L, Leg, WiringField as W},
+    wiring::{Circuit, InstallationField as L, WiringField as W},
 };
 use serde::{Deserialize, Serialize};
 
@@ -31,7 +32,7 @@ pub enum Open {
 /// Something with a verdict of its own.
 #[derive(Clone, Copy, Debug, PartialEq)]
 enum Part {
-    Leg(Leg),
+    Circuit(Circuit),
     Continuous,
     Start,
     Charge,
@@ -49,18 +50,18 @@ enum End {
 /// Puts the verdicts in that the answer may give, and what they wait for.
 pub(super) fn judge(plan: &Plan, answer: &mut WiringAnswer) {
     let guesses = guesses(plan);
-    for at in 0..answer.legs.len() {
-        let part = Part::Leg(answer.legs[at].leg);
-        let (mut verdict, mut open) = settled(plan, part, answer.legs[at].verdict, &guesses);
-        let unsaid = unsaid(plan, &answer.legs[at]);
+    for at in 0..answer.circuits.len() {
+        let part = Part::Circuit(answer.circuits[at].circuit);
+        let (mut verdict, mut open) = settled(plan, part, answer.circuits[at].verdict, &guesses);
+        let unsaid = unsaid(plan, &answer.circuits[at]);
         if verdict != Verdict::Fails && !unsaid.is_empty() {
             if verdict == Verdict::Carries {
                 verdict = Verdict::NotJudged;
             }
             open.splice(0..0, unsaid);
         }
-        answer.legs[at].verdict = verdict;
-        answer.legs[at].open = open;
+        answer.circuits[at].verdict = verdict;
+        answer.circuits[at].open = open;
     }
     let mut of_rest = Vec::new();
     let mut settle = |part: Part, verdict: &mut Verdict| {
@@ -86,8 +87,11 @@ pub(super) fn judge(plan: &Plan, answer: &mut WiringAnswer) {
 /// that was said may hang on a guess.
 fn whole(answer: &WiringAnswer) -> Verdict {
     let all = verdicts(answer);
-    let unit = answer.legs.iter().find(|leg| leg.leg == Leg::Unit);
-    let unit = unit.map_or(Verdict::NotSaid, |leg| leg.verdict);
+    let unit = answer
+        .circuits
+        .iter()
+        .find(|circuit| circuit.circuit == Circuit::Unit);
+    let unit = unit.map_or(Verdict::NotSaid, |circuit| circuit.verdict);
     if all.contains(&Verdict::Fails) {
         Verdict::Fails
     } else if unit == Verdict::Carries && all.contains(&Verdict::NotJudged) {
@@ -102,20 +106,26 @@ fn verdicts(answer: &WiringAnswer) -> Vec<Verdict> {
         let held = [Some(bank.continuous), Some(bank.start), bank.charge];
         held.into_iter().flatten().map(|burden| burden.verdict)
     };
-    let legs = answer.legs.iter().map(|leg| leg.verdict);
+    let circuits = answer.circuits.iter().map(|circuit| circuit.verdict);
     let bank = answer.bank.iter().flat_map(of_bank);
     let solar = answer.solar.iter().map(|side| side.verdict);
-    legs.chain(bank).chain(solar).collect()
+    circuits.chain(bank).chain(solar).collect()
 }
 
 /// What all wait for: the unit's cable first, each once. A cable that nobody has
 /// named holds up no other.
 fn first_of_each(answer: &WiringAnswer, of_rest: Vec<Open>) -> Vec<Open> {
-    let (unit, others): (Vec<_>, Vec<_>) = answer.legs.iter().partition(|leg| leg.leg == Leg::Unit);
-    let others = others.into_iter().filter(|leg| leg.have.is_some());
-    let of_legs = unit.into_iter().chain(others).flat_map(|leg| &leg.open);
+    let (unit, others): (Vec<_>, Vec<_>) = answer
+        .circuits
+        .iter()
+        .partition(|circuit| circuit.circuit == Circuit::Unit);
+    let others = others.into_iter().filter(|circuit| circuit.have.is_some());
+    let of_circuits = unit
+        .into_iter()
+        .chain(others)
+        .flat_map(|circuit| &circuit.open);
     let mut open: Vec<Open> = Vec::new();
-    for &one in of_legs.chain(&of_rest) {
+    for &one in of_circuits.chain(&of_rest) {
         if !open.contains(&one) {
             open.push(one);
         }
@@ -125,20 +135,20 @@ fn first_of_each(answer: &WiringAnswer, of_rest: Vec<Open>) -> Vec<Open> {
 
 /// What is missing beside the numbers that are guessed: the conductor, then its
 /// fuse, the fuse's kind and what that must break.
-fn unsaid(plan: &Plan, leg: &LegAnswer) -> Vec<Open> {
-    let [length, conductor] = leg.leg.run_paths(plan.night.asked_unit);
-    if leg.have.is_none() {
+fn unsaid(plan: &Plan, circuit: &CircuitAnswer) -> Vec<Open> {
+    let [length, conductor] = circuit.circuit.run_paths(plan.night.asked_unit);
+    if circuit.have.is_none() {
         // With no length there is no cable yet, whatever its conductor.
         let is_named = plan.stated(conductor).is_some();
         return vec![Open::Field(if is_named { length } else { conductor })];
     }
     // Panels give little more in a fault than they always do, and a few strings
     // need no fuse.
-    if leg.leg == Leg::Panel {
+    if circuit.circuit == Circuit::Panel {
         return Vec::new();
     }
     let mut unsaid = Vec::new();
-    let fuse = Path::Laid(leg.leg, L::FuseA);
+    let fuse = Path::Installation(circuit.circuit, L::FuseA);
     if plan.stated(fuse).is_none() {
         unsaid.push(Open::Field(fuse));
     }
@@ -192,13 +202,13 @@ fn together(mut guesses: Vec<Guess>, flips: impl Fn(&[Guess]) -> bool) -> Vec<Gu
 fn matters(guess: &Guess, part: Part) -> bool {
     match (guess.path, part) {
         // The unit's cable has what the one before it leaves.
-        (Path::Laid(Leg::Distribution, _), Part::Leg(Leg::Unit)) => true,
-        (Path::Laid(leg, _), Part::Leg(of)) => leg == of,
-        (Path::Laid(..), _) => false,
+        (Path::Installation(Circuit::Distribution, _), Part::Circuit(Circuit::Unit)) => true,
+        (Path::Installation(circuit, _), Part::Circuit(of)) => circuit == of,
+        (Path::Installation(..), _) => false,
         // A panel of more volts has fewer amps: kind to its cable, hard on the
         // controller, which has a guess of its own.
         (Path::Array(_, crate::plan::supply::ArrayField::PanelBestV), part) => {
-            part == Part::Leg(Leg::Panel)
+            part == Part::Circuit(Circuit::Panel)
         }
         _ => true,
     }
@@ -219,7 +229,7 @@ fn with(plan: &Plan, guesses: &[Guess], end: End) -> Plan {
 /// A part's verdict by the figures of a plan as they stand.
 fn verdict_of(plan: &Plan, part: Part) -> Option<Verdict> {
     match part {
-        Part::Leg(leg) => face::leg(plan, leg).map(|leg| leg.verdict),
+        Part::Circuit(circuit) => face::circuit(plan, circuit).map(|circuit| circuit.verdict),
         Part::Continuous => Some(bank::bank_limits(plan)?.continuous.verdict),
         Part::Start => Some(bank::bank_limits(plan)?.start.verdict),
         Part::Charge => Some(bank::bank_limits(plan)?.charge?.verdict),

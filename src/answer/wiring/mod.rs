@@ -7,10 +7,10 @@
 
 mod asks;
 mod bank;
+mod circuit;
 mod face;
 mod guesses;
 mod judge;
-mod leg;
 mod notes;
 mod protection;
 mod remedy;
@@ -20,9 +20,9 @@ mod solar;
 pub(super) use asks::charge_v_of;
 pub use asks::{AskedBy, is_beyond_fifty};
 pub use bank::{BankLimits, Burden, TakeOffShare};
+pub use circuit::{CircuitAnswer, CircuitNote, Verdict};
 pub use judge::Open;
-pub use leg::{LegAnswer, LegNote, Verdict};
-pub use notes::CarryNote;
+pub use notes::WiringNote;
 pub use protection::{FaultFrom, FuseFault, KindFigures, Position, Protection};
 pub use remedy::Remedy;
 pub use sizes::{
@@ -34,7 +34,7 @@ use crate::{
     physics::battery::Chemistry,
     physics::wiring::{Gassing, ventilation},
     plan::finding::Finding,
-    plan::{Path, Plan, part::Choice, wiring::Leg},
+    plan::{Path, Plan, part::Choice, wiring::Circuit},
     quantity::{amp_hours, in_cubic_meters_per_hour, in_square_millimeters},
 };
 use asks::BANK;
@@ -51,7 +51,7 @@ pub struct WiringAnswer {
     pub open: Vec<Open>,
     /// In the order of the current: distribution, unit, charger, panels. Those
     /// that the plan has.
-    pub legs: Vec<LegAnswer>,
+    pub circuits: Vec<CircuitAnswer>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub bank: Option<BankLimits>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -59,7 +59,7 @@ pub struct WiringAnswer {
     /// Highest volts of the bank, while it charges.
     pub charge_v: f64,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub notes: Vec<CarryNote>,
+    pub notes: Vec<WiringNote>,
 }
 
 /// Answers the fourth question; nothing where the plan's bank, unit or wiring
@@ -74,28 +74,28 @@ pub fn wiring(plan: &Plan) -> Option<WiringAnswer> {
     {
         return None;
     }
-    let mut legs: Vec<LegAnswer> = Vec::new();
+    let mut circuits: Vec<CircuitAnswer> = Vec::new();
     let mut beyond = Vec::new();
-    for &leg in Leg::ALL {
-        if asks::ask(plan, leg).is_none() {
+    for &circuit in Circuit::ALL {
+        if asks::ask(plan, circuit).is_none() {
             continue;
         }
-        match face::leg(plan, leg) {
-            Some(leg) => legs.push(leg),
-            None => beyond.push(CarryNote::LegBeyondTables { leg }),
+        match face::circuit(plan, circuit) {
+            Some(circuit) => circuits.push(circuit),
+            None => beyond.push(WiringNote::CircuitBeyondTables { circuit }),
         }
     }
-    for leg in &mut legs {
-        leg.remedies = remedy::remedies(plan, leg);
+    for circuit in &mut circuits {
+        circuit.remedies = remedy::remedies(plan, circuit);
     }
     let solar = solar::solar_side(plan).filter(|side| side.strings_count > 0);
     let bank = bank::bank_limits(plan);
-    let mut notes = notes::notes(plan, &legs, bank.as_ref(), solar.as_ref());
+    let mut notes = notes::notes(plan, &circuits, bank.as_ref(), solar.as_ref());
     notes.splice(0..0, beyond);
     let mut answer = WiringAnswer {
         verdict: Verdict::NotSaid,
         open: Vec::new(),
-        legs,
+        circuits,
         bank,
         solar,
         charge_v,
@@ -122,14 +122,17 @@ fn stands_in_the_way(plan: &Plan, error: &Finding) -> bool {
 
 /// Cables from the bank for which no fuse is named, with what they carry for hours;
 /// none where an error stands in the way of the question.
-pub(super) fn unfused(plan: &Plan) -> Vec<(Leg, f64)> {
+pub(super) fn unfused(plan: &Plan) -> Vec<(Circuit, f64)> {
     let errors = plan.errors();
     if errors.iter().any(|error| stands_in_the_way(plan, error)) {
         return Vec::new();
     }
-    let legs = Leg::ALL.iter().filter(|&&leg| leg != Leg::Panel);
-    legs.filter(|&&leg| plan.wiring.laid(leg).fuse_a.is_none())
-        .filter_map(|&leg| Some((leg, asks::ask(plan, leg)?.continuous_a)))
+    let circuits = Circuit::ALL
+        .iter()
+        .filter(|&&circuit| circuit != Circuit::Panel);
+    circuits
+        .filter(|&&circuit| plan.wiring.installation(circuit).fuse_a.is_none())
+        .filter_map(|&circuit| Some((circuit, asks::ask(plan, circuit)?.continuous_a)))
         .collect()
 }
 

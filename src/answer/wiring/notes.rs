@@ -3,13 +3,13 @@
 use super::{
     asks::{self, BANK},
     bank::BankLimits,
-    leg::{LegAnswer, Verdict},
+    circuit::{CircuitAnswer, Verdict},
     solar::SolarSide,
 };
 use crate::plan::{
     Feed, Plan,
     path::Path,
-    wiring::{Leg, TakeOff, WiringField as W},
+    wiring::{Circuit, TakeOff, WiringField as W},
 };
 use serde::{Deserialize, Serialize};
 
@@ -18,11 +18,11 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "matter", rename_all = "snake_case")]
-pub enum CarryNote {
-    /// A number of this leg lies beyond what the tables reckon: no answer.
-    LegBeyondTables { leg: Leg },
+pub enum WiringNote {
+    /// A number of this circuit lies beyond what the tables reckon: no answer.
+    CircuitBeyondTables { circuit: Circuit },
     /// No kind of fuse breaks what may flow there in the rating wanted.
-    NoKindSuits { leg: Leg, fault_a: f64 },
+    NoKindSuits { circuit: Circuit, fault_a: f64 },
     /// With one string open the others are beyond their limit.
     OneOpens { worst_a: f64, limit_a: f64 },
     /// From two strings in parallel each has a fuse of its own.
@@ -56,89 +56,89 @@ const TOGETHER_PERCENT: f64 = 5.0;
 /// Every caution that applies.
 pub(super) fn notes(
     plan: &Plan,
-    legs: &[LegAnswer],
+    circuits: &[CircuitAnswer],
     bank: Option<&BankLimits>,
     solar: Option<&SolarSide>,
-) -> Vec<CarryNote> {
-    let mut notes: Vec<CarryNote> = legs.iter().filter_map(no_kind_suits).collect();
+) -> Vec<WiringNote> {
+    let mut notes: Vec<WiringNote> = circuits.iter().filter_map(no_kind_suits).collect();
     notes.extend(solar.iter().flat_map(|side| panels(plan, side)));
     notes.extend(bank.iter().flat_map(|limits| batteries(plan, limits)));
     notes.extend(feed(plan));
-    notes.extend(together(plan, legs));
+    notes.extend(together(plan, circuits));
     notes
 }
 
-fn no_kind_suits(leg: &LegAnswer) -> Option<CarryNote> {
-    let protection = leg.protection.as_ref()?;
+fn no_kind_suits(circuit: &CircuitAnswer) -> Option<WiringNote> {
+    let protection = circuit.protection.as_ref()?;
     let fault_a = protection.fault_a;
     if protection.fault_is_guess {
         return None;
     }
     let none = protection.kinds.iter().all(|one| !one.suits);
-    none.then_some(CarryNote::NoKindSuits {
-        leg: leg.leg,
+    none.then_some(WiringNote::NoKindSuits {
+        circuit: circuit.circuit,
         fault_a,
     })
 }
 
-fn panels(plan: &Plan, side: &SolarSide) -> Vec<CarryNote> {
+fn panels(plan: &Plan, side: &SolarSide) -> Vec<WiringNote> {
     let mut notes = Vec::new();
     let open_v = side.cold_open_v;
     match (side.within, side.controller_limit_v) {
-        (Some(false), Some(limit_v)) => notes.push(CarryNote::ColdPanels { open_v, limit_v }),
-        (None, _) => notes.push(CarryNote::ControllerNotSaid { open_v }),
+        (Some(false), Some(limit_v)) => notes.push(WiringNote::ColdPanels { open_v, limit_v }),
+        (None, _) => notes.push(WiringNote::ControllerNotSaid { open_v }),
         _ => {}
     }
     if let (false, Some(charge_v)) = (side.charges_hot, asks::charge_v(plan)) {
-        notes.push(CarryNote::PanelsBelowBank {
+        notes.push(WiringNote::PanelsBelowBank {
             best_v: side.hot_best_v,
             charge_v,
         });
     }
     if side.string_fuses {
-        notes.push(CarryNote::FuseEachPanelString {
+        notes.push(WiringNote::FuseEachPanelString {
             strings_count: side.strings_count,
         });
     }
     notes
 }
 
-fn batteries(plan: &Plan, limits: &BankLimits) -> Vec<CarryNote> {
+fn batteries(plan: &Plan, limits: &BankLimits) -> Vec<WiringNote> {
     let mut notes = Vec::new();
     if let Some(open) = limits.one_open
         && let (Verdict::Fails, Some(limit_a)) = (open.verdict, open.limit_a)
     {
-        notes.push(CarryNote::OneOpens {
+        notes.push(WiringNote::OneOpens {
             worst_a: open.worst_a,
             limit_a,
         });
     }
     if limits.fuse_each {
-        notes.push(CarryNote::FuseEachString {
+        notes.push(WiringNote::FuseEachString {
             parallel_count: limits.parallel_count,
         });
     }
     let even_a = limits.continuous.total_a / f64::from(limits.parallel_count);
     if limits.take_off != TakeOff::BusBar && limits.continuous.worst_a > 1.02 * even_a {
-        notes.push(CarryNote::UnequalShares {
+        notes.push(WiringNote::UnequalShares {
             worst_a: limits.continuous.worst_a,
             even_a,
         });
     }
     if plan.wiring.mixed_batteries && (limits.parallel_count > 1 || limits.series_count > 1) {
-        notes.push(CarryNote::MixedBatteries);
+        notes.push(WiringNote::MixedBatteries);
     }
     notes
 }
 
-fn feed(plan: &Plan) -> Vec<CarryNote> {
+fn feed(plan: &Plan) -> Vec<WiringNote> {
     let Some(unit) = plan.units.get(plan.night.asked_unit) else {
         return Vec::new();
     };
     if matches!(unit.feed, Feed::Direct) {
         return Vec::new();
     }
-    let mut notes = vec![CarryNote::Precharge, CarryNote::BehindConverter];
+    let mut notes = vec![WiringNote::Precharge, WiringNote::BehindConverter];
     let number = |field| plan.number(Path::Wiring(field));
     if let (Feed::Inverter { .. }, Some(peak_w), Some(start_a), Some(nominal_v)) = (
         unit.feed,
@@ -148,17 +148,21 @@ fn feed(plan: &Plan) -> Vec<CarryNote> {
     ) {
         let start_w = start_a * nominal_v;
         if start_w > peak_w {
-            notes.push(CarryNote::InverterPeak { peak_w, start_w });
+            notes.push(WiringNote::InverterPeak { peak_w, start_w });
         }
     }
     notes
 }
 
-fn together(plan: &Plan, legs: &[LegAnswer]) -> Option<CarryNote> {
-    let both = |leg: &&LegAnswer| matches!(leg.leg, Leg::Distribution | Leg::Unit);
-    let along: Vec<&LegAnswer> = legs.iter().filter(both).collect();
-    let dropped_v: f64 = along.iter().map(|leg| super::leg::dropped_v(leg)).sum();
+fn together(plan: &Plan, circuits: &[CircuitAnswer]) -> Option<WiringNote> {
+    let both =
+        |circuit: &&CircuitAnswer| matches!(circuit.circuit, Circuit::Distribution | Circuit::Unit);
+    let along: Vec<&CircuitAnswer> = circuits.iter().filter(both).collect();
+    let dropped_v: f64 = along
+        .iter()
+        .map(|circuit| super::circuit::dropped_v(circuit))
+        .sum();
     let dropped_percent = 100.0 * dropped_v / asks::low_v(plan)?;
     (along.len() > 1 && dropped_percent > TOGETHER_PERCENT)
-        .then_some(CarryNote::DropsTogether { dropped_percent })
+        .then_some(WiringNote::DropsTogether { dropped_percent })
 }

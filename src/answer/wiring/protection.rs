@@ -1,4 +1,4 @@
-//! The fuse of a leg: rating, place, what it must break, and what is in it now.
+//! The fuse of a circuit: rating, place, what it must break, and what is in it now.
 
 use super::{
     asks::{self, Ask, AskedBy, BANK},
@@ -11,9 +11,9 @@ use crate::{
         prospective_fault, recommend, suitability,
     },
     plan::{
-        Origin, Plan,
+        Plan, Provenance,
         path::{BankField as B, Path},
-        wiring::{FuseKind, Laid, LaidField as L, Leg, WiringField as W},
+        wiring::{CableInstallation, Circuit, FuseKind, InstallationField as L, WiringField as W},
     },
     quantity::{
         amps, celsius, in_amps, in_meters, in_ohms, meters, ohms, square_millimeters, volts,
@@ -85,7 +85,7 @@ pub enum FuseFault {
     WrongKind { kind: FuseKind },
 }
 
-/// The protection of a leg.
+/// The protection of a circuit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Protection {
@@ -107,10 +107,10 @@ pub struct Protection {
     pub positions: Vec<Position>,
     /// What may flow in a short circuit right behind the fuse, which the fuse must
     /// break. Only a cable that lies before the fuse lowers it: the one to the
-    /// distribution, for the unit's leg, where its length and conductor are
+    /// distribution, for the unit's circuit, where its length and conductor are
     /// stated. At the bank's own terminals there is none.
     pub fault_a: f64,
-    /// What flows in a short circuit at the far end of this leg's own cable, where
+    /// What flows in a short circuit at the far end of this circuit's own cable, where
     /// its length and conductor are stated. Absent for panels.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fault_far_a: Option<f64>,
@@ -130,7 +130,7 @@ pub struct Protection {
     pub start_above: bool,
 }
 
-/// The protection of a leg with that conductor in it.
+/// The protection of a circuit with that conductor in it.
 pub(super) fn protection(
     plan: &Plan,
     ask: &Ask,
@@ -148,10 +148,10 @@ pub(super) fn protection(
     };
     let (fault_a, fault_from) = fault(plan, ask)?;
     let fault_far_a = (ask.by != AskedBy::Panels)
-        .then(|| behind(ask.charge_v, fault_a, cold_loop_ohm(plan, ask.leg)?))
+        .then(|| behind(ask.charge_v, fault_a, cold_loop_ohm(plan, ask.circuit)?))
         .flatten();
     let recommended_a = recommended.map(|rating| in_amps(rating.current));
-    let laid = plan.wiring.laid(ask.leg);
+    let laid = plan.wiring.installation(ask.circuit);
     let wanted_a = laid.fuse_a.or(wanted.map(|rating| in_amps(rating.current)));
     let kinds = kinds(ask.charge_v, fault_a, wanted_a?);
     let least_a = CONTINUOUS_SHARE * current_a;
@@ -179,7 +179,7 @@ pub(super) fn protection(
         fault_is_guess: fitted.fault_is_guess,
         charge_v: ask.charge_v,
         fitted_a: laid.fuse_a,
-        fitted_faults: fitted.faults(plan, ask.leg, place),
+        fitted_faults: fitted.faults(plan, ask.circuit, place),
         start_above: ask.start_a.is_some_and(|start_a| {
             let rating_a = laid.fuse_a.or(recommended_a);
             rating_a.is_some_and(|rating_a| start_a > rating_a)
@@ -197,8 +197,8 @@ struct Fitted<'a> {
 }
 
 impl Fitted<'_> {
-    fn faults(&self, plan: &Plan, leg: Leg, place: Place) -> Vec<FuseFault> {
-        let laid: &Laid = plan.wiring.laid(leg);
+    fn faults(&self, plan: &Plan, circuit: Circuit, place: Place) -> Vec<FuseFault> {
+        let laid: &CableInstallation = plan.wiring.installation(circuit);
         let mut faults = Vec::new();
         if let Some(fuse_a) = laid.fuse_a {
             if fuse_a > self.most_a {
@@ -213,7 +213,7 @@ impl Fitted<'_> {
                 });
             }
         }
-        if let Some(along_m) = plan.number(Path::Laid(leg, L::FuseAlongM)) {
+        if let Some(along_m) = plan.number(Path::Installation(circuit, L::FuseAlongM)) {
             let met = position_met(place, meters(along_m), laid.enclosed);
             if let Ok(None) = met {
                 let most_m = positions(place)
@@ -223,7 +223,7 @@ impl Fitted<'_> {
                 faults.push(FuseFault::TooFar { most_m });
             }
         }
-        let is_main = leg != Leg::Panel;
+        let is_main = circuit != Circuit::Panel;
         let kind = plan.wiring.fuse_kind.filter(|_| is_main);
         let figures = kind.and_then(|kind| self.kinds.iter().find(|one| one.kind == kind));
         // Against a fault that is a guess no kind is wrong, and none is right.
@@ -305,8 +305,8 @@ fn fault(plan: &Plan, ask: &Ask) -> Option<(f64, FaultFrom)> {
     let parallel = f64::from(plan.banks.get(BANK)?.parallel_count);
     let (one_a, from) = string_fault(plan, ask.charge_v)?;
     let bank_a = parallel * one_a;
-    let before_ohm = match ask.leg {
-        Leg::Unit => cold_loop_ohm(plan, Leg::Distribution).unwrap_or(0.0),
+    let before_ohm = match ask.circuit {
+        Circuit::Unit => cold_loop_ohm(plan, Circuit::Distribution).unwrap_or(0.0),
         _ => 0.0,
     };
     Some((behind(ask.charge_v, bank_a, before_ohm)?, from))
@@ -319,11 +319,11 @@ fn behind(charge_v: f64, fault_a: f64, cable_ohm: f64) -> Option<f64> {
     fault.ok().map(in_amps)
 }
 
-/// The least resistance of a leg's cable, there and back: solid copper of its
+/// The least resistance of a circuit's cable, there and back: solid copper of its
 /// size, as cold as the coldest morning. Nothing where length or conductor are
 /// not stated.
-fn cold_loop_ohm(plan: &Plan, leg: Leg) -> Option<f64> {
-    let [length, conductor] = leg.run_paths(plan.night.asked_unit);
+fn cold_loop_ohm(plan: &Plan, circuit: Circuit) -> Option<f64> {
+    let [length, conductor] = circuit.run_paths(plan.night.asked_unit);
     let length_m = asks::stated(plan, length).filter(|&length_m| length_m > 0.0)?;
     let area_mm2 = asks::stated(plan, conductor)?;
     let coldest_c = plan.number(Path::Wiring(W::ColdestC))?;
@@ -341,7 +341,7 @@ fn cold_loop_ohm(plan: &Plan, leg: Leg) -> Option<f64> {
 pub(super) fn fault_is_guess(plan: &Plan) -> bool {
     let stated = plan.stated(Path::Wiring(W::BatteryFaultA));
     let figure = stated.or_else(|| plan.figure(Path::Bank(BANK, B::BatteryResistanceMohm)));
-    figure.is_none_or(|figure| figure.from == Origin::Guess)
+    figure.is_none_or(|figure| figure.from == Provenance::Guess)
 }
 
 /// The fault current of one string of batteries.

@@ -2,15 +2,15 @@
 
 use super::{
     asks,
+    circuit::{CircuitAnswer, passes},
     face::upstream_v,
-    leg::{LegAnswer, passes},
 };
 use crate::{
     physics::wiring::Demand,
     plan::{
         Figure, Path, Plan,
         path::{BankField as B, UnitField as U},
-        wiring::{LaidField as L, Leg},
+        wiring::{Circuit, InstallationField as L},
     },
     quantity::{amps, in_amps, in_watts, watts},
 };
@@ -52,7 +52,7 @@ const HIGH_CUT_OFF: f64 = 0.95;
 const COOL_C: f64 = 30.0;
 
 /// What would help: nothing where the cable passes.
-pub(super) fn remedies(plan: &Plan, answer: &LegAnswer) -> Vec<Remedy> {
+pub(super) fn remedies(plan: &Plan, answer: &CircuitAnswer) -> Vec<Remedy> {
     let is_named = answer.have.is_some();
     let none_passes = answer.needed.iter().all(|one| one.smallest.is_none());
     let fails = answer
@@ -64,7 +64,7 @@ pub(super) fn remedies(plan: &Plan, answer: &LegAnswer) -> Vec<Remedy> {
     }
     let tried = Tried {
         plan,
-        leg: answer.leg,
+        circuit: answer.circuit,
         is_named: is_named && !none_passes,
     };
     let mut found: Vec<Remedy> = tried.ratings().into_iter().collect();
@@ -97,14 +97,14 @@ type Change = fn(&mut Plan, &Tried<'_>, &Remedy);
 
 struct Tried<'a> {
     plan: &'a Plan,
-    leg: Leg,
+    circuit: Circuit,
     is_named: bool,
 }
 
 impl Tried<'_> {
     /// Whether a changed plan passes with so much of the load on one run.
     fn helps(&self, changed: &Plan, share: f64) -> bool {
-        let Some(mut ask) = asks::ask(changed, self.leg) else {
+        let Some(mut ask) = asks::ask(changed, self.circuit) else {
             return false;
         };
         ask.demand = match ask.demand {
@@ -114,11 +114,16 @@ impl Tried<'_> {
                 efficiency,
             },
         };
-        passes(changed, &ask, upstream_v(changed, self.leg), self.is_named)
+        passes(
+            changed,
+            &ask,
+            upstream_v(changed, self.circuit),
+            self.is_named,
+        )
     }
 
     fn number(&self, field: L) -> f64 {
-        let number = self.plan.number(Path::Laid(self.leg, field));
+        let number = self.plan.number(Path::Installation(self.circuit, field));
         number.unwrap_or_default()
     }
 
@@ -130,7 +135,7 @@ impl Tried<'_> {
                 self.number(L::TerminalC) < to_c,
             );
             let mut changed = self.plan.clone();
-            let laid = changed.wiring.laid_mut(self.leg);
+            let laid = changed.wiring.installation_mut(self.circuit);
             if insulation {
                 laid.insulation_c = Some(to_c);
             }
@@ -160,15 +165,15 @@ impl Tried<'_> {
 
 fn cooler(plan: &mut Plan, tried: &Tried<'_>, _: &Remedy) {
     let air_c = tried.number(L::AirC).min(COOL_C);
-    plan.wiring.laid_mut(tried.leg).air_c = Some(air_c);
+    plan.wiring.installation_mut(tried.circuit).air_c = Some(air_c);
 }
 
 fn unbundled(plan: &mut Plan, tried: &Tried<'_>, _: &Remedy) {
-    plan.wiring.laid_mut(tried.leg).bundled_count = Some(2);
+    plan.wiring.installation_mut(tried.circuit).bundled_count = Some(2);
 }
 
 fn shorter(plan: &mut Plan, tried: &Tried<'_>, remedy: &Remedy) {
-    let [length, _] = tried.leg.run_paths(plan.night.asked_unit);
+    let [length, _] = tried.circuit.run_paths(plan.night.asked_unit);
     if let Remedy::ShorterRun { to_m } = *remedy {
         plan.set_number(length, to_m);
     }
@@ -176,7 +181,8 @@ fn shorter(plan: &mut Plan, tried: &Tried<'_>, remedy: &Remedy) {
 
 fn stops_sooner(plan: &mut Plan, tried: &Tried<'_>, remedy: &Remedy) {
     // Chargers and panels give their amps whatever the bank's volts.
-    let (Remedy::HigherCutOff { to_v }, Leg::Unit | Leg::Distribution) = (*remedy, tried.leg)
+    let (Remedy::HigherCutOff { to_v }, Circuit::Unit | Circuit::Distribution) =
+        (*remedy, tried.circuit)
     else {
         return;
     };

@@ -103,7 +103,7 @@ pub struct AmpacityFigures {
     pub allowed_a: f64,
 }
 
-/// What a size does with the current of its leg.
+/// What a size does with the current of its circuit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SizeFigures {

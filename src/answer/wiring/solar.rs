@@ -2,7 +2,7 @@
 
 use super::{
     asks::{Ask, AskedBy, charge_v, stated},
-    leg::Verdict,
+    circuit::Verdict,
 };
 use crate::{
     physics::wiring::{self, Demand, ModuleString, cold_morning, string_fuses},
@@ -10,7 +10,7 @@ use crate::{
         Plan,
         path::Path,
         supply::{ArrayField as A, SupplyField as S},
-        wiring::{Leg, WiringField as W},
+        wiring::{Circuit, WiringField as W},
     },
     quantity::{amps, celsius, in_amps, in_volts, volts},
 };
@@ -163,7 +163,7 @@ pub fn solar_side(plan: &Plan) -> Option<SolarSide> {
 pub fn ask(plan: &Plan) -> Option<Ask> {
     let side = solar_side(plan)?;
     Some(Ask {
-        leg: Leg::Panel,
+        circuit: Circuit::Panel,
         by: AskedBy::Panels,
         demand: Demand::Current(amps(wiring::BRIGHT_SUN_SHARE * side.short_circuit_a)),
         continuous_a: side.short_circuit_a,

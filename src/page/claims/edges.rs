@@ -14,7 +14,7 @@ use crate::{
         frame::{XKind, YRange},
         scale::Scale,
     },
-    view::drawing::{Drawing, lay_out, markup},
+    view::drawing::{self, Drawing, lay_out, markup},
 };
 use leptos::{ev, prelude::*};
 use wasm_bindgen::JsCast;
@@ -29,7 +29,7 @@ const PIECES: usize = 300;
 pub fn StretchChart() -> impl IntoView {
     let (state, bench) = (State::here(), Bench::here());
     let curve = Memo::new(move |_| {
-        let series = bench.log.get().map(|log| log::drawn(&log, PIECES));
+        let series = bench.log.get().map(|log| drawing::log::drawn(&log, PIECES));
         series.unwrap_or_default()
     });
     let drawing = move |shades| Drawing {
@@ -52,7 +52,7 @@ pub fn StretchChart() -> impl IntoView {
     );
     let axis = move || {
         let log = bench.log.get();
-        let in_watts = log.is_none_or(|log| log::is_in_watts(&log));
+        let in_watts = log.is_none_or(|log| drawing::log::is_in_watts(&log));
         if in_watts {
             words::WATTS_AXIS
         } else {

@@ -22,7 +22,7 @@ use enough::{Enough, LongestCoolNight};
 use forms::{Forms, Start};
 use leptos::prelude::*;
 use told::{DayTold, Told};
-use working::{Books, ByDay, Events};
+use working::{ByDay, EnergyBalance, Events};
 
 /// All that stands under the question. `is_open`: its fold is; folded away, nothing is
 /// worked out.
@@ -45,7 +45,7 @@ pub fn DayQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         </Fold>
         <Events />
         <ByDay />
-        <Books />
+        <EnergyBalance />
         <h3>{words::RESTS_ON}</h3>
         <Forms />
     }

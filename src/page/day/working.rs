@@ -91,7 +91,7 @@ fn DayTable() -> impl IntoView {
 
 /// The energy book and the heat book, and what they were reckoned by.
 #[component]
-pub fn Books() -> impl IntoView {
+pub fn EnergyBalance() -> impl IntoView {
     view! {
         <Fold title=|| words::BOOKS>
             <h3>{words::ENERGY_BOOK}</h3>

@@ -44,7 +44,7 @@ pub struct Kind {
     /// Electronics, bars and terminals of a battery.
     battery_extra_milliohm: f64,
     /// Electronics and monitor of a bank.
-    pub always_on_w: f64,
+    pub parasitic_w: f64,
     /// Open-circuit volts of a cell against charge.
     cell_open_circuit: &'static [(f64, f64)],
     /// Whether the table was measured on cells, rather than typical.
@@ -117,7 +117,7 @@ impl Chemistry {
                 usual_depth_percent: 90.0,
                 cell_milliohm_ah: 20.0,
                 battery_extra_milliohm: 2.0,
-                always_on_w: 0.5,
+                parasitic_w: 0.5,
                 cell_open_circuit: tables::LFP,
                 curve_is_measured: true,
             },
@@ -130,7 +130,7 @@ impl Chemistry {
                 usual_depth_percent: 80.0,
                 cell_milliohm_ah: 60.0,
                 battery_extra_milliohm: 2.0,
-                always_on_w: 0.5,
+                parasitic_w: 0.5,
                 cell_open_circuit: tables::NMC,
                 curve_is_measured: false,
             },
@@ -143,7 +143,7 @@ impl Chemistry {
                 usual_depth_percent: 90.0,
                 cell_milliohm_ah: 60.0,
                 battery_extra_milliohm: 2.0,
-                always_on_w: 0.5,
+                parasitic_w: 0.5,
                 cell_open_circuit: tables::SODIUM_ION,
                 curve_is_measured: false,
             },
@@ -168,7 +168,7 @@ const fn lead_acid(
         usual_depth_percent: 50.0,
         cell_milliohm_ah,
         battery_extra_milliohm: 0.5,
-        always_on_w: 0.2,
+        parasitic_w: 0.2,
         cell_open_circuit,
         curve_is_measured: false,
     }

@@ -195,9 +195,9 @@ fn at_hand_for(per_hour: f64, hours: [f64; 3], share: f64) -> Option<f64> {
     let [slow_h, _, fast_h] = hours;
     let (slow, slow_lag) = evened_and_lag(per_hour * slow_h);
     let (fast, fast_lag) = evened_and_lag(per_hour * fast_h);
-    let at_hand =
+    let available =
         (fast_h * slow - share * slow_h * fast) / (share * slow_h * fast_lag - fast_h * slow_lag);
-    (at_hand > 0.0 && at_hand < 1.0).then_some(at_hand)
+    (available > 0.0 && available < 1.0).then_some(available)
 }
 
 /// `1 - e^-x` and `x - (1 - e^-x)`.

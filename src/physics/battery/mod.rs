@@ -12,9 +12,9 @@ pub mod peukert;
 mod store;
 pub mod strings;
 mod tables;
-mod warmth;
+mod temperature;
 
 pub use chemistry::{Chemistry, Kind};
 pub use pack::{Capacity, Pack};
 pub use store::{Held, Store, Timed};
-pub use warmth::Warmth;
+pub use temperature::TemperatureEffects;

@@ -48,19 +48,19 @@ pub struct Pack {
     /// Continuous amps, where a limit is stated.
     pub limit_a: Option<f64>,
     /// The battery's own electronics and monitor.
-    pub always_on_w: f64,
+    pub parasitic_w: f64,
 }
 
 impl Pack {
     /// The charge of the cells when so much of what the bank holds is left.
     #[must_use]
-    pub fn charge_at(&self, held_share: f64) -> f64 {
-        self.empty_charge + held_share * (1.0 - self.empty_charge)
+    pub fn charge_at(&self, soc: f64) -> f64 {
+        self.empty_charge + soc * (1.0 - self.empty_charge)
     }
 
     /// How much of what the bank holds is left at a charge of the cells.
     #[must_use]
-    pub fn held_share(&self, charge: f64) -> f64 {
+    pub fn soc(&self, charge: f64) -> f64 {
         (charge - self.empty_charge) / (1.0 - self.empty_charge)
     }
 

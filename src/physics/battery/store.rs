@@ -55,8 +55,8 @@ impl Store {
 
     /// The bank with a share of what it holds (0 to 1), long at rest.
     #[must_use]
-    pub fn rested(&self, held_share: f64) -> Held {
-        let charge = self.empty_charge + held_share * (1.0 - self.empty_charge);
+    pub fn rested(&self, soc: f64) -> Held {
+        let charge = self.empty_charge + soc * (1.0 - self.empty_charge);
         let cells_ah = self.cells_ah * charge;
         // What the rating leaves behind is in the tanks as well.
         let tanks = self
@@ -73,7 +73,7 @@ impl Store {
 
     /// Share of what the bank holds, 1 full, 0 empty.
     #[must_use]
-    pub fn held_share(&self, held: Held) -> f64 {
+    pub fn soc(&self, held: Held) -> f64 {
         (self.charge(held) - self.empty_charge) / (1.0 - self.empty_charge)
     }
 
@@ -157,7 +157,7 @@ mod tests {
             empty_charge: 0.0,
             cutoff_v: 10.5,
             limit_a: None,
-            always_on_w: 0.0,
+            parasitic_w: 0.0,
         };
         Store::new(&pack, 20.0, 0.9)
     }
@@ -172,7 +172,7 @@ mod tests {
                 (store.most_out_a(full, &whole, 0.0) - 5.0).abs() < 1e-6,
                 "{exponent}"
             );
-            assert!(store.held_share(store.after(full, &whole, 5.0)).abs() < 1e-12);
+            assert!(store.soc(store.after(full, &whole, 5.0)).abs() < 1e-12);
         }
     }
 
@@ -183,7 +183,7 @@ mod tests {
         let drawn = store.after(store.rested(1.0), &hour, 40.0);
         let rested = store.after(drawn, &hour, 0.0);
         assert!(store.most_out_a(rested, &hour, 0.0) > store.most_out_a(drawn, &hour, 0.0) + 1.0);
-        assert_eq!(store.held_share(rested), store.held_share(drawn));
+        assert_eq!(store.soc(rested), store.soc(drawn));
     }
 
     #[test]

@@ -6,7 +6,7 @@
 /// A voltage behind a resistance.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Source {
-    pub emf_v: f64,
+    pub ocv_v: f64,
     pub ohm: f64,
 }
 
@@ -15,7 +15,7 @@ impl Source {
     #[must_use]
     pub fn in_series(sources: &[Self]) -> Self {
         Self {
-            emf_v: sources.iter().map(|source| source.emf_v).sum(),
+            ocv_v: sources.iter().map(|source| source.ocv_v).sum(),
             ohm: sources.iter().map(|source| source.ohm).sum(),
         }
     }
@@ -27,13 +27,13 @@ impl Source {
         let siemens: f64 = sources.iter().map(|source| 1.0 / source.ohm).sum();
         if siemens <= 0.0 {
             return Self {
-                emf_v: 0.0,
+                ocv_v: 0.0,
                 ohm: 0.0,
             };
         }
-        let amps: f64 = sources.iter().map(|source| source.emf_v / source.ohm).sum();
+        let amps: f64 = sources.iter().map(|source| source.ocv_v / source.ohm).sum();
         Self {
-            emf_v: amps / siemens,
+            ocv_v: amps / siemens,
             ohm: 1.0 / siemens,
         }
     }
@@ -41,6 +41,6 @@ impl Source {
     /// Amps given at a terminal voltage (negative: taken).
     #[must_use]
     pub fn amps_at(&self, terminal_v: f64) -> f64 {
-        (self.emf_v - terminal_v) / self.ohm
+        (self.ocv_v - terminal_v) / self.ohm
     }
 }

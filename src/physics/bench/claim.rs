@@ -154,7 +154,7 @@ pub fn judge_range(measured: &Measured, ends: (f64, f64)) -> Judged<RangeVerdict
 }
 
 /// The figure as a share of the claim: 1.054 is 105.4 %. `None` of a claim of
-/// nought or of what is not finite.
+/// zero or of what is not finite.
 #[must_use]
 pub fn share_of_claim(measured: f64, claimed: f64) -> Option<f64> {
     let share = measured / claimed;

@@ -30,7 +30,7 @@ impl<Q> Default for Noted<Q> {
 /// A run as noted.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Entry {
-    /// How long it ran, above nought.
+    /// How long it ran, above zero.
     pub lasted: Time,
     /// How well that is known: the limit either way.
     pub lasted_limit: Time,
@@ -68,7 +68,7 @@ pub struct Figures {
     pub energy_wh: Option<Measured>,
 }
 
-/// The figures of a noted run; `None` of a time that is not above nought.
+/// The figures of a noted run; `None` of a time that is not above zero.
 ///
 /// Where only the start and the end are noted, their middle is taken, and half
 /// their difference as the limit of what the average may be off by: the true

@@ -113,7 +113,7 @@ fn factor_of(correlation: &[f64], count: usize, i: usize, j: usize) -> f64 {
 }
 
 /// The lower triangle whose square is the correlation; `None` where there is
-/// none. A nought on the way is kept: inputs may be wholly tied.
+/// none. A zero on the way is kept: inputs may be wholly tied.
 fn cholesky(correlation: &[f64], count: usize) -> Option<Vec<f64>> {
     let mut l = vec![0.0; count * count];
     for i in 0..count {

@@ -42,7 +42,7 @@ pub fn quantile(probability: f64, freedom: f64) -> f64 {
     } else {
         probability.clamp(0.0, 0.9999)
     };
-    // What is no number becomes nought, and then one degree.
+    // What is no number becomes zero, and then one degree.
     let whole = (freedom.min(AS_GOOD_AS_NORMAL) as u32).max(1);
     let (mut low, mut high) = (0.0, 1.0);
     // tan reaches any t: with one degree, 0.9999 needs 6366.

@@ -4,7 +4,7 @@ use super::series::Series;
 use super::totals::Sampling;
 
 /// Sums, extremes and means of a series, in its own unit and seconds; of an empty
-/// one all nought.
+/// one all zero.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Tally {
     /// How many readings.
@@ -17,9 +17,9 @@ pub struct Tally {
     pub most: f64,
     /// Seconds without the gaps.
     pub covered_s: f64,
-    /// The integral above nought.
+    /// The integral above zero.
     pub drawn: f64,
-    /// The integral below nought, positive.
+    /// The integral below zero, positive.
     pub returned: f64,
     /// Times of the readings before and after each gap.
     pub gaps_s: Vec<(f64, f64)>,
@@ -86,7 +86,7 @@ struct Sums {
 }
 
 impl Sums {
-    /// One step; where it goes through nought it is cut where its straight line
+    /// One step; where it goes through zero it is cut where its straight line
     /// crosses.
     fn add(&mut self, dt: f64, a: f64, b: f64) {
         let whole = 0.5 * dt * (a + b);

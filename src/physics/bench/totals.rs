@@ -196,7 +196,7 @@ impl Adding {
 
 /// A total by direction, from a tally whose integral over seconds `quantity` turns
 /// into the unit wanted. `None` of fewer than two readings. The bounds of the
-/// gaps take in nought, for the load may have been off.
+/// gaps take in zero, for the load may have been off.
 fn flow<Q>(tally: &Tally, span_s: f64, quantity: fn(f64) -> Q) -> Option<Flow<Q>> {
     let unseen_s = (span_s - tally.covered_s).max(0.0);
     (tally.readings >= 2).then(|| Flow {

@@ -68,7 +68,7 @@ pub use books::{HeatBook, WaterBook};
 pub use error::{CabinError, CabinInput};
 pub use figures::{Figures, SunGain};
 pub use moisture::{MoistStore, WetCoil};
-pub use people::{Doing, Gains, Occupant, gains};
+pub use people::{Activity, Gains, Occupant, gains};
 pub use state::{Cooling, Drive, State, Step, Switch};
 pub use step::Stepper;
 pub use stores::Stores;

@@ -17,7 +17,7 @@ pub enum Occupant {
     /// do it, as the handbook's columns of sensible and latent heat have it.
     Person {
         /// What they do.
-        doing: Doing,
+        doing: Activity,
     },
     /// A warm-blooded animal of this mass.
     Animal {
@@ -28,7 +28,7 @@ pub enum Occupant {
 
 /// What a person does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Doing {
+pub enum Activity {
     /// Asleep: 0.7 of the heat of sitting still (0.7 and 1.0 met in ASHRAE 55,
     /// table 5.2.1.2, from memory), shared as when sitting.
     Asleep,
@@ -53,7 +53,7 @@ pub struct Gains {
     pub water: MassRate,
 }
 
-impl Doing {
+impl Activity {
     /// Sensible and latent watts of a person at 24 °C.
     ///
     /// The two columns add to the one that the table calls adjusted: 95 W at a

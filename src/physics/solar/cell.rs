@@ -18,7 +18,7 @@ pub enum Mounting {
 impl Mounting {
     /// Temperature of the cells.
     ///
-    /// - `light_w_m2`: on the plane; below nought reads as none
+    /// - `light_w_m2`: on the plane; below zero reads as none
     ///
     /// Source: King, Boyson and Kratochvil, *Photovoltaic Array Performance Model*,
     /// SAND2004-3535, equations 11 and 12 with table 1: glass, cell, polymer

@@ -96,8 +96,8 @@ impl Controller {
 
     /// Current into the bank.
     ///
-    /// - `offer`: from [`super::Array::offer`]; power below nought reads as none
-    /// - `bank`: the bank's voltage; at nought or below nothing flows
+    /// - `offer`: from [`super::Array::offer`]; power below zero reads as none
+    /// - `bank`: the bank's voltage; at zero or below nothing flows
     ///
     /// Tied to the bank, panels give their best current up to their best voltage
     /// and less from there to none at open circuit. We draw that shoulder as a

@@ -260,7 +260,7 @@ impl Array {
         }
     }
 
-    /// Power at a cell temperature over that at the rated one; never below nought.
+    /// Power at a cell temperature over that at the rated one; never below zero.
     #[must_use]
     pub fn warmth_factor(&self, cell: ThermodynamicTemperature) -> f64 {
         (1.0 + self.power_per_kelvin * (in_celsius(cell) - RATED_C)).max(0.0)

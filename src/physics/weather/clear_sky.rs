@@ -52,7 +52,7 @@ impl Sky {
 
     /// Irradiance under this sky.
     ///
-    /// - `apparent_elevation_deg`: with refraction; at nought or below all is nought
+    /// - `apparent_elevation_deg`: with refraction; at zero or below all is zero
     /// - `extraterrestrial_w_m2`: see [`extraterrestrial_w_m2`]
     /// - `altitude_m`, `pressure_pa`: the site's
     #[must_use]
@@ -92,7 +92,7 @@ pub fn extraterrestrial_w_m2(distance_au: f64) -> f64 {
 }
 
 /// How many vertical atmospheres the beam passes, at sea-level pressure; for
-/// apparent elevations above nought.
+/// apparent elevations above zero.
 ///
 /// Source: Kasten and Young, Applied Optics 28 (1989) 4735.
 fn relative_air_mass(apparent_elevation_deg: f64) -> f64 {
@@ -172,7 +172,7 @@ fn under_cloud(
 /// All diffuse within 3 degrees of the horizon, where the share means little.
 /// Good to about a tenth of the diffuse as an hourly mean, less at an instant.
 ///
-/// - `ghi_w_m2`: nought or more; else all is nought
+/// - `ghi_w_m2`: zero or more; else all is zero
 /// - `sin_elevation`: of the sun, for the middle of the time averaged over
 ///
 /// Source: Erbs, Klein and Duffie, Solar Energy 28 (1982) 293, equation 1.

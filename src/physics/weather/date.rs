@@ -51,7 +51,7 @@ impl Date {
         let month_from_march = (i32::from(self.month) + 9) % 12;
         let leap_days = year / 4 - year / 100 + year / 400;
         let days = 365 * year + leap_days + (153 * month_from_march + 2) / 5;
-        // 730,425 is this count for 1 January 2000, so that it reads nought.
+        // 730,425 is this count for 1 January 2000, so that it reads zero.
         days + i32::from(self.day) - 1 - 730_425
     }
 

@@ -18,7 +18,7 @@ const BELOW_HIGH: [f64; 24] = [
 /// overshoot.
 const SLOPES: [f64; 24] = monotone_slopes();
 
-/// Harmonic mean of the rises on either side, nought at a high or low.
+/// Harmonic mean of the rises on either side, zero at a high or low.
 ///
 /// Source: Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300, for
 /// equal spacing.

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::plan::{
-    Bank, CheckIn, Claim, Feed, Load, Mode, Origin, Show,
+    Bank, CheckIn, Claim, Feed, Load, Mode, Provenance, Show,
     claims::{AirField, ClaimField, Claimed},
     day::CheckInField,
     path::ModeField,
@@ -191,7 +191,7 @@ fn amps_of_a_load_are_watts_with_an_echo() {
         draft.type_text(path, text);
         let taken = draft.plan.stated(path).unwrap();
         assert!((taken.value - watts).abs() < 1e-9, "{text}");
-        assert_eq!(taken.from, Origin::Label, "{text}");
+        assert_eq!(taken.from, Provenance::Label, "{text}");
         match draft.echo(path) {
             Some(Echo::Watts { at_v: v, .. }) => assert_eq!(v, at_v),
             other => panic!("{text}: {other:?}"),
@@ -283,20 +283,22 @@ fn what_has_no_field_is_not_changed_by_a_text() {
 #[test]
 fn a_typed_number_is_no_guess() {
     let mut draft = Draft::of(Plan::fresh());
-    assert_eq!(draft.plan.banks[0].battery_rated_ah.from, Origin::Guess);
+    assert_eq!(draft.plan.banks[0].battery_rated_ah.from, Provenance::Guess);
     for text in ["120", "100"] {
         draft.type_text(AH, text);
         assert_eq!(
             draft.plan.banks[0].battery_rated_ah.from,
-            Origin::Label,
+            Provenance::Label,
             "{text}"
         );
     }
     draft.type_text(DRAW, "310");
-    assert!(matches!(draw(&draft), Draw::Power { power_w } if power_w.from == Origin::Label));
+    assert!(matches!(draw(&draft), Draw::Power { power_w } if power_w.from == Provenance::Label));
     // What was measured stays measured.
     let draft = typed(DRAW, "700");
-    assert!(matches!(draw(&draft), Draw::Power { power_w } if power_w.from == Origin::Measured));
+    assert!(
+        matches!(draw(&draft), Draw::Power { power_w } if power_w.from == Provenance::Measured)
+    );
 }
 
 #[test]
@@ -317,14 +319,14 @@ fn what_is_entered_as_measured_is_measured() {
             draft.type_text(path, text);
             assert_eq!(
                 draft.plan.stated(path).unwrap().from,
-                Origin::Measured,
+                Provenance::Measured,
                 "{path}"
             );
         }
     }
     draft.type_text(Path::Bank(0, B::HealthPercent), "95");
     let health = draft.plan.stated(Path::Bank(0, B::HealthPercent)).unwrap();
-    assert_eq!(health.from, Origin::Label);
+    assert_eq!(health.from, Provenance::Label);
 }
 
 #[test]

@@ -116,7 +116,7 @@ fn another_chemistry_takes_the_usual_of_its_cells() {
     let mut author = published();
     author.banks[0].measured.measured_ah = Some(Figure::measured(200.0));
     author.banks[0].cutoff_v = Some(Figure::label(22.0));
-    author.banks[0].always_on_w = Some(Figure::measured(1.0));
+    author.banks[0].parasitic_w = Some(Figure::measured(1.0));
     author.reader = Some(Reader {
         open: vec![AH, Path::Chemistry(0)],
         ..Reader::default()

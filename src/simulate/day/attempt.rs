@@ -1,14 +1,14 @@
 //! What a stretch of time would come to, nothing kept yet.
 
 use super::{
-    bank::{Flow, Hanging},
+    bank::{BusLoads, Flow},
     outdoors::Air,
     piece::{MOST_CHARGERS, Piece, Sources},
     record::Sink,
     run::Walk,
     state::{Keep, cycles_too_fast, stepper},
     timeline::Slot,
-    unit::{Doing, cabin_air},
+    unit::{OperatingPoint, cabin_air},
 };
 use crate::physics::cabin::{HeatBook, State, Step, WaterBook};
 
@@ -51,7 +51,7 @@ impl<S: Sink> Walk<'_, S> {
         )
     }
 
-    pub(super) fn doing(&self, rig: usize, outdoor_c: f64) -> Option<Doing> {
+    pub(super) fn doing(&self, rig: usize, outdoor_c: f64) -> Option<OperatingPoint> {
         let State {
             air_c,
             humidity_ratio,
@@ -67,7 +67,7 @@ impl<S: Sink> Walk<'_, S> {
         (from_h, to_h): (f64, f64),
         (start, end): (&Air, &Air),
         rig: Option<usize>,
-        doing: Option<&Doing>,
+        doing: Option<&OperatingPoint>,
     ) -> Step {
         let gains_w = if self.standing.all_off.is_some() {
             0.0
@@ -114,12 +114,12 @@ impl<S: Sink> Walk<'_, S> {
         &self,
         is_dark: bool,
         rig: Option<usize>,
-        doing: Option<&Doing>,
+        doing: Option<&OperatingPoint>,
         step: &Step,
         step_h: f64,
-    ) -> Hanging {
+    ) -> BusLoads {
         let bus_w = if is_dark { 0.0 } else { self.inputs.bus_w };
-        let mut hanging = Hanging::bus(bus_w);
+        let mut hanging = BusLoads::bus(bus_w);
         if let (Some(rig), Some(doing)) = (rig, doing) {
             let rig = &self.inputs.rigs[rig];
             let share = (step.full_s / (3600.0 * step_h)).clamp(0.0, 1.0);
@@ -164,7 +164,7 @@ impl<S: Sink> Walk<'_, S> {
 
     pub(super) fn flow(
         &self,
-        hanging: &Hanging,
+        hanging: &BusLoads,
         sources: &Sources,
         bank_c: f64,
         step_h: f64,

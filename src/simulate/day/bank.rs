@@ -1,9 +1,9 @@
 //! The bank as a store in time: what it gives and takes over a step.
 
 use super::guess::Guess;
-pub use super::{charging::Charging, hanging::Hanging, offers::Offers};
+pub use super::{bus_loads::BusLoads, charging::Charging, source_currents::SourceCurrents};
 use crate::{
-    physics::battery::{Chemistry, Held, Pack, Store, Timed, Warmth},
+    physics::battery::{Chemistry, Held, Pack, Store, TemperatureEffects, Timed},
     physics::circuit::Point,
     simulate::Stop,
 };
@@ -51,7 +51,7 @@ const OFFER_PASSES: usize = 4;
 impl Bank {
     /// Open-circuit volts of a bank that holds so much.
     #[must_use]
-    pub fn emf_v(&self, held: Held) -> f64 {
+    pub fn ocv_v(&self, held: Held) -> f64 {
         self.pack.curve.at(self.store.charge(held))
     }
 
@@ -73,8 +73,8 @@ impl Bank {
     pub fn step(
         &self,
         from: Held,
-        hanging: &Hanging,
-        offer: impl Fn(f64) -> Offers,
+        hanging: &BusLoads,
+        offer: impl Fn(f64) -> SourceCurrents,
         may_charge: bool,
         timed: &Lasting,
         is_quick: bool,
@@ -94,10 +94,10 @@ impl Bank {
         };
         let charge = self.store.charge(from);
         let mut guess = Guess::new(self.pack.curve.at(charge));
-        let mut at_v = guess.emf_v;
+        let mut at_v = guess.ocv_v;
         let mut flow = None;
         for pass in 0..passes {
-            let mut now = self.at(from, guess.emf_v, hanging, &offer(at_v), most_in_a)?;
+            let mut now = self.at(from, guess.ocv_v, hanging, &offer(at_v), most_in_a)?;
             now.held = self.store.after(from, &timed.timed, now.bank_a);
             // Then the offer stands, and one unknown is left.
             if pass < OFFER_PASSES {
@@ -136,28 +136,28 @@ impl Bank {
     fn at(
         &self,
         from: Held,
-        emf_v: f64,
-        hanging: &Hanging,
-        offers: &Offers,
+        ocv_v: f64,
+        hanging: &BusLoads,
+        offers: &SourceCurrents,
         most_in_a: f64,
     ) -> Option<Flow> {
         let ohm = self.ohm(hanging);
         let mut above_v = f64::NEG_INFINITY;
         let (source_a, points, is_held) = loop {
             let Some(hold_v) = offers.next_hold_v(above_v) else {
-                break (0.0, hanging.settle(emf_v, ohm, 0.0)?, false);
+                break (0.0, hanging.settle(ocv_v, ohm, 0.0)?, false);
             };
             let by_volts_a = if ohm > 0.0 {
                 // Below nothing once the bank stands above what is held: then it
                 // carries the loads until it has come down.
-                (hold_v - emf_v) / ohm
-            } else if emf_v <= hold_v {
+                (hold_v - ocv_v) / ohm
+            } else if ocv_v <= hold_v {
                 f64::INFINITY
             } else {
                 0.0
             };
             let most_a = most_in_a.min(by_volts_a);
-            let met = held_to(emf_v, ohm, hanging, offers.above_a(above_v), most_a)?;
+            let met = held_to(ocv_v, ohm, hanging, offers.above_a(above_v), most_a)?;
             // Those that hold more give no less than all they have.
             let more_a = offers.above_a(hold_v);
             if met.0 >= more_a || more_a <= 0.0 {
@@ -190,17 +190,17 @@ impl Bank {
     fn close(&self, from: f64, flow: &mut Flow) {
         let to = self.store.charge(flow.held);
         flow.store_a = self.store.cell_a(flow.bank_a);
-        let emf_v = self.mean_emf_v(from, to);
-        flow.store_w = flow.store_a * emf_v;
+        let ocv_v = self.mean_emf_v(from, to);
+        flow.store_w = flow.store_a * ocv_v;
         let into_a = (-flow.bank_a).max(0.0);
-        flow.lost_w += into_a * (1.0 - self.store.charge_efficiency) * emf_v;
+        flow.lost_w += into_a * (1.0 - self.store.charge_efficiency) * ocv_v;
     }
 
     /// What stops everything on the bank when it holds so much, if anything does.
     #[must_use]
-    pub fn stop_at(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<Stop> {
+    pub fn stop_at(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<Stop> {
         let pack = &self.pack;
-        let Some(point) = hanging.heavier(self.emf_v(held), self.ohm(hanging), source_a) else {
+        let Some(point) = hanging.heavier(self.ocv_v(held), self.ohm(hanging), source_a) else {
             return Some(Stop::NoCurrentCarriesIt);
         };
         if point.bar_v < pack.cutoff_v - SLACK {
@@ -215,21 +215,21 @@ impl Bank {
 
     /// Volts at the unit's end of its cable while it is on.
     #[must_use]
-    pub fn unit_v(&self, held: Held, hanging: &Hanging, source_a: f64) -> Option<f64> {
-        let point = hanging.heavier(self.emf_v(held), self.ohm(hanging), source_a)?;
+    pub fn unit_v(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<f64> {
+        let point = hanging.heavier(self.ocv_v(held), self.ohm(hanging), source_a)?;
         Some(hanging.on.taker_v(point.bar_v))
     }
 
     /// Resistance as warm as the bank is.
-    fn ohm(&self, hanging: &Hanging) -> f64 {
+    fn ohm(&self, hanging: &BusLoads) -> f64 {
         self.pack.ohm * hanging.warmth.ohm_ratio
     }
 
     /// What warmth does while so much is drawn.
     #[must_use]
-    pub fn warmth(&self, bank_c: f64, bank_a: f64) -> Warmth {
+    pub fn warmth(&self, bank_c: f64, bank_a: f64) -> TemperatureEffects {
         let hours = self.store.cells_ah / bank_a.max(1e-9);
-        Warmth::of(self.chemistry, bank_c, hours)
+        TemperatureEffects::of(self.chemistry, bank_c, hours)
     }
 
     /// Whether a current out of the bank lasts for so long.
@@ -265,14 +265,14 @@ impl Bank {
 /// The bars with sources held back until no more than `most_a` goes into the bank:
 /// their current, the points, and whether they were.
 fn held_to(
-    emf_v: f64,
+    ocv_v: f64,
     ohm: f64,
-    hanging: &Hanging,
+    hanging: &BusLoads,
     offered_a: f64,
     most_a: f64,
 ) -> Option<(f64, [Point; 2], bool)> {
     let mut source_a = offered_a.max(0.0);
-    let mut points = hanging.settle(emf_v, ohm, source_a)?;
+    let mut points = hanging.settle(ocv_v, ohm, source_a)?;
     let mut is_held = false;
     // A few rounds are plenty, as loads hardly change with the volts.
     for _ in 0..4 {
@@ -286,7 +286,7 @@ fn held_to(
         }
         is_held = true;
         source_a = (source_a - over_a).max(0.0);
-        points = hanging.settle(emf_v, ohm, source_a)?;
+        points = hanging.settle(ocv_v, ohm, source_a)?;
     }
     Some((source_a, points, is_held))
 }

@@ -8,7 +8,7 @@ const AGREED: f64 = 1e-13;
 /// steep and chargers push against it, each answer overshoots the last, and the
 /// two sides close in on it.
 pub(super) struct Guess {
-    pub emf_v: f64,
+    pub ocv_v: f64,
     /// Tried, with how far the answer lay above it.
     below: Option<(f64, f64)>,
     above: Option<(f64, f64)>,
@@ -16,9 +16,9 @@ pub(super) struct Guess {
 }
 
 impl Guess {
-    pub(super) fn new(emf_v: f64) -> Self {
+    pub(super) fn new(ocv_v: f64) -> Self {
         Self {
-            emf_v,
+            ocv_v,
             below: None,
             above: None,
             was_below: None,
@@ -27,11 +27,11 @@ impl Guess {
 
     /// Takes the answer to the present guess; makes the next unless it is met.
     pub(super) fn is_met(&mut self, mean_v: f64) -> bool {
-        let miss_v = mean_v - self.emf_v;
-        if miss_v.abs() <= AGREED * self.emf_v {
+        let miss_v = mean_v - self.ocv_v;
+        if miss_v.abs() <= AGREED * self.ocv_v {
             return true;
         }
-        let tried = Some((self.emf_v, miss_v));
+        let tried = Some((self.ocv_v, miss_v));
         // Illinois: a side that stays twice counts for half, so that neither stalls.
         let half = |(at_v, miss_v): (f64, f64)| (at_v, 0.5 * miss_v);
         let is_below = miss_v > 0.0;
@@ -46,7 +46,7 @@ impl Guess {
         if again {
             *other = other.map(half);
         }
-        self.emf_v = match (self.below, self.above) {
+        self.ocv_v = match (self.below, self.above) {
             (Some((low_v, up_v)), Some((high_v, down_v))) if low_v < high_v => {
                 low_v + (high_v - low_v) * up_v / (up_v - down_v)
             }

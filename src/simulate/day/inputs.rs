@@ -6,11 +6,11 @@ use super::{
     outdoors::{Air, Weather, ratio_at_dew_point},
     scene::Scene,
     timeline::{Rows, Timeline},
-    unit::Rig,
+    unit::UnitModel,
 };
 use crate::{
     physics::battery::{Held, Store},
-    physics::cabin::{Doing, Figures, MoistStore, Occupant, Stores},
+    physics::cabin::{Activity, Figures, MoistStore, Occupant, Stores},
     physics::solar::{
         self, Group, cell,
         charger::Charger,
@@ -56,7 +56,7 @@ pub struct Inputs {
     pub set_c: f64,
     pub band_k: f64,
     pub start_c: Option<f64>,
-    pub rigs: Vec<Rig>,
+    pub rigs: Vec<UnitModel>,
     pub timeline: Timeline,
     pub air: Vec<Air>,
     pub controller: Option<Controller>,
@@ -106,7 +106,7 @@ impl Inputs {
     /// Share of what the bank holds at the start.
     #[must_use]
     pub fn start_share(&self) -> f64 {
-        self.bank.store.held_share(self.start_held)
+        self.bank.store.soc(self.start_held)
     }
 
     fn by(scene: &Scene, plan: &Plan, timeline: Timeline) -> Option<Self> {
@@ -121,7 +121,7 @@ impl Inputs {
         let rigs = timeline
             .modes
             .iter()
-            .map(|&(unit, mode)| Rig::new(plan, unit, mode, pressure_pa))
+            .map(|&(unit, mode)| UnitModel::new(plan, unit, mode, pressure_pa))
             .collect::<Option<Vec<_>>>()?;
         let weather = weather(scene, plan)?;
         let array = array(plan);
@@ -129,10 +129,10 @@ impl Inputs {
         let (from, _) = held_span(plan, 0)?;
         Some(Self {
             start_held: bank.store.rested(from),
-            bus_w: loads_w + bank.pack.always_on_w,
+            bus_w: loads_w + bank.pack.parasitic_w,
             gains_w: number(C::GainsW)?,
-            awake: aboard(plan, Doing::SeatedLightWork),
-            asleep: aboard(plan, Doing::Asleep),
+            awake: aboard(plan, Activity::SeatedLightWork),
+            asleep: aboard(plan, Activity::Asleep),
             stores: figures.stores().ok()?,
             moist: figures.moist_store().ok()?,
             aired: (aired.stores().ok()?, aired.moist_store().ok()?),
@@ -174,7 +174,7 @@ fn bank(plan: &Plan) -> Option<Bank> {
 }
 
 /// Everyone aboard at something.
-fn aboard(plan: &Plan, doing: Doing) -> Vec<Occupant> {
+fn aboard(plan: &Plan, doing: Activity) -> Vec<Occupant> {
     let count = |field| plan.number(Path::Cabin(field)).unwrap_or(0.0) as usize;
     let person = Occupant::Person { doing };
     let kg = plan.number(Path::Cabin(C::AnimalKg)).unwrap_or(0.0);

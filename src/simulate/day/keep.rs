@@ -2,10 +2,10 @@
 
 use super::{
     bank::Flow,
-    keeper::Stretch,
     piece::{Piece, Split},
     record::{Happening, Sink},
     run::Walk,
+    setpoint_monitor::Stretch,
     timeline::Slot,
     unit::cabin_air,
 };
@@ -84,7 +84,7 @@ impl<S: Sink> Walk<'_, S> {
             self.standing.is_refused = false;
             self.event(piece.from_h, Happening::ChargingResumed);
         }
-        let share = bank.store.held_share(flow.held);
+        let share = bank.store.soc(flow.held);
         // Or held by its volts while next to nothing goes in, as monitors tell it.
         let is_tapered = flow.is_held
             && share > FULL_AGAIN_BELOW

@@ -6,7 +6,7 @@ use super::{
     record::{DayPoint, Sink},
     run::{LEAST_H, Walk, start_cabin},
     scene::Scene,
-    state::{Standing, Steppers},
+    state::{SimState, Steppers},
     timeline::Slot,
 };
 
@@ -21,7 +21,7 @@ pub struct Legs {
 /// Where a leg ended.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Mark {
-    standing: Standing,
+    standing: SimState,
     /// Hours from the start.
     pub at_h: f64,
 }
@@ -52,7 +52,7 @@ impl Legs {
     pub fn start(&self) -> Option<Mark> {
         let cabin = start_cabin(&self.inputs)?;
         Some(Mark {
-            standing: Standing::new(&self.inputs, cabin, self.inputs.start_held),
+            standing: SimState::new(&self.inputs, cabin, self.inputs.start_held),
             at_h: 0.0,
         })
     }
@@ -95,7 +95,7 @@ impl Mark {
     /// Share of what the bank holds.
     #[must_use]
     pub fn share(&self, legs: &Legs) -> f64 {
-        legs.inputs.bank.store.held_share(self.standing.held)
+        legs.inputs.bank.store.soc(self.standing.held)
     }
     /// Whether the unit, or everything, is off until charge has come in.
     #[must_use]

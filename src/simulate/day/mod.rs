@@ -28,22 +28,22 @@
 
 mod attempt;
 mod bank;
+mod bus_loads;
 mod charging;
 mod closed;
 mod guess;
-mod hanging;
 mod inputs;
 mod keep;
-mod keeper;
 mod legs;
-mod offers;
 mod outdoors;
 mod piece;
 mod ready;
 mod record;
 mod run;
 mod scene;
+mod setpoint_monitor;
 mod sky;
+mod source_currents;
 mod state;
 mod stops;
 pub mod timeline;

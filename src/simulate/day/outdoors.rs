@@ -80,7 +80,7 @@ pub(super) struct SunShare {
     glass_by_wall: f64,
     shell_by_roof: f64,
     shell_by_wall: f64,
-    /// What the shell loses to the sky in the dark.
+    /// What the shell loses to the sky disconnected.
     pub dark_shell_w: f64,
 }
 

@@ -2,12 +2,12 @@
 
 use super::{
     bank::Flow,
-    hanging::Hanging,
+    bus_loads::BusLoads,
     inputs::{Fuelled, Inputs},
-    offers::Offers,
     outdoors::Air,
     record::{DayPoint, ModeAt},
-    state::Books,
+    source_currents::SourceCurrents,
+    state::EnergyBalance,
     timeline::Slot,
 };
 use crate::{
@@ -31,7 +31,7 @@ pub(super) struct Piece {
     pub rig: Option<usize>,
     pub is_dark: bool,
     pub step: Step,
-    pub hanging: Hanging,
+    pub hanging: BusLoads,
     pub sources: Sources,
     pub bank_c: f64,
     /// Nothing where no current carries it.
@@ -67,10 +67,10 @@ impl Sources {
     }
 
     /// All of it at bars of so many volts.
-    pub(super) fn offers(&self, bar_v: f64) -> Offers {
+    pub(super) fn offers(&self, bar_v: f64) -> SourceCurrents {
         let of = |charger: Charger| (charger.hold_v, charger.most_a_at(bar_v));
         let chargers = self.chargers.map(|one| one.map_or((0.0, 0.0), of));
-        Offers::new((self.hold_v, self.solar_a(bar_v)), chargers)
+        SourceCurrents::new((self.hold_v, self.solar_a(bar_v)), chargers)
     }
 
     pub(super) fn offered_a(&self, bar_v: f64) -> f64 {
@@ -163,7 +163,7 @@ impl Inputs {
     }
 }
 
-impl Books {
+impl EnergyBalance {
     pub(super) fn enter(&mut self, inputs: &Inputs, piece: &Piece, flow: &Flow, split: &Split) {
         let step_h = piece.to_h - piece.from_h;
         let energy = &mut self.energy;
@@ -177,7 +177,7 @@ impl Books {
         energy.from_store_ah += flow.store_a * step_h;
         self.heat.add(&piece.step.heat);
         self.water.add(&piece.step.water);
-        let share = inputs.bank.store.held_share(flow.held);
+        let share = inputs.bank.store.soc(flow.held);
         self.least_share = self.least_share.min(share);
         let Some(day) = self.day(piece.from_h) else {
             return;
@@ -246,7 +246,7 @@ impl Piece {
     ) -> DayPoint {
         DayPoint {
             hours_h: self.to_h,
-            charge_percent: 100.0 * inputs.bank.store.held_share(flow.held),
+            charge_percent: 100.0 * inputs.bank.store.soc(flow.held),
             terminal_v: flow.bar_v,
             bank_a: flow.bank_a,
             cabin_c: self.step.mean_air_c,

@@ -4,7 +4,7 @@ use super::{
     inputs::Inputs,
     record::{DayPoint, Happening, ModeAt, Outcome, Sink},
     scene::Scene,
-    state::{Books, How, Keep, Off, Standing, Steppers, settled, stepper},
+    state::{EnergyBalance, How, Keep, Off, SimState, Steppers, settled, stepper},
     timeline::Slot,
 };
 use crate::{physics::cabin::State, plan::Plan};
@@ -68,8 +68,8 @@ pub(super) struct Walk<'a, S: Sink> {
     pub(super) is_quick: bool,
     pub(super) sink: &'a mut S,
     pub(super) steppers: &'a Steppers,
-    pub(super) standing: Standing,
-    pub(super) books: Books,
+    pub(super) standing: SimState,
+    pub(super) books: EnergyBalance,
     pub(super) pressure_pa: f64,
 }
 
@@ -82,10 +82,10 @@ impl<'a, S: Sink> Walk<'a, S> {
         sink: &'a mut S,
     ) -> Option<Self> {
         let (cabin, held) = match how.start {
-            Some(start) => (start.cabin, inputs.bank.store.rested(start.held_share)),
+            Some(start) => (start.cabin, inputs.bank.store.rested(start.soc)),
             None => (start_cabin(inputs)?, inputs.start_held),
         };
-        let standing = Standing::new(inputs, cabin, held);
+        let standing = SimState::new(inputs, cabin, held);
         Some(Self::from(
             scene,
             inputs,
@@ -102,11 +102,11 @@ impl<'a, S: Sink> Walk<'a, S> {
         inputs: &'a Inputs,
         is_quick: bool,
         steppers: &'a Steppers,
-        standing: Standing,
+        standing: SimState,
         sink: &'a mut S,
     ) -> Self {
         let days = (scene.span_h / 24.0).ceil() as usize;
-        let share = inputs.bank.store.held_share(standing.held);
+        let share = inputs.bank.store.soc(standing.held);
         Self {
             scene,
             inputs,
@@ -114,7 +114,7 @@ impl<'a, S: Sink> Walk<'a, S> {
             sink,
             steppers,
             standing,
-            books: Books::new(days, scene.wanted_h, share),
+            books: EnergyBalance::new(days, scene.wanted_h, share),
             pressure_pa: scene.heavens.pressure_pa(),
         }
     }
@@ -151,7 +151,7 @@ impl<'a, S: Sink> Walk<'a, S> {
 
     /// What was stopped comes back once enough charge has come in.
     fn come_back(&mut self, at_h: f64) {
-        let share = self.inputs.bank.store.held_share(self.standing.held);
+        let share = self.inputs.bank.store.soc(self.standing.held);
         let is_over = |off: Option<Off>| off.is_some_and(|off| off.is_over(share, at_h));
         if is_over(self.standing.all_off) {
             self.standing.all_off = None;
@@ -194,8 +194,8 @@ impl<'a, S: Sink> Walk<'a, S> {
         let bank = &self.inputs.bank;
         let point = DayPoint {
             hours_h: at_h,
-            charge_percent: 100.0 * bank.store.held_share(self.standing.held),
-            terminal_v: bank.emf_v(self.standing.held),
+            charge_percent: 100.0 * bank.store.soc(self.standing.held),
+            terminal_v: bank.ocv_v(self.standing.held),
             cabin_c: self.standing.cabin.air_c,
             outdoor_c: air.outdoor_c,
             humidity_percent: self.humidity_percent(),

@@ -1,6 +1,6 @@
 //! What is worked out once for a plan, however often it is run.
 
-use super::sky::{COARSE_STEPS_PER_HOUR, Heavens, STEPS_PER_HOUR, Where};
+use super::sky::{COARSE_STEPS_PER_HOUR, STEPS_PER_HOUR, SolarTable, Where};
 use crate::{
     physics::weather::{
         date::{Date, Moment},
@@ -13,7 +13,7 @@ use crate::{
 /// Place, date and the sun over the days.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Scene {
-    pub(super) heavens: Heavens,
+    pub(super) heavens: SolarTable,
     /// The plan's high when the scene was made; imported hours shift with it.
     pub(super) high_c: f64,
     site: Site,
@@ -59,7 +59,7 @@ impl Scene {
         let start_h = f64::from(plan.night.start_clock_min % (24 * 60)) / 60.0;
         let span_h = 24.0 * days;
         let imported = &plan.day.imported;
-        let heavens = Heavens::new(&Where {
+        let heavens = SolarTable::new(&Where {
             site,
             date,
             utc_offset_h,

@@ -1,7 +1,7 @@
 //! Sun and weather over the days, step by step.
 //!
 //! Where the sun stands depends on place and date alone and is worked out once
-//! ([`Heavens`]); how strongly it shines and how warm the air is depends on
+//! ([`SolarTable`]); how strongly it shines and how warm the air is depends on
 //! figures that have a spread and is worked out for each run ([`Air`]).
 
 use super::outdoors::{Air, SunShare, Weather};
@@ -47,7 +47,7 @@ struct Hours {
 
 /// Everything above that no figure changes.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Heavens {
+pub struct SolarTable {
     site: Site,
     rows: Vec<SunRow>,
     steps_per_hour: usize,
@@ -79,7 +79,7 @@ pub struct Where<'a> {
     pub imported: Option<&'a Imported>,
 }
 
-impl Heavens {
+impl SolarTable {
     /// The sun over a span; nothing where the date or place is out of range.
     pub fn new(at: &Where) -> Option<Self> {
         let midnight = Moment::from_local(at.date, 0.0, at.utc_offset_h).ok()?;

@@ -3,8 +3,8 @@
 use super::{
     bank::{Bank, Lasting},
     inputs::Inputs,
-    keeper::Keeper,
     record::{COLDEST_C, DaySum, EnergySum, Happening, Outcome},
+    setpoint_monitor::SetpointMonitor,
 };
 use crate::{
     physics::battery::Held,
@@ -32,13 +32,13 @@ pub struct Start {
     /// Hours after the plan's start.
     pub at_h: f64,
     /// Share of what the bank holds; lead-acid is taken as rested.
-    pub held_share: f64,
+    pub soc: f64,
     pub cabin: State,
 }
 
 /// The moving parts of a run.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Standing {
+pub(super) struct SimState {
     pub cabin: State,
     pub held: Held,
     /// Everything is off.
@@ -55,7 +55,7 @@ pub(super) struct Standing {
     pub rig: Option<usize>,
     /// Share of the mode's cooling that was lately asked for.
     pub load: f64,
-    pub keeper: Keeper,
+    pub keeper: SetpointMonitor,
 }
 
 /// How far back a unit's load is looked at.
@@ -93,7 +93,7 @@ impl Off {
     }
 }
 
-impl Standing {
+impl SimState {
     pub(super) fn new(inputs: &Inputs, cabin: State, held: Held) -> Self {
         Self {
             cabin,
@@ -111,7 +111,7 @@ impl Standing {
             is_full: false,
             rig: None,
             load: 1.0,
-            keeper: Keeper::new(inputs.set_c, inputs.band_k),
+            keeper: SetpointMonitor::new(inputs.set_c, inputs.band_k),
         }
     }
 
@@ -125,7 +125,7 @@ impl Standing {
     /// The bank after a stretch, whatever is off with it.
     pub(super) fn holds(&mut self, held: Held, bank: &Bank) {
         self.held = held;
-        let share = bank.store.held_share(held);
+        let share = bank.store.soc(held);
         for off in [&mut self.all_off, &mut self.unit_off]
             .into_iter()
             .flatten()
@@ -136,7 +136,7 @@ impl Standing {
 }
 
 /// Sums of a run.
-pub(super) struct Books {
+pub(super) struct EnergyBalance {
     pub energy: EnergySum,
     pub heat: HeatBook,
     pub water: WaterBook,
@@ -148,7 +148,7 @@ pub(super) struct Books {
     pub wanted_h: f64,
 }
 
-impl Books {
+impl EnergyBalance {
     pub(super) fn new(days: usize, wanted_h: f64, share: f64) -> Self {
         Self {
             energy: EnergySum::default(),
@@ -176,7 +176,7 @@ impl Books {
         }
     }
 
-    pub(super) fn finish(mut self, inputs: &Inputs, standing: &Standing) -> Outcome {
+    pub(super) fn finish(mut self, inputs: &Inputs, standing: &SimState) -> Outcome {
         self.energy.close();
         Outcome {
             empty: self.empty,
@@ -190,7 +190,7 @@ impl Books {
             days: self.days,
             energy: self.energy,
             heat: super::record::HeatSum::of(&self.heat, &self.water),
-            end_share: inputs.bank.store.held_share(standing.held),
+            end_share: inputs.bank.store.soc(standing.held),
             end_cabin: standing.cabin,
         }
     }

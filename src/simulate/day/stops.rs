@@ -18,7 +18,7 @@
 //! volts never draws the current that would trip a BMS.
 
 use super::{
-    bank::{Flow, Hanging},
+    bank::{BusLoads, Flow},
     piece::Piece,
     record::{Happening, Sink},
     run::{LEAST_H, Walk},
@@ -64,12 +64,12 @@ impl<S: Sink> Walk<'_, S> {
     }
 
     /// The levels of bank and unit with so much held.
-    fn stop_at(&self, rig: Option<usize>, hanging: &Hanging, flow: &Flow) -> Option<Stop> {
+    fn stop_at(&self, rig: Option<usize>, hanging: &BusLoads, flow: &Flow) -> Option<Stop> {
         let of_bank = self.inputs.bank.stop_at(flow.held, hanging, flow.source_a);
         of_bank.or_else(|| self.unit_stop(rig?, hanging, flow))
     }
 
-    fn unit_stop(&self, rig: usize, hanging: &Hanging, flow: &Flow) -> Option<Stop> {
+    fn unit_stop(&self, rig: usize, hanging: &BusLoads, flow: &Flow) -> Option<Stop> {
         let stop = self.inputs.rigs[rig].far_end?;
         let (Stop::UnitCutOff { cutoff_v } | Stop::InverterCutOff { cutoff_v }) = stop else {
             return None;
@@ -116,7 +116,7 @@ impl<S: Sink> Walk<'_, S> {
         let at_h = piece.from_h;
         let off = Some(Off {
             since_h: at_h,
-            least_share: self.inputs.bank.store.held_share(self.standing.held),
+            least_share: self.inputs.bank.store.soc(self.standing.held),
         });
         let (end, starting) = self.first_met(piece, found);
         let was_running = std::mem::take(&mut self.standing.is_running);

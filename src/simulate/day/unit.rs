@@ -24,7 +24,7 @@ const AIRFLOW_KG_M3: f64 = 1.15;
 
 /// A mode, assembled.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Rig {
+pub struct UnitModel {
     pub unit: usize,
     pub mode: usize,
     air: air::Unit,
@@ -44,13 +44,13 @@ pub struct Rig {
 
 /// What a rig does under given air.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Doing {
+pub struct OperatingPoint {
     /// On the bank while on.
     pub on: Branch,
     pub cooling: Cooling,
 }
 
-impl Rig {
+impl UnitModel {
     /// A mode of a unit on the plan's first bank.
     #[must_use]
     pub fn new(plan: &Plan, unit: usize, mode: usize, pressure_pa: f64) -> Option<Self> {
@@ -124,7 +124,7 @@ impl Rig {
     /// Air outside what the curves or the coil answer is taken at their edge.
     /// `load` is the share of its cooling that was lately asked for.
     #[must_use]
-    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64, load: f64) -> Doing {
+    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64, load: f64) -> OperatingPoint {
         let intake_c = (outdoor_c + self.intake_rise_k).min(70.0);
         let at = self.air.at(entering.wet_bulb(), celsius(intake_c));
         let (capacity_w, power_ratio) = at.map_or((in_watts(self.air.capacity), 1.0), |here| {
@@ -133,7 +133,7 @@ impl Rig {
                 in_watts(here.power) / in_watts(self.air.power),
             )
         });
-        Doing {
+        OperatingPoint {
             on: self.on(power_ratio),
             cooling: self.split(entering, capacity_w).times(self.kept_at(load)),
         }

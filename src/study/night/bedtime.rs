@@ -3,7 +3,7 @@
 
 use super::{
     switching::Modes,
-    trial::{Chances, Ground, Tally, nights_of},
+    trial::{Chances, SearchScenario, Tally, nights_of},
 };
 use crate::{
     plan::Plan,
@@ -60,7 +60,7 @@ const APART_MIN: u32 = 15;
 /// one, where a stronger mode that cools the cabin in time rests for longer.)
 #[derive(Clone, Debug)]
 pub struct Bedtime {
-    ground: Ground,
+    ground: SearchScenario,
     draws: Draws,
     modes: Modes,
     from: usize,
@@ -90,7 +90,7 @@ impl Bedtime {
     /// before the wanted hour.
     #[must_use]
     pub fn new(plan: &Plan) -> Option<Self> {
-        let ground = Ground::night(plan)?;
+        let ground = SearchScenario::night(plan)?;
         let modes = Modes::of(plan);
         // The cast saturates; a switch lies within a day, and recurs daily.
         let wanted_min = (60.0 * ground.scene.wanted_h).min(24.0 * 60.0) as u32;

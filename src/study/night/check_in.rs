@@ -6,7 +6,7 @@ use super::{
     fit::{Fit, Fitting, LEAST_READINGS},
     readings::{Anchor, Reading},
     switching::Modes,
-    trial::{Chances, Ground, Tally},
+    trial::{Chances, SearchScenario, Tally},
 };
 use crate::{
     plan::Plan,
@@ -86,7 +86,7 @@ const LEAST_DROP: f64 = 0.02;
 /// follows is by the plan so fitted.
 #[derive(Clone, Debug)]
 pub struct CheckInWork {
-    ground: Ground,
+    ground: SearchScenario,
     goal_h: f64,
     readings: Vec<Reading>,
     last: Reading,
@@ -130,7 +130,7 @@ impl CheckInWork {
         let days = (((last.at_h - wanted_h) / 24.0).floor() + 1.0).max(0.0);
         let goal_h = wanted_h + 24.0 * days;
         // Whole days that hold the goal; the cast saturates.
-        let ground = Ground::days(plan, (goal_h / 24.0).ceil().min(7.0) as u32)?;
+        let ground = SearchScenario::days(plan, (goal_h / 24.0).ceil().min(7.0) as u32)?;
         let goal_h = goal_h.min(ground.scene.span_h);
         if last.at_h >= ground.scene.span_h {
             return None;
@@ -224,7 +224,7 @@ impl CheckInWork {
         Some(CheckInAnswer {
             at_h: self.last.at_h,
             readings_count: self.readings.len() as u32,
-            charge_percent: 100.0 * anchor.start.held_share,
+            charge_percent: 100.0 * anchor.start.soc,
             cabin_c: anchor.start.cabin.air_c,
             expected_charge_percent: 100.0 * first.expected_share,
             expected_cabin_c: first.expected_c,
@@ -321,8 +321,8 @@ impl Tail {
             sd.unwrap_or(0.0) * self.draws.deviate(run_number, place_of(name))
         };
         let share_sd = last.share.map(|known| known.sd);
-        start.held_share += spread("check_in.charge_percent", share_sd);
-        start.held_share = start.held_share.clamp(0.0, 1.0);
+        start.soc += spread("check_in.charge_percent", share_sd);
+        start.soc = start.soc.clamp(0.0, 1.0);
         start.cabin.air_c += spread("check_in.cabin_c", last.cabin_c.map(|known| known.sd));
         let how = How {
             is_quick: true,

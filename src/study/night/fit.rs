@@ -8,7 +8,7 @@
 
 use super::{
     readings::{Anchor, Reading},
-    trial::Ground,
+    trial::SearchScenario,
 };
 use crate::{
     plan::{
@@ -87,7 +87,7 @@ const LEAST_SD: f64 = 1e-4;
 /// A fit on its way.
 #[derive(Clone, Debug)]
 pub(super) struct Fitting {
-    ground: Ground,
+    ground: SearchScenario,
     plan: Plan,
     readings: Vec<Reading>,
     first: Start,
@@ -99,7 +99,7 @@ pub(super) struct Fitting {
 
 impl Fitting {
     /// Ready to fit; nothing with fewer than three readings.
-    pub(super) fn new(ground: &Ground, plan: &Plan, readings: &[Reading]) -> Option<Self> {
+    pub(super) fn new(ground: &SearchScenario, plan: &Plan, readings: &[Reading]) -> Option<Self> {
         if readings.len() < LEAST_READINGS {
             return None;
         }
@@ -108,7 +108,7 @@ impl Fitting {
         let before = [loss_sd(plan), draw_sd(plan), usable_sd(plan)].map(|sd| sd.max(LEAST_SD));
         // Where the first reading says nothing, the run does, roughly.
         let share = readings[0].share.unwrap_or(Known {
-            value: first.held_share,
+            value: first.soc,
             sd: 0.05,
         });
         let cabin_c = readings[0].cabin_c.unwrap_or(Known {
@@ -216,7 +216,7 @@ impl Fit {
 /// What the model reads where readings were taken: charges, then cabins, of all
 /// but the first.
 fn values(
-    ground: &Ground,
+    ground: &SearchScenario,
     plan: &Plan,
     readings: &[Reading],
     first: &Start,
@@ -227,7 +227,7 @@ fn values(
     };
     let inputs = Inputs::new(&ground.scene, &scaled(plan, [loss, draw, usable]))?;
     let mut start = *first;
-    start.held_share = share.clamp(0.0, 1.0);
+    start.soc = share.clamp(0.0, 1.0);
     start.cabin.air_c = cabin_c;
     let how = How {
         is_quick: true,

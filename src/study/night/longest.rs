@@ -8,7 +8,7 @@
 //! [`NEAR`] count as alike, and no more than [`MOST_LABELS`] are kept: so it is
 //! the best of those plans up to what such a difference is worth.
 
-use super::{switching::Modes, trial::Ground};
+use super::{switching::Modes, trial::SearchScenario};
 use crate::{
     plan::{ModeRow, Plan},
     simulate::day::{Inputs, Legs, Mark, ModeAt},
@@ -148,7 +148,7 @@ impl Longest {
     pub fn new(plan: &Plan) -> Option<Self> {
         let mut a_day = plan.clone();
         a_day.day.days_count = Some(1);
-        let ground = Ground::days(&a_day, 1)?;
+        let ground = SearchScenario::days(&a_day, 1)?;
         let modes = Modes::of(plan);
         let strongest = modes.strongest_between(0, 24 * 60)?;
         let unit = modes.list[strongest].0;

@@ -18,4 +18,4 @@ pub use check_in::{Advice, CheckInAnswer, CheckInWork, Onward, check_in};
 pub use fit::{Fit, FittedFactor};
 pub use longest::{CoolPlan, Longest, LongestNight, ModeFrom, longest_night};
 pub use rank::{MoreHours, RankedChange, Ranker, Worth, more_hours};
-pub use trial::{Chances, Ground};
+pub use trial::{Chances, SearchScenario};

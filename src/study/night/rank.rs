@@ -2,7 +2,7 @@
 
 use super::{
     change::Change,
-    trial::{Chances, Ground, Tally, nights_of},
+    trial::{Chances, SearchScenario, Tally, nights_of},
 };
 use crate::{
     plan::Plan,
@@ -89,8 +89,8 @@ const SAME_WH: f64 = 20.0;
 #[derive(Clone, Debug)]
 pub struct Ranker {
     plan: Plan,
-    days: Ground,
-    night: Ground,
+    days: SearchScenario,
+    night: SearchScenario,
     tried: Vec<Tried>,
     /// Slices done, of one run or a few nights each.
     done: u32,
@@ -122,8 +122,8 @@ impl Ranker {
             }
         });
         Some(Self {
-            days: Ground::days(plan, LEAST_DAYS)?,
-            night: Ground::night(plan)?,
+            days: SearchScenario::days(plan, LEAST_DAYS)?,
+            night: SearchScenario::night(plan)?,
             tried: tried.collect(),
             plan: plan.clone(),
             done: 0,

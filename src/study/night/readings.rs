@@ -1,6 +1,6 @@
 //! What was read in the night: when, and the day put right by it.
 
-use super::trial::Ground;
+use super::trial::SearchScenario;
 use crate::{
     plan::{Plan, day::CheckInField as I, path::Path},
     simulate::day::{How, Inputs, Start, run},
@@ -76,7 +76,11 @@ impl Anchor {
     /// came to. The shell's heat and the damp are known from nowhere but the run.
     ///
     /// Nothing where the cabin is beyond answering, or there is no reading.
-    pub(super) fn of(ground: &Ground, inputs: &Inputs, readings: &[Reading]) -> Option<Self> {
+    pub(super) fn of(
+        ground: &SearchScenario,
+        inputs: &Inputs,
+        readings: &[Reading],
+    ) -> Option<Self> {
         let mut anchor: Option<Self> = None;
         let mut before: Option<Reading> = None;
         for reading in readings {
@@ -87,15 +91,15 @@ impl Anchor {
                 ..How::default()
             };
             let run = run(&ground.scene, inputs, &how, &mut ())?;
-            let from_share = anchor.map_or(inputs.start_share(), |it| it.start.held_share);
+            let from_share = anchor.map_or(inputs.start_share(), |it| it.start.soc);
             let mut cabin = run.end_cabin;
             cabin.air_c = reading.cabin_c.map_or(cabin.air_c, |known| known.value);
-            let held_share = reading.share.map_or(run.end_share, |known| known.value);
+            let soc = reading.share.map_or(run.end_share, |known| known.value);
             let known_before = before.is_none_or(|before| before.share.is_some());
             anchor = Some(Self {
                 start: Start {
                     at_h: reading.at_h,
-                    held_share,
+                    soc,
                     cabin,
                 },
                 expected_share: run.end_share,

@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 
 /// Days under which plans are tried, in the longer steps of searches.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Ground {
+pub struct SearchScenario {
     pub scene: Scene,
     /// Runs go no further.
     pub until_h: f64,
@@ -17,7 +17,7 @@ pub struct Ground {
     pub ends_when_empty: bool,
 }
 
-impl Ground {
+impl SearchScenario {
     /// As many days as the plan covers, and no fewer than `least`. Nothing where
     /// the plan cannot be run.
     #[must_use]
@@ -112,7 +112,12 @@ impl Tally {
     }
 
     /// Runs of drawn nights from one number on.
-    pub(super) fn draw(&mut self, ground: &Ground, draws: &Draws, runs: std::ops::Range<u32>) {
+    pub(super) fn draw(
+        &mut self,
+        ground: &SearchScenario,
+        draws: &Draws,
+        runs: std::ops::Range<u32>,
+    ) {
         for run_number in runs {
             let outcome = ground.outcome(&draws.plan(run_number));
             self.add(outcome.as_ref(), ground.scene.wanted_h);

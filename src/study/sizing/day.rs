@@ -16,7 +16,7 @@ use crate::{
     range::{self, Range},
     search::{Edge, edge},
     simulate::day::{How, Inputs, Scene, run},
-    study::night::Ground,
+    study::night::SearchScenario,
 };
 use serde::{Deserialize, Serialize};
 
@@ -136,7 +136,7 @@ pub fn size_day(plan: &Plan, unknown: DayUnknown) -> Option<DaySizing> {
     if unknown == DayUnknown::ChargerA && plan.supply.chargers.is_empty() {
         return None;
     }
-    let mut ground = Ground::days(plan, 1)?;
+    let mut ground = SearchScenario::days(plan, 1)?;
     // A wanted hour beyond the first day has made the days as many as it takes.
     let scene = &ground.scene;
     let goal_h = (scene.span_h - 24.0 * (scene.wanted_h / 24.0).ceil()) + scene.wanted_h;

@@ -4,7 +4,7 @@
 //! spread of one's own on any number.
 
 use crate::plan::{
-    Figure, Origin,
+    Figure, Provenance,
     cabin::CabinField as C,
     cooling::CoolingField as K,
     day::{CheckInField as I, DayField as D},
@@ -24,11 +24,11 @@ enum Usual {
     None,
 }
 
-fn of(widths: Widths, from: Origin) -> f64 {
+fn of(widths: Widths, from: Provenance) -> f64 {
     match from {
-        Origin::Label => widths.0,
-        Origin::Measured => widths.1,
-        Origin::Guess => widths.2,
+        Provenance::Label => widths.0,
+        Provenance::Measured => widths.1,
+        Provenance::Guess => widths.2,
     }
 }
 
@@ -46,7 +46,7 @@ pub fn half_width(path: Path, figure: Figure) -> f64 {
 }
 
 /// The usual spread as a share of the value, where it is one.
-pub(super) fn usual_percent(path: Path, from: Origin) -> f64 {
+pub(super) fn usual_percent(path: Path, from: Provenance) -> f64 {
     match usual(path) {
         Usual::Share(widths) => of(widths, from),
         Usual::Units(_) | Usual::None => 0.0,
@@ -86,7 +86,7 @@ fn bank(field: B) -> Usual {
         B::StartChargePercent => (3.0, 2.0, 3.0),
         B::BatteryResistanceMohm => (30.0, 15.0, 50.0),
         B::PeukertExponent => (4.0, 2.0, 5.0),
-        B::AlwaysOnW => (30.0, 10.0, 80.0),
+        B::ParasiticW => (30.0, 10.0, 80.0),
         B::CutoffV => (2.0, 1.0, 3.0),
         _ => return Usual::None,
     })

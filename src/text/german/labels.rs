@@ -68,7 +68,7 @@ const fn of_bank(field: B) -> &'static str {
         B::BatteryCurrentLimitA => "Dauerstrom einer Batterie",
         B::BatteryResistanceMohm => "Widerstand einer Batterie",
         B::PeukertExponent => "Peukert-Exponent",
-        B::AlwaysOnW => "Batterieelektronik und Anzeige",
+        B::ParasiticW => "Batterieelektronik und Anzeige",
         B::MeasuredAh => "Gemessene Ladung, ganze Bank",
         B::MeasuredWh => "Gemessene Energie, ganze Bank",
         B::MeasuredLoadW => "Last bei dieser Messung",

@@ -1,7 +1,7 @@
 //! The reader's page in German.
 //!
 //! Plural by CLDR's rule for German: *one* for a 1 written without decimals,
-//! *other* for all else, nought and fractions with them. Numbers as CLDR has them
+//! *other* for all else, zero and fractions with them. Numbers as CLDR has them
 //! for German: comma, and points between thousands. Signs of units are the same
 //! in every language.
 

@@ -4,7 +4,7 @@ use super::{Drawing, Text, Titles};
 use crate::{
     answer::{RefillAnswer, refill::FillPoint},
     plan::Plan,
-    text::carry::refill as say,
+    text::wiring::refill as say,
     view::chart::{
         frame::{XKind, YRange},
         series::{Sample, Series},

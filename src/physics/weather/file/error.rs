@@ -32,8 +32,8 @@ pub enum Field {
 impl Field {
     /// Accepted range, in the field's unit.
     ///
-    /// Irradiance may read a little below nought, as meters do at night; it is
-    /// then taken as nought.
+    /// Irradiance may read a little below zero, as meters do at night; it is
+    /// then taken as zero.
     #[must_use]
     pub fn range(self) -> (f64, f64) {
         match self {

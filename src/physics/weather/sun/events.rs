@@ -85,7 +85,7 @@ pub fn daylight(site: &Site, near_noon: Moment, horizon: Horizon) -> Daylight {
     }
 }
 
-/// The transit nearest to a moment: the hour angle is driven to nought.
+/// The transit nearest to a moment: the hour angle is driven to zero.
 fn nearest_transit(site: &Site, near: Moment) -> Moment {
     // The hour angle gains 15 degrees an hour but for the sundial's drift of
     // 30 s a day, so each pass leaves a 3,000th of the error.
@@ -94,7 +94,7 @@ fn nearest_transit(site: &Site, near: Moment) -> Moment {
     })
 }
 
-/// Where the height passes nought between a dark and a light moment, in either
+/// Where the height passes zero between a dark and a light moment, in either
 /// order: 32 halvings of 12 h leave ten microseconds.
 fn crossing(dark: Moment, light: Moment, height: impl Fn(Moment) -> f64) -> Moment {
     let (mut dark, mut light) = (dark, light);

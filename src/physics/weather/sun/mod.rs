@@ -67,7 +67,7 @@ pub fn position(site: &Site, at: Moment) -> SunPosition {
 /// declination and hour angle seen from a latitude; all degrees.
 ///
 /// By components east, north and up, so that neither zenith nor pole divides
-/// by nought. Source: Meeus, equations 13.5 and 13.6.
+/// by zero. Source: Meeus, equations 13.5 and 13.6.
 #[must_use]
 pub fn horizon_angles(latitude_deg: f64, declination_deg: f64, hour_angle_deg: f64) -> (f64, f64) {
     let (sin_lat, cos_lat) = latitude_deg.to_radians().sin_cos();
@@ -82,7 +82,7 @@ pub fn horizon_angles(latitude_deg: f64, declination_deg: f64, hour_angle_deg: f
 
 /// How far the air lifts the sun, degrees, at a true elevation.
 ///
-/// Nought below -0.83 degrees, where the sun's upper edge is out of sight.
+/// Zero below -0.83 degrees, where the sun's upper edge is out of sight.
 ///
 /// Source: Saemundsson's formula as used in Reda and Andreas, NREL/TP-560-34302
 /// (2008), equation 42.

@@ -1,13 +1,13 @@
 //! What hangs on the bars.
 
 use crate::{
-    physics::battery::Warmth,
-    physics::circuit::{Branch, Point, Taker, settle},
+    physics::battery::TemperatureEffects,
+    physics::circuit::{Branch, Load, Point, settle},
 };
 
 /// What hangs on the bars over a step.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Hanging {
+pub struct BusLoads {
     /// Bus loads, and the unit on and in its off-time.
     pub bus: Branch,
     pub on: Branch,
@@ -15,15 +15,15 @@ pub struct Hanging {
     /// Share of the step that the unit is on.
     pub share: f64,
     /// How warm the bank is that it hangs on.
-    pub warmth: Warmth,
+    pub warmth: TemperatureEffects,
 }
 
-impl Hanging {
+impl BusLoads {
     /// Amps of the loads at a voltage, both states by their share.
-    pub(super) fn settle(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<[Point; 2]> {
+    pub(super) fn settle(&self, ocv_v: f64, ohm: f64, source_a: f64) -> Option<[Point; 2]> {
         let source = Branch::current(-source_a, 0.0);
-        let on = || settle(emf_v, ohm, &[self.bus, self.on, source]);
-        let off = || settle(emf_v, ohm, &[self.bus, self.off, source]);
+        let on = || settle(ocv_v, ohm, &[self.bus, self.on, source]);
+        let off = || settle(ocv_v, ohm, &[self.bus, self.off, source]);
         Some(if self.share <= 0.0 {
             let off = off()?;
             [off, off]
@@ -38,8 +38,8 @@ impl Hanging {
     /// Both states of the unit made one of their mean: what their difference
     /// loses in resistance is left out, a thousandth.
     pub(super) fn blended(&self) -> Self {
-        use Taker::Power;
-        match (self.on.taker, self.off.taker) {
+        use Load::Power;
+        match (self.on.load, self.off.load) {
             (Power { w: on_w }, Power { w: off_w }) => Self {
                 on: Branch::power(self.share * on_w + (1.0 - self.share) * off_w, self.on.ohm),
                 share: 1.0,
@@ -59,10 +59,10 @@ impl Hanging {
     }
 
     /// The operating point of the heavier state.
-    pub(super) fn heavier(&self, emf_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
+    pub(super) fn heavier(&self, ocv_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
         let unit = if self.share > 0.0 { self.on } else { self.off };
         settle(
-            emf_v,
+            ocv_v,
             ohm,
             &[self.bus, unit, Branch::current(-source_a, 0.0)],
         )
@@ -80,7 +80,7 @@ impl Hanging {
             on: nothing,
             off: nothing,
             share: 0.0,
-            warmth: Warmth::NONE,
+            warmth: TemperatureEffects::NONE,
         }
     }
 }
@@ -88,11 +88,11 @@ impl Hanging {
 impl Branch {
     /// The same, taking a share of what it takes.
     pub(super) fn times(self, share: f64) -> Self {
-        let taker = match self.taker {
-            Taker::Power { w } => Taker::Power { w: w * share },
-            Taker::Current { a } => Taker::Current { a: a * share },
-            Taker::Resistor { ohm } => Taker::Resistor { ohm: ohm / share },
+        let load = match self.load {
+            Load::Power { w } => Load::Power { w: w * share },
+            Load::Current { a } => Load::Current { a: a * share },
+            Load::Resistor { ohm } => Load::Resistor { ohm: ohm / share },
         };
-        Self { taker, ..self }
+        Self { load, ..self }
     }
 }

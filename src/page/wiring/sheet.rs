@@ -2,17 +2,17 @@
 
 use super::{Answered, OfAnswer, Table, cautions};
 use crate::{
-    answer::wiring::{LegAnswer, WiringAnswer},
+    answer::wiring::{CircuitAnswer, WiringAnswer},
     page::{
         browser::{document, window},
         kit::Press,
     },
     plan::Plan,
-    text::carry::{self as say, words},
+    text::wiring::{self as say, words},
 };
 use leptos::{html, prelude::*};
 
-/// On the page's body only while the sheet prints: style/carry.css then leaves
+/// On the page's body only while the sheet prints: style/wiring.css then leaves
 /// nothing else on the paper.
 const PRINTING: &str = "for-electrician";
 
@@ -53,7 +53,11 @@ fn items(texts: impl IntoIterator<Item = String>) -> impl IntoView {
 fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let title = plan.title.trim().to_owned();
     let named = (!title.is_empty()).then(|| view! { <p>{title}</p> });
-    let legs = answer.legs.iter().map(|leg| leg_row(plan, leg)).collect();
+    let circuits = answer
+        .circuits
+        .iter()
+        .map(|circuit| circuit_row(plan, circuit))
+        .collect();
     let batteries = answer.bank.as_ref().map(|bank| {
         let lines = [
             Some(say::batteries_line(bank)),
@@ -73,7 +77,7 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
             {system.collect_view()}
             <p class="method">{words::SHEET_METHOD}</p>
             <p class="said-first">{say::headline(answer)}</p>
-            <Table class="sheet-legs" heads=words::SHEET_HEADS.into() rows=legs />
+            <Table class="sheet-circuits" heads=words::SHEET_HEADS.into() rows=circuits />
             <h2>{words::SHEET_BATTERIES}</h2>
             {batteries}
             {panels}
@@ -87,15 +91,15 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     .into_any()
 }
 
-fn leg_row(plan: &Plan, leg: &LegAnswer) -> Vec<String> {
-    let have = leg.have.as_ref();
+fn circuit_row(plan: &Plan, circuit: &CircuitAnswer) -> Vec<String> {
+    let have = circuit.have.as_ref();
     vec![
-        say::leg_on_paper(plan, leg),
-        say::amps_on_paper(leg),
+        say::circuit_on_paper(plan, circuit),
+        say::amps_on_paper(circuit),
         have.map_or_else(|| words::NOT_SAID.into(), |have| say::size_text(&have.size)),
-        say::both_sizes(&leg.needed),
-        say::decided_on_paper(leg),
-        say::drop_on_paper(leg),
-        say::fuse_on_paper(leg),
+        say::both_sizes(&circuit.needed),
+        say::decided_on_paper(circuit),
+        say::drop_on_paper(circuit),
+        say::fuse_on_paper(circuit),
     ]
 }

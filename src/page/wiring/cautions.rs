@@ -6,13 +6,13 @@ use crate::{
     plan::Plan,
     text::{
         self,
-        carry::{self as say, words},
+        wiring::{self as say, words},
     },
 };
 use leptos::prelude::*;
 
 #[component]
-pub fn CarryCautions(answer: Answered) -> impl IntoView {
+pub fn WiringCautions(answer: Answered) -> impl IntoView {
     view! {
         <div>
             <h3>{words::CAUTIONS}</h3>
@@ -42,7 +42,7 @@ pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let of_plan =
         of_plan.map(|caution| one(text::caution(plan, caution), text::caution_source(caution)));
     view! {
-        <ul class="cautions carry-cautions">
+        <ul class="cautions wiring-cautions">
             {of_numbers.collect_view()}
             {of_plan.collect_view()}
         </ul>

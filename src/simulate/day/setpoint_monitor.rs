@@ -11,7 +11,7 @@ const PULL_DOWN_H: f64 = 2.0;
 
 /// Watches the air while a mode is planned.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Keeper {
+pub struct SetpointMonitor {
     top_c: f64,
     state: Keeping,
 }
@@ -34,7 +34,7 @@ pub struct Stretch {
     pub air_c: (f64, f64),
 }
 
-impl Keeper {
+impl SetpointMonitor {
     /// For a set point with a band of this whole width.
     #[must_use]
     pub fn new(set_c: f64, band_k: f64) -> Self {

@@ -1,8 +1,8 @@
 //! Short words of the fourth question.
 
 pub const NO_ANSWER: &str = "No answer yet: mend the fields that are marked.";
-pub const LEGS: &str = "Cable by cable";
-pub const LEGS_HINT: &str = "Each opens to the rule that decided, and its source. Sizes are the smallest of either system that pass every rule.";
+pub const CIRCUITS: &str = "Cable by cable";
+pub const CIRCUITS_HINT: &str = "Each opens to the rule that decided, and its source. Sizes are the smallest of either system that pass every rule.";
 pub const RULE: &str = "Rule";
 pub const SMALLEST: [&str; 2] = ["AWG", "mm²"];
 pub const YOURS: &str = "Yours";

@@ -17,7 +17,7 @@ use crate::{
     },
     plan::finding::Severity,
     plan::{Path, Plan, supply::SupplyField as S},
-    text::carry::refill as say,
+    text::wiring::refill as say,
     view::drawing::{Drawing, RefillChart},
 };
 use leptos::prelude::*;

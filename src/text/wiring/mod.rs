@@ -1,9 +1,9 @@
 //! Sentences of the fourth question: can the wiring carry it?
 
 mod batteries;
+mod circuit;
 mod fuse;
 mod labels;
-mod leg;
 mod notes;
 mod paper;
 pub mod refill;
@@ -14,17 +14,20 @@ pub use batteries::{
     batteries_line, burden_row, solar_lines, start_line, string_fuse_line, take_off_line,
     verdict_name,
 };
+pub use circuit::{
+    ampacity_text, asked_by, circuit_note, deciding, drop_text, remedies_text, rule_name,
+    rule_source,
+};
 pub use fuse::{
     fault_text, fitted_text, fuse_text, kind_text, marine_text, place_text, source_text,
     start_above_text,
 };
-pub use labels::{fuse_kind_name, hint, label, leg_name, place_name, strands_name, take_off_name};
-pub use leg::{
-    ampacity_text, asked_by, deciding, drop_text, leg_note, remedies_text, rule_name, rule_source,
+pub use labels::{
+    circuit_name, fuse_kind_name, hint, label, place_name, strands_name, take_off_name,
 };
 pub use notes::note;
 pub use paper::{
-    amps_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper, leg_on_paper, system_on_paper,
-    taken_for,
+    amps_on_paper, circuit_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper,
+    system_on_paper, taken_for,
 };
-pub use said::{amps, both_sizes, headline, leg_line, open_name, open_names, size_text};
+pub use said::{amps, both_sizes, circuit_line, headline, open_name, open_names, size_text};

@@ -4,7 +4,7 @@ use super::{Answered, OfAnswer, Table, lines};
 use crate::{
     answer::wiring::{BankLimits, Burden, WiringAnswer},
     plan::Plan,
-    text::carry::{self as say, words},
+    text::wiring::{self as say, words},
 };
 use leptos::prelude::*;
 

@@ -7,14 +7,14 @@ use till_morning::{
     plan::{Figure, Path, Plan, Unknown},
     range::Unit,
     study::sizing::Found,
-    text::{self, carry, number::with_unit},
+    text::{self, number::with_unit, wiring as say},
 };
 
 #[test]
 fn the_sheet_names_bank_volts_chemistry_and_feed() {
     let mut plan = van();
     plan.banks[0].parallel_count = 2;
-    let lines = |plan: &Plan| carry::system_on_paper(plan, &wiring(plan).unwrap()).join(" ");
+    let lines = |plan: &Plan| say::system_on_paper(plan, &wiring(plan).unwrap()).join(" ");
     let said = lines(&plan).replace('\u{202f}', " ");
     for part in [
         "LFP (lithium iron phosphate)",
@@ -37,14 +37,14 @@ fn the_sheet_names_bank_volts_chemistry_and_feed() {
 #[test]
 fn the_sheet_marks_what_is_assumed() {
     let mut plan = van();
-    assert!(!carry::leg_on_paper(&plan, &unit(&plan)).contains("assumed"));
-    let taken = |plan: &Plan| carry::taken_for(plan, &wiring(plan).unwrap());
+    assert!(!say::circuit_on_paper(&plan, &unit(&plan)).contains("assumed"));
+    let taken = |plan: &Plan| say::taken_for(plan, &wiring(plan).unwrap());
     // Place and take-off, then the strands of the cable: not said.
     assert_eq!(taken(&plan)[0].matches("(assumed)").count(), 2);
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 1);
     plan.units[0].cable.length_m = 0.0;
     plan.wiring.unit = Default::default();
-    assert!(carry::leg_on_paper(&plan, &unit(&plan)).ends_with("(assumed)"));
+    assert!(say::circuit_on_paper(&plan, &unit(&plan)).ends_with("(assumed)"));
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 5);
 }
 

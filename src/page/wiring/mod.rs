@@ -3,8 +3,8 @@
 
 mod batteries;
 mod cautions;
+mod circuits;
 mod fields;
-mod legs;
 mod refill;
 mod sheet;
 
@@ -18,12 +18,12 @@ use super::{
 use crate::{
     answer::wiring::{Open, WiringAnswer, wiring},
     plan::{Path, Plan},
-    text::carry::{self as say, words},
+    text::wiring::{self as say, words},
 };
 use batteries::{Batteries, Panels};
-use cautions::CarryCautions;
+use cautions::WiringCautions;
+use circuits::Circuits;
 use fields::{BankLimits, Cables, FuseKindChoice};
-use legs::Legs;
 use leptos::prelude::*;
 use refill::Refill;
 use sheet::Sheet;
@@ -34,13 +34,13 @@ pub type Answered = Memo<Option<WiringAnswer>>;
 /// All that stands under the question. `is_open`: its fold is; folded away, nothing is
 /// worked out.
 #[component]
-pub fn CarryQuestion(is_open: RwSignal<bool>) -> impl IntoView {
+pub fn WiringQuestion(is_open: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let answer: Answered = Memo::new_with_compare(move |_| state.with_plan(wiring), |_, _| true);
     view! {
         <Outcome answer=answer />
         <OpenFields answer=answer />
-        <Legs answer=answer />
+        <Circuits answer=answer />
         <Cables />
         <Batteries answer=answer />
         <BankLimits />
@@ -49,7 +49,7 @@ pub fn CarryQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         <Fold title=|| words::SUPPLY>
             <SupplyForm at="carry" />
         </Fold>
-        <CarryCautions answer=answer />
+        <WiringCautions answer=answer />
         <Sheet answer=answer />
     }
 }
@@ -71,7 +71,7 @@ fn Outcome(answer: Answered) -> impl IntoView {
     };
     view! {
         <Said
-            id="carry-answer"
+            id="wiring-answer"
             sentence=sentence
             details=move || view! { <p class="detail">{line}</p> }
         />
@@ -105,14 +105,16 @@ fn open_field(open: Open) -> AnyView {
     match open {
         Open::FuseKind => view! { <FuseKindChoice id="open-fuse-kind" /> }.into_any(),
         Open::Field(path) => {
-            let leg = match path {
-                Path::Laid(leg, _) => Some(view! { <p class="hint">{say::leg_name(leg)}</p> }),
+            let circuit = match path {
+                Path::Installation(circuit, _) => {
+                    Some(view! { <p class="hint">{say::circuit_name(circuit)}</p> })
+                }
                 _ => None,
             };
             view! {
                 <div>
                     <NumberField path=path at="open-" />
-                    {leg}
+                    {circuit}
                 </div>
             }
             .into_any()

@@ -1,11 +1,12 @@
 //! The answer as a sentence, each cable as a line, and how numbers are written.
 
-use super::{fuse::fuse_fault, leg_name, words};
+use super::{circuit_name, fuse::fuse_fault, words};
 use crate::{
     answer::wiring::{
-        LegAnswer, Needed, Open, RuleName, SizeFigures, SizeName, SizeSystem, Verdict, WiringAnswer,
+        CircuitAnswer, Needed, Open, RuleName, SizeFigures, SizeName, SizeSystem, Verdict,
+        WiringAnswer,
     },
-    plan::{Path, Plan, part::Choice, wiring::Leg},
+    plan::{Path, Plan, part::Choice, wiring::Circuit},
     range::Unit,
     text::{
         hand_on::plan_value,
@@ -59,20 +60,20 @@ pub fn both_sizes(needed: &[Needed]) -> String {
     }
 }
 
-/// The cable of a leg within a sentence.
-const fn the_cable(leg: Leg) -> &'static str {
-    match leg {
-        Leg::Distribution => "the cable to the distribution",
-        Leg::Unit => "the cable to the unit",
-        Leg::Charger => "the charger’s cable",
-        Leg::Panel => "the panels’ cable",
+/// The cable of a circuit within a sentence.
+const fn the_cable(circuit: Circuit) -> &'static str {
+    match circuit {
+        Circuit::Distribution => "the cable to the distribution",
+        Circuit::Unit => "the cable to the unit",
+        Circuit::Charger => "the charger’s cable",
+        Circuit::Panel => "the panels’ cable",
     }
 }
 
-/// What is wrong with a leg, in a few words; nothing if it carries.
-fn trouble(leg: &LegAnswer) -> Option<String> {
-    let cable = the_cable(leg.leg);
-    let have = leg.have.as_ref()?;
+/// What is wrong with a circuit, in a few words; nothing if it carries.
+fn trouble(circuit: &CircuitAnswer) -> Option<String> {
+    let cable = the_cable(circuit.circuit);
+    let have = circuit.have.as_ref()?;
     let size = size_text(&have.size);
     if have.loaded.is_none() {
         return Some(format!("no current carries the power through {cable}"));
@@ -95,7 +96,7 @@ fn trouble(leg: &LegAnswer) -> Option<String> {
     if have.fails.contains(&RuleName::MechanicalMinimum) {
         return Some(format!("{cable} is thinner than the law’s thinnest"));
     }
-    let fault = leg.protection.as_ref()?.fitted_faults.first()?;
+    let fault = circuit.protection.as_ref()?.fitted_faults.first()?;
     Some(format!("{} in {cable} {}", "the fuse", fuse_fault(*fault)))
 }
 
@@ -103,9 +104,9 @@ fn trouble(leg: &LegAnswer) -> Option<String> {
 #[must_use]
 pub fn headline(answer: &WiringAnswer) -> String {
     let failing = answer
-        .legs
+        .circuits
         .iter()
-        .filter(|leg| leg.verdict == Verdict::Fails);
+        .filter(|circuit| circuit.verdict == Verdict::Fails);
     let mut troubles: Vec<String> = failing.filter_map(trouble).collect();
     if let Some(bank) = &answer.bank {
         let burdens = [(bank.continuous, "for hours"), (bank.start, "at the start")];
@@ -135,19 +136,22 @@ pub fn headline(answer: &WiringAnswer) -> String {
     if !troubles.is_empty() {
         return format!("Not as it stands: {}.", listed(&troubles));
     }
-    let unit = answer.legs.iter().find(|leg| leg.leg == Leg::Unit);
-    let Some(leg) = unit else {
+    let unit = answer
+        .circuits
+        .iter()
+        .find(|circuit| circuit.circuit == Circuit::Unit);
+    let Some(circuit) = unit else {
         return "Nothing is said of the cable to the unit: a number lies beyond what the tables cover.".into();
     };
-    if leg.have.is_none() {
+    if circuit.have.is_none() {
         return format!(
             "Not judged yet: the cable to the unit is not named. It needs {}.",
-            both_sizes(&leg.needed)
+            both_sizes(&circuit.needed)
         );
     }
     let (Verdict::Carries, Some(hot)) = (
         answer.verdict,
-        leg.have.as_ref().and_then(|have| have.loaded),
+        circuit.have.as_ref().and_then(|have| have.loaded),
     ) else {
         return format!(
             "Not judged yet: it hangs on what is not said or only guessed. Give {}.",
@@ -187,14 +191,15 @@ pub fn open_name(open: Open) -> String {
     match open {
         Open::FuseKind => words::FUSE_KIND.into(),
         Open::Field(path) => {
-            let leg = Leg::ALL.iter().find(|&&leg| {
-                let of_leg = |at: Path| matches!(at, Path::Laid(of, _) if of == leg);
-                of_leg(path) || leg.run_paths(0).contains(&path)
+            let circuit = Circuit::ALL.iter().find(|&&circuit| {
+                let of_circuit =
+                    |at: Path| matches!(at, Path::Installation(of, _) if of == circuit);
+                of_circuit(path) || circuit.run_paths(0).contains(&path)
             });
             let label = crate::text::field_label(path);
-            leg.map_or_else(
+            circuit.map_or_else(
                 || label.into(),
-                |&leg| format!("{label} ({})", leg_name(leg)),
+                |&circuit| format!("{label} ({})", circuit_name(circuit)),
             )
         }
     }
@@ -202,8 +207,11 @@ pub fn open_name(open: Open) -> String {
 
 /// What was not said, after a yes.
 fn open_ends(answer: &WiringAnswer) -> String {
-    let legs = answer.legs.iter();
-    match legs.filter(|leg| leg.verdict == Verdict::NotSaid).count() {
+    let circuits = answer.circuits.iter();
+    match circuits
+        .filter(|circuit| circuit.verdict == Verdict::NotSaid)
+        .count()
+    {
         0 => String::new(),
         1 => "; one more cable is not named yet".into(),
         several => format!("; {several} more cables are not named yet"),
@@ -220,26 +228,26 @@ fn listed(troubles: &[String]) -> String {
     }
 }
 
-/// A leg in one line: what is there and how it fares.
+/// A circuit in one line: what is there and how it fares.
 #[must_use]
-pub fn leg_line(leg: &LegAnswer) -> String {
-    let Some(have) = &leg.have else {
-        return format!("not named yet, needs {}", both_sizes(&leg.needed));
+pub fn circuit_line(circuit: &CircuitAnswer) -> String {
+    let Some(have) = &circuit.have else {
+        return format!("not named yet, needs {}", both_sizes(&circuit.needed));
     };
     let size = size_text(&have.size);
-    match leg.verdict {
+    match circuit.verdict {
         Verdict::Carries => format!("{size} carries it"),
-        Verdict::Fails => match trouble_short(leg, have) {
+        Verdict::Fails => match trouble_short(circuit, have) {
             Some(short) => format!("{size}: {short}"),
             None => size,
         },
         Verdict::NotSaid | Verdict::NotJudged => {
-            format!("{size}: not judged yet, give {}", open_names(&leg.open))
+            format!("{size}: not judged yet, give {}", open_names(&circuit.open))
         }
     }
 }
 
-fn trouble_short(leg: &LegAnswer, have: &SizeFigures) -> Option<String> {
+fn trouble_short(circuit: &CircuitAnswer, have: &SizeFigures) -> Option<String> {
     let Some(hot) = have.loaded else {
         return Some("no current carries the power".into());
     };
@@ -251,6 +259,6 @@ fn trouble_short(leg: &LegAnswer, have: &SizeFigures) -> Option<String> {
             RuleName::MechanicalMinimum => "too thin to be laid".into(),
         });
     }
-    let fault = leg.protection.as_ref()?.fitted_faults.first()?;
+    let fault = circuit.protection.as_ref()?.fitted_faults.first()?;
     Some(format!("its fuse {}", fuse_fault(*fault)))
 }

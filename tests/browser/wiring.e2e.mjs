@@ -11,10 +11,10 @@ const open = async ({ page, url }) => {
   await page.goto(url);
   await complete(page);
   await page.locator('summary:has(#question-4)').click();
-  await page.locator('#carry-answer').waitFor();
+  await page.locator('#wiring-answer').waitFor();
 };
 const fold = (page, text) => page.locator(`${QUESTION} summary`, { hasText: text }).click();
-const answer = (page) => page.locator('#carry-answer');
+const answer = (page) => page.locator('#wiring-answer');
 const text = (locator) => locator.textContent();
 const field = (page, id) => page.locator(`${QUESTION} input[id$="${id}"]`);
 
@@ -55,7 +55,7 @@ test('what is no number stays, is named, and the last answer with it', async (t)
   await fold(t.page, 'Your cables');
   const before = await text(answer(t.page));
   const length = field(t.page, 'wiring-panel-m');
-  const stale = t.page.locator(`${QUESTION} .outcome.stale:has(#carry-answer)`);
+  const stale = t.page.locator(`${QUESTION} .outcome.stale:has(#wiring-answer)`);
   await length.fill('plenty');
   await expect(t.page.locator(`${QUESTION} [id$="wiring-panel-m-error"]`)).toHaveText(/from 0 to 200/);
   await expect(stale).toBeVisible();
@@ -67,7 +67,7 @@ test('what is no number stays, is named, and the last answer with it', async (t)
 test('above 50 V while charging it says which tables end', async (t) => {
   await open(t);
   await t.page.locator('#banks-0--series-count').fill('2');
-  await t.page.locator('.carry-cautions', { hasText: 'less than 50 V' }).first().waitFor();
+  await t.page.locator('.wiring-cautions', { hasText: 'less than 50 V' }).first().waitFor();
 });
 
 test('the electrician’s sheet is one page, alone', async (t) => {

@@ -1,7 +1,7 @@
 //! A guess decides no verdict, in either direction: `van` has everything said, and
 //! each test takes something of it back.
 
-use super::{leg, unit, van};
+use super::{circuit, unit, van};
 use proptest::prelude::*;
 use till_morning::{
     answer::wiring::{Open, Remedy, Verdict, wiring},
@@ -10,10 +10,10 @@ use till_morning::{
         draft::Draft,
         path::{ModeField, UnitField},
         supply::Charger,
-        wiring::{FuseKind, LaidField, Leg, WiringField},
+        wiring::{Circuit, FuseKind, InstallationField, WiringField},
     },
     simulate::assemble::path_ohm,
-    text::carry,
+    text::wiring,
 };
 
 fn fused() -> Plan {
@@ -27,7 +27,7 @@ fn waits_for(plan: &Plan, field: Path) -> bool {
 }
 
 fn headline(plan: &Plan) -> String {
-    carry::headline(&wiring(plan).unwrap())
+    wiring::headline(&wiring(plan).unwrap())
 }
 
 const CONDUCTOR: Path = Path::Unit(0, UnitField::CableAreaMm2);
@@ -51,7 +51,7 @@ fn a_conductor_that_nobody_named_is_not_judged() {
     assert_eq!(plan.stated(CONDUCTOR), None);
     let found = unit(plan);
     assert_eq!((&found.have, found.verdict), (&None, Verdict::NotSaid));
-    let line = carry::leg_line(&found);
+    let line = wiring::circuit_line(&found);
     assert!(line.starts_with("not named yet, needs "), "{line}");
     assert!(line.contains("AWG") && line.contains("mm²"), "{line}");
     assert!(waits_for(plan, CONDUCTOR));
@@ -74,7 +74,10 @@ fn a_shared_conductor_that_nobody_named_counts_in_the_run_alone() {
     let before = path_ohm(&plan, 0);
     plan.wiring.distribution_m = Some(2.0);
     assert!(path_ohm(&plan, 0) > before);
-    assert_eq!(leg(&plan, Leg::Distribution).verdict, Verdict::NotSaid);
+    assert_eq!(
+        circuit(&plan, Circuit::Distribution).verdict,
+        Verdict::NotSaid
+    );
 }
 
 #[test]
@@ -115,7 +118,10 @@ fn a_guessed_short_circuit_current_decides_nothing() {
 fn a_fuse_that_nobody_named_is_waited_for() {
     let mut plan = van();
     assert_eq!(wiring(&plan).unwrap().verdict, Verdict::NotJudged);
-    assert!(waits_for(&plan, Path::Laid(Leg::Unit, LaidField::FuseA)));
+    assert!(waits_for(
+        &plan,
+        Path::Installation(Circuit::Unit, InstallationField::FuseA)
+    ));
     plan.wiring.unit.fuse_a = Some(50.0);
     plan.wiring.fuse_kind = None;
     let answer = wiring(&plan).unwrap();
@@ -205,7 +211,7 @@ fn advice_names_what_helps() {
     assert!(found.remedies.contains(&both), "{:?}", found.remedies);
     let is_length = |one: &Remedy| matches!(one, Remedy::ShorterRun { .. });
     assert!(!found.remedies.iter().any(is_length));
-    let said = carry::remedies_text(&plan, &found).unwrap();
+    let said = wiring::remedies_text(&plan, &found).unwrap();
     assert!(
         said.contains("insulation, lugs and holders rated for 90"),
         "{said}"

@@ -7,11 +7,11 @@ const MOST: usize = MOST_CHARGERS + 1;
 
 /// Volts held and amps of each source; the panels first.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Offers {
+pub struct SourceCurrents {
     rows: [(f64, f64); MOST],
 }
 
-impl Offers {
+impl SourceCurrents {
     /// The panels, and chargers in their order.
     #[must_use]
     pub fn new(panels: (f64, f64), chargers: [(f64, f64); MOST_CHARGERS]) -> Self {
@@ -69,7 +69,7 @@ mod tests {
         let mut chargers = [(14.0, 0.0); MOST_CHARGERS];
         chargers[0] = (13.8, 20.0);
         chargers[1] = (14.4, 10.0);
-        let offers = Offers::new((14.2, 5.0), chargers);
+        let offers = SourceCurrents::new((14.2, 5.0), chargers);
         assert_eq!(offers.next_hold_v(0.0), Some(13.8));
         assert_eq!(offers.next_hold_v(13.8), Some(14.2));
         assert_eq!(offers.above_a(13.8), 15.0);

@@ -2,7 +2,9 @@
 
 use crate::plan::{
     Path,
-    wiring::{FuseKind, LaidField as L, Leg, Place, Strands, TakeOff, WiringField as W},
+    wiring::{
+        Circuit, FuseKind, InstallationField as L, Place, Strands, TakeOff, WiringField as W,
+    },
 };
 
 /// What a field of the wiring is called.
@@ -10,7 +12,7 @@ use crate::plan::{
 pub const fn label(path: Path) -> &'static str {
     match path {
         Path::Wiring(field) => wiring(field),
-        Path::Laid(_, field) => laid(field),
+        Path::Installation(_, field) => installation(field),
         _ => "",
     }
 }
@@ -33,7 +35,7 @@ const fn wiring(field: W) -> &'static str {
     }
 }
 
-const fn laid(field: L) -> &'static str {
+const fn installation(field: L) -> &'static str {
     match field {
         L::InsulationC => "Insulation rated for",
         L::TerminalC => "Coolest lug or holder rated for",
@@ -62,20 +64,22 @@ pub const fn hint(path: Path) -> &'static str {
             "By its sheet. Left empty: volts over the lowest likely resistance."
         }
         Path::Wiring(W::LinkMohm) => "With its lugs; on bars, one lead.",
-        Path::Laid(_, L::BundledCount) => "That carry current, this circuit’s own two with them.",
-        Path::Laid(_, L::FuseA) => "By its print. Left empty: one is named.",
+        Path::Installation(_, L::BundledCount) => {
+            "That carry current, this circuit’s own two with them."
+        }
+        Path::Installation(_, L::FuseA) => "By its print. Left empty: one is named.",
         _ => "",
     }
 }
 
 /// A stretch of cable.
 #[must_use]
-pub const fn leg_name(leg: Leg) -> &'static str {
-    match leg {
-        Leg::Distribution => "Bank to distribution",
-        Leg::Unit => "To the unit",
-        Leg::Charger => "Charger to bank",
-        Leg::Panel => "Panels to controller",
+pub const fn circuit_name(circuit: Circuit) -> &'static str {
+    match circuit {
+        Circuit::Distribution => "Bank to distribution",
+        Circuit::Unit => "To the unit",
+        Circuit::Charger => "Charger to bank",
+        Circuit::Panel => "Panels to controller",
     }
 }
 

@@ -10,9 +10,11 @@ use crate::{
     plan::{
         Path,
         part::Choice as _,
-        wiring::{FuseKind, LaidField, Leg, Place, Strands, TakeOff, Wiring, WiringField as W},
+        wiring::{
+            Circuit, FuseKind, InstallationField, Place, Strands, TakeOff, Wiring, WiringField as W,
+        },
     },
-    text::carry::{self as say, words},
+    text::wiring::{self as say, words},
 };
 use leptos::prelude::*;
 
@@ -32,12 +34,14 @@ const STRANDS: Chosen<Strands> = Chosen {
     assumed: Strands::Fine,
 };
 
-/// The cables, leg by leg.
+/// The cables, circuit by circuit.
 #[component]
 pub fn Cables() -> impl IntoView {
-    let legs = || {
-        let legs = Leg::ALL.iter().map(|&leg| view! { <LegCard leg=leg /> });
-        legs.collect_view()
+    let circuits = || {
+        let circuits = Circuit::ALL
+            .iter()
+            .map(|&circuit| view! { <CircuitCard circuit=circuit /> });
+        circuits.collect_view()
     };
     view! {
         <Fold title=|| words::FIELDS>
@@ -48,7 +52,7 @@ pub fn Cables() -> impl IntoView {
                     place=|plan| Some(&mut plan.wiring.place)
                 />
             </div>
-            {legs()}
+            {circuits()}
         </Fold>
     }
 }
@@ -92,50 +96,51 @@ pub fn BankLimits() -> impl IntoView {
     }
 }
 
-/// One leg: length and conductor, and behind a fold how it lies.
+/// One circuit: length and conductor, and behind a fold how it lies.
 #[component]
-fn LegCard(leg: Leg) -> impl IntoView {
+fn CircuitCard(circuit: Circuit) -> impl IntoView {
     let state = State::here();
     let run = move |unit: usize| {
-        let fields = leg.run_paths(unit).into_iter();
+        let fields = circuit.run_paths(unit).into_iter();
         let field = |path| view! { <NumberField path=path at="carry" /> };
         fields.map(field).collect_view().into_any()
     };
     let unit = move || state.with_plan(|plan| plan.night.asked_unit);
     view! {
         <fieldset class="card">
-            <legend>{say::leg_name(leg)}</legend>
+            <legend>{say::circuit_name(circuit)}</legend>
             <div class="grid">{anew(unit, run)}</div>
             <Fold class="fold small" title=|| words::LAID>
-                <Laid leg=leg />
+                <CableInstallation circuit=circuit />
             </Fold>
         </fieldset>
     }
 }
 
 #[component]
-fn Laid(leg: Leg) -> impl IntoView {
-    let fields = LaidField::ALL.iter();
-    let fields = fields.map(|&field| view! { <NumberField path=Path::Laid(leg, field) /> });
-    let id = |what: &str| format!("{}-{what}", leg.key());
+fn CableInstallation(circuit: Circuit) -> impl IntoView {
+    let fields = InstallationField::ALL.iter();
+    let fields =
+        fields.map(|&field| view! { <NumberField path=Path::Installation(circuit, field) /> });
+    let id = |what: &str| format!("{}-{what}", circuit.key());
     view! {
         <div class="grid">{fields.collect_view()}</div>
         <div class="grid">
             <OpenChoice
                 id=id("strands")
                 chosen=STRANDS
-                place=move |plan| Some(&mut plan.wiring.laid_mut(leg).strands)
+                place=move |plan| Some(&mut plan.wiring.installation_mut(circuit).strands)
             />
         </div>
         <Flag
             id=id("engine")
             label=words::ENGINE_SPACE
-            place=move |wiring| &mut wiring.laid_mut(leg).engine_space
+            place=move |wiring| &mut wiring.installation_mut(circuit).engine_space
         />
         <Flag
             id=id("enclosed")
             label=words::ENCLOSED
-            place=move |wiring| &mut wiring.laid_mut(leg).enclosed
+            place=move |wiring| &mut wiring.installation_mut(circuit).enclosed
         />
     }
 }

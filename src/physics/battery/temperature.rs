@@ -7,7 +7,7 @@ use super::Chemistry;
 
 /// Resistance and capacity over those at the temperature they are stated for.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Warmth {
+pub struct TemperatureEffects {
     pub ohm_ratio: f64,
     pub capacity_ratio: f64,
 }
@@ -43,7 +43,7 @@ const LEAD_COLD_PER_K: f64 = (1.0 - 40.0 / 75.0) / 17.8;
 /// Less than this is not said of any cold.
 const LEAST_CAPACITY: f64 = 0.3;
 
-impl Warmth {
+impl TemperatureEffects {
     /// As stated: nothing changes.
     pub const NONE: Self = Self {
         ohm_ratio: 1.0,
@@ -66,14 +66,14 @@ impl Warmth {
 }
 
 /// Between the rows the logarithm of the resistance is straight.
-fn lfp(bank_c: f64) -> Warmth {
+fn lfp(bank_c: f64) -> TemperatureEffects {
     let upper = LFP
         .partition_point(|row| row.0 < bank_c)
         .max(1)
         .min(LFP.len() - 1);
     let (a, b) = (LFP[upper - 1], LFP[upper]);
     let share = ((bank_c - a.0) / (b.0 - a.0)).clamp(0.0, 1.0);
-    Warmth {
+    TemperatureEffects {
         ohm_ratio: a.1 * (b.1 / a.1).powf(share),
         capacity_ratio: a.2 + share * (b.2 - a.2),
     }

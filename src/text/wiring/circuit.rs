@@ -2,7 +2,9 @@
 
 use super::said::{amps, both_sizes, degrees, percent, size_text, volts};
 use crate::{
-    answer::wiring::{AskedBy, LegAnswer, LegNote, LoadedFigures, Remedy, RuleName, SizeFigures},
+    answer::wiring::{
+        AskedBy, CircuitAnswer, CircuitNote, LoadedFigures, Remedy, RuleName, SizeFigures,
+    },
     plan::Plan,
     range::Unit,
     text::{
@@ -15,13 +17,13 @@ use crate::{
 
 /// The rule that decided, with both sizes.
 #[must_use]
-pub fn deciding(leg: &LegAnswer) -> String {
-    let Some(rule) = leg.needed.iter().find_map(|one| one.decided_by) else {
+pub fn deciding(circuit: &CircuitAnswer) -> String {
+    let Some(rule) = circuit.needed.iter().find_map(|one| one.decided_by) else {
         return "No size in either system passes.".into();
     };
     format!(
         "It must be {} at least. {}",
-        both_sizes(&leg.needed),
+        both_sizes(&circuit.needed),
         match rule {
             RuleName::Ampacity =>
                 "What decides is the current that a conductor may carry for hours.",
@@ -35,10 +37,13 @@ pub fn deciding(leg: &LegAnswer) -> String {
 
 /// What would help, where the cable fails or no size passes.
 #[must_use]
-pub fn remedies_text(plan: &Plan, leg: &LegAnswer) -> Option<String> {
-    let none_passes = leg.needed.iter().all(|one| one.smallest.is_none());
-    let fails = leg.have.as_ref().is_some_and(|have| !have.fails.is_empty());
-    let ways: Vec<String> = leg
+pub fn remedies_text(plan: &Plan, circuit: &CircuitAnswer) -> Option<String> {
+    let none_passes = circuit.needed.iter().all(|one| one.smallest.is_none());
+    let fails = circuit
+        .have
+        .as_ref()
+        .is_some_and(|have| !have.fails.is_empty());
+    let ways: Vec<String> = circuit
         .remedies
         .iter()
         .map(|&remedy| remedy_text(plan, remedy))
@@ -113,10 +118,10 @@ pub const fn rule_source(rule: RuleName) -> &'static str {
     }
 }
 
-/// Whose current a leg was sized for.
+/// Whose current a circuit was sized for.
 #[must_use]
-pub fn asked_by(plan: &Plan, leg: &LegAnswer) -> String {
-    let who = match leg.asked_by {
+pub fn asked_by(plan: &Plan, circuit: &CircuitAnswer) -> String {
+    let who = match circuit.asked_by {
         AskedBy::Mode { unit, mode } => {
             format!(
                 "Sized for {}, the strongest mode",
@@ -135,23 +140,23 @@ pub fn asked_by(plan: &Plan, leg: &LegAnswer) -> String {
         AskedBy::Panels => {
             return format!(
                 "Sized for {} of short-circuit current, times 1.25 for bright sun: {}. The fuse’s 125 % is the code’s second 1.25.",
-                amps(leg.continuous_a),
-                amps(leg.low_a)
+                amps(circuit.continuous_a),
+                amps(circuit.low_a)
             );
         }
     };
-    let start = leg.start_a.map_or_else(String::new, |start_a| {
+    let start = circuit.start_a.map_or_else(String::new, |start_a| {
         format!("; about {} for a moment when it starts", amps(start_a))
     });
-    let low = if leg.low_a > leg.continuous_a * 1.001 {
+    let low = if circuit.low_a > circuit.continuous_a * 1.001 {
         format!(
             ": {} at nominal volts, {} when the source is down to {}, which counts",
-            amps(leg.continuous_a),
-            amps(leg.low_a),
-            volts(leg.source_low_v)
+            amps(circuit.continuous_a),
+            amps(circuit.low_a),
+            volts(circuit.source_low_v)
         )
     } else {
-        format!(": {}", amps(leg.low_a))
+        format!(": {}", amps(circuit.low_a))
     };
     format!("{who}{low}{start}.")
 }
@@ -162,7 +167,7 @@ fn feed_of(plan: &Plan, unit: usize) -> String {
 
 /// How the rating of a conductor came about.
 #[must_use]
-pub fn ampacity_text(plan: &Plan, leg: &LegAnswer, figures: &SizeFigures) -> String {
+pub fn ampacity_text(plan: &Plan, circuit: &CircuitAnswer, figures: &SizeFigures) -> String {
     let Some(ampacity) = &figures.ampacity else {
         return format!(
             "{} is thinner than the table: no rating.",
@@ -183,7 +188,7 @@ pub fn ampacity_text(plan: &Plan, leg: &LegAnswer, figures: &SizeFigures) -> Str
     let factors = [
         factor(
             ampacity.heat_percent,
-            format!("air at {}", degrees(plan, leg.air_c)),
+            format!("air at {}", degrees(plan, circuit.air_c)),
         ),
         factor(ampacity.bundle_percent, "the bundle".into()),
         factor(ampacity.enclosure_percent, "being shut in".into()),
@@ -200,51 +205,51 @@ pub fn ampacity_text(plan: &Plan, leg: &LegAnswer, figures: &SizeFigures) -> Str
 
 /// What a conductor drops, cold and hot.
 #[must_use]
-pub fn drop_text(plan: &Plan, leg: &LegAnswer, loaded: &LoadedFigures) -> String {
+pub fn drop_text(plan: &Plan, circuit: &CircuitAnswer, loaded: &LoadedFigures) -> String {
     format!(
         "{} each way: {} ({}) with the copper cold, {} ({}) as hot as it gets, {}. You allow {} of {}.",
-        plan_value(plan, Unit::Meter, leg.length_m),
+        plan_value(plan, Unit::Meter, circuit.length_m),
         volts(loaded.cold_v),
         percent(loaded.cold_percent),
         volts(loaded.hot_v),
         percent(loaded.hot_percent),
         degrees(plan, loaded.conductor_c),
-        percent(leg.allowed_drop_percent),
-        volts(leg.source_low_v)
+        percent(circuit.allowed_drop_percent),
+        volts(circuit.source_low_v)
     )
 }
 
-/// A note on a leg.
+/// A note on a circuit.
 #[must_use]
-pub fn leg_note(plan: &Plan, note: &LegNote) -> String {
+pub fn circuit_note(plan: &Plan, note: &CircuitNote) -> String {
     match note {
-        LegNote::NoRoomForHeat { air_c, rating_c } => format!(
+        CircuitNote::NoRoomForHeat { air_c, rating_c } => format!(
             "The air, {}, is as hot as the cooler of insulation and lugs may be, {}: nothing may flow.",
             degrees(plan, *air_c),
             degrees(plan, *rating_c)
         ),
-        LegNote::NoGaugePasses => "No gauge up to 4/0 passes.".into(),
-        LegNote::NoMetricPasses => "No metric size up to 120 mm² passes.".into(),
-        LegNote::NoCurrentCarries => {
+        CircuitNote::NoGaugePasses => "No gauge up to 4/0 passes.".into(),
+        CircuitNote::NoMetricPasses => "No metric size up to 120 mm² passes.".into(),
+        CircuitNote::NoCurrentCarries => {
             "No current carries that power from those volts, whatever the size.".into()
         }
-        LegNote::SolidWire => {
+        CircuitNote::SolidWire => {
             "Solid wire cracks where things shake, and is forbidden on boats (33 CFR 183.425(a))."
                 .into()
         }
-        LegNote::ReadAsThinner { stated_mm2 } => format!(
+        CircuitNote::ReadAsThinner { stated_mm2 } => format!(
             "{} is between two sizes, and counts as the thinner.",
             with_unit(*stated_mm2, "mm²")
         ),
-        LegNote::LengthTaken { taken_m } => format!(
+        CircuitNote::LengthTaken { taken_m } => format!(
             "No length is given: {} was taken.",
             plan_value(plan, Unit::Meter, *taken_m)
         ),
-        LegNote::Connections { lost_v } => format!(
+        CircuitNote::Connections { lost_v } => format!(
             "Lugs, switches and fuse holders lose {} more, which the cable may not.",
             volts(*lost_v)
         ),
-        LegNote::ShutIn => {
+        CircuitNote::ShutIn => {
             "Rated as shut in a wall or conduit: in a building nobody can see where it runs.".into()
         }
     }

@@ -11,7 +11,9 @@ use proptest::prelude::*;
 use till_morning::{
     answer::{
         answer, night,
-        wiring::{CarryNote, FuseFault, LegAnswer, Open, RuleName, SizeSystem, Verdict, wiring},
+        wiring::{
+            CircuitAnswer, FuseFault, Open, RuleName, SizeSystem, Verdict, WiringNote, wiring,
+        },
     },
     physics::battery::Chemistry,
     physics::wiring::{Awg, Size},
@@ -20,7 +22,7 @@ use till_morning::{
         draft::Draft,
         path::UnitField,
         supply::Array,
-        wiring::{FuseKind, Laid, Leg, Place, TakeOff, WiringField},
+        wiring::{CableInstallation, Circuit, FuseKind, Place, TakeOff, WiringField},
     },
     quantity::{in_square_millimeters, square_millimeters},
 };
@@ -32,14 +34,17 @@ fn near(found: f64, expected: f64, tolerance: f64) {
     );
 }
 
-fn leg(plan: &Plan, leg: Leg) -> LegAnswer {
+fn circuit(plan: &Plan, circuit: Circuit) -> CircuitAnswer {
     let answer = wiring(plan).expect("an answer");
-    let found = answer.legs.into_iter().find(|one| one.leg == leg);
-    found.expect("the leg")
+    let found = answer
+        .circuits
+        .into_iter()
+        .find(|one| one.circuit == circuit);
+    found.expect("the circuit")
 }
 
-fn unit(plan: &Plan) -> LegAnswer {
-    leg(plan, Leg::Unit)
+fn unit(plan: &Plan) -> CircuitAnswer {
+    circuit(plan, Circuit::Unit)
 }
 
 /// A 24 V bank with 600 W on it, 4 m away.
@@ -55,12 +60,12 @@ fn van() -> Plan {
     plan.banks[0].cutoff_v = Some(Figure::label(20.0));
     plan.wiring.battery_fault_a = Some(Figure::label(3000.0));
     plan.wiring.fuse_kind = Some(FuseKind::ClassT);
-    plan.wiring.unit = Laid {
+    plan.wiring.unit = CableInstallation {
         insulation_c: Some(75.0),
         terminal_c: Some(75.0),
         air_c: Some(45.0),
         bundled_count: Some(2),
-        ..Laid::default()
+        ..CableInstallation::default()
     };
     plan
 }
@@ -222,7 +227,7 @@ fn batteries_share_by_where_the_cables_leave() {
     tight.banks[0].battery_current_limit_a = Some(Figure::label(30.0));
     let answer = wiring(&tight).unwrap();
     assert_eq!(answer.verdict, Verdict::Fails);
-    let opens = |note: &CarryNote| matches!(note, CarryNote::OneOpens { .. });
+    let opens = |note: &WiringNote| matches!(note, WiringNote::OneOpens { .. });
     assert!(answer.notes.iter().any(opens));
 }
 
@@ -259,21 +264,21 @@ fn panels_by_their_short_circuit_and_the_coldest_morning() {
     assert_eq!(side.within, Some(false));
     assert_eq!(answer.verdict, Verdict::Fails);
     // The fuse has its 125 % once more than the current, not twice.
-    let panel = leg(&plan, Leg::Panel);
+    let panel = circuit(&plan, Circuit::Panel);
     near(panel.protection.unwrap().least_a, 1.5625 * 13.8, 1e-9);
 }
 
 /// A rush where something is connected, and what is not judged behind it.
 #[test]
 fn notes_stand_where_they_apply_and_nowhere_else() {
-    let has = |plan: &Plan, what: &CarryNote| wiring(plan).unwrap().notes.contains(what);
+    let has = |plan: &Plan, what: &WiringNote| wiring(plan).unwrap().notes.contains(what);
     let mut plan = van();
-    assert!(!has(&plan, &CarryNote::Precharge) && !has(&plan, &CarryNote::MixedBatteries));
+    assert!(!has(&plan, &WiringNote::Precharge) && !has(&plan, &WiringNote::MixedBatteries));
     plan.units[0].feed = labelled_inverter();
-    assert!(has(&plan, &CarryNote::Precharge) && has(&plan, &CarryNote::BehindConverter));
+    assert!(has(&plan, &WiringNote::Precharge) && has(&plan, &WiringNote::BehindConverter));
     plan.banks[0].parallel_count = 2;
     plan.wiring.mixed_batteries = true;
-    assert!(has(&plan, &CarryNote::MixedBatteries));
+    assert!(has(&plan, &WiringNote::MixedBatteries));
 }
 
 #[test]
@@ -360,14 +365,14 @@ proptest! {
     #[test]
     fn no_recommended_fuse_exceeds_its_conductor(plan in any_van()) {
         let answer = wiring(&plan).unwrap();
-        for leg in &answer.legs {
-            let chosen = leg.needed.iter().filter_map(|one| one.smallest.as_ref());
-            for figures in chosen.chain(&leg.have) {
+        for circuit in &answer.circuits {
+            let chosen = circuit.needed.iter().filter_map(|one| one.smallest.as_ref());
+            for figures in chosen.chain(&circuit.have) {
                 let Some(fuse_a) = figures.fuse_a else { continue };
                 prop_assert!(fuse_a <= figures.ampacity.as_ref().unwrap().allowed_a);
                 prop_assert!(fuse_a >= 1.25 * figures.loaded.unwrap().current_a * (1.0 - 1e-9));
             }
-            if let Some(protection) = &leg.protection {
+            if let Some(protection) = &circuit.protection {
                 let most_a = protection.recommended_a.unwrap_or(0.0);
                 prop_assert!(most_a <= protection.most_a && protection.most_a <= protection.marine_most_a);
             }
@@ -407,10 +412,13 @@ fn hours_and_cables_speak_of_the_same_copper() {
     near(path_ohm(&plan, 0), 1.16 * bare + shared, 1e-12);
     let run = &night(&plan).runs[0];
     assert!(run.unit_wh < run.drawn_wh && before > 0.0);
-    let legs = wiring(&plan).unwrap().legs;
-    assert_eq!([legs[0].leg, legs[1].leg], [Leg::Distribution, Leg::Unit]);
+    let circuits = wiring(&plan).unwrap().circuits;
+    assert_eq!(
+        [circuits[0].circuit, circuits[1].circuit],
+        [Circuit::Distribution, Circuit::Unit]
+    );
     // What the first cable drops the second one's source has not.
-    assert!(legs[1].source_low_v < 20.0 && legs[1].source_low_v > 19.5);
+    assert!(circuits[1].source_low_v < 20.0 && circuits[1].source_low_v > 19.5);
 }
 
 /// A cable of no length is one that nobody described: what it must be is said,

@@ -2,53 +2,53 @@
 
 use super::{Answered, OfAnswer, Table, lines};
 use crate::{
-    answer::wiring::{LegAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
-    plan::{Plan, part::Choice, wiring::Leg},
-    text::carry::{self as say, words},
+    answer::wiring::{CircuitAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
+    plan::{Plan, part::Choice, wiring::Circuit},
+    text::wiring::{self as say, words},
 };
 use leptos::prelude::*;
 
 /// All cables that the plan has. A row stays as it is, open or shut, while the
 /// numbers in it change.
 #[component]
-pub fn Legs(answer: Answered) -> impl IntoView {
-    let rows = Leg::ALL.iter();
-    let rows = rows.map(|&leg| view! { <LegRow answer=answer leg=leg /> });
+pub fn Circuits(answer: Answered) -> impl IntoView {
+    let rows = Circuit::ALL.iter();
+    let rows = rows.map(|&circuit| view! { <CircuitRow answer=answer circuit=circuit /> });
     view! {
-        <div class="legs">
-            <h3>{words::LEGS}</h3>
-            <p class="hint">{words::LEGS_HINT}</p>
+        <div class="circuits">
+            <h3>{words::CIRCUITS}</h3>
+            <p class="hint">{words::CIRCUITS_HINT}</p>
             {rows.collect_view()}
         </div>
     }
 }
 
-fn of<R: Default>(answer: Answered, leg: Leg, read: impl FnOnce(&LegAnswer) -> R) -> R {
+fn of<R: Default>(answer: Answered, circuit: Circuit, read: impl FnOnce(&CircuitAnswer) -> R) -> R {
     answer.with(|answer| {
-        let legs = answer.as_ref().map_or(&[][..], |answer| &answer.legs);
-        let found = legs.iter().find(|one| one.leg == leg);
+        let circuits = answer.as_ref().map_or(&[][..], |answer| &answer.circuits);
+        let found = circuits.iter().find(|one| one.circuit == circuit);
         found.map(read).unwrap_or_default()
     })
 }
 
 #[component]
-fn LegRow(answer: Answered, leg: Leg) -> impl IntoView {
-    let line = Memo::new(move |_| of(answer, leg, say::leg_line));
-    let is = move |verdict| of(answer, leg, |leg| leg.verdict == verdict);
+fn CircuitRow(answer: Answered, circuit: Circuit) -> impl IntoView {
+    let line = Memo::new(move |_| of(answer, circuit, say::circuit_line));
+    let is = move |verdict| of(answer, circuit, |circuit| circuit.verdict == verdict);
     let show = move |plan: &Plan, answer: &WiringAnswer| {
-        let found = answer.legs.iter().find(|one| one.leg == leg);
-        found.map_or_else(|| ().into_any(), |leg| inside(plan, leg))
+        let found = answer.circuits.iter().find(|one| one.circuit == circuit);
+        found.map_or_else(|| ().into_any(), |circuit| inside(plan, circuit))
     };
     view! {
         <details
-            class="fold leg"
-            id=format!("leg-{}", leg.key())
+            class="fold circuit"
+            id=format!("circuit-{}", circuit.key())
             hidden=move || line.with(String::is_empty)
         >
             <summary>
-                <span class="leg-name">{say::leg_name(leg)}</span>
+                <span class="circuit-name">{say::circuit_name(circuit)}</span>
                 <span
-                    class="leg-verdict"
+                    class="circuit-verdict"
                     class:fails=move || is(Verdict::Fails)
                     class:carries=move || is(Verdict::Carries)
                 >
@@ -62,23 +62,26 @@ fn LegRow(answer: Answered, leg: Leg) -> impl IntoView {
     }
 }
 
-fn inside(plan: &Plan, leg: &LegAnswer) -> AnyView {
-    let help = say::remedies_text(plan, leg);
+fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
+    let help = say::remedies_text(plan, circuit);
     let help = help.map(|text| view! { <p class="remedies">{text}</p> });
-    let smallest = leg.needed.iter().find_map(|one| one.smallest.as_ref());
-    let judged = leg.have.as_ref().or(smallest);
+    let smallest = circuit.needed.iter().find_map(|one| one.smallest.as_ref());
+    let judged = circuit.have.as_ref().or(smallest);
     let figures = judged.map(|figures| {
         let drop = figures.loaded.as_ref();
-        let drop = drop.map(|loaded| say::drop_text(plan, leg, loaded));
+        let drop = drop.map(|loaded| say::drop_text(plan, circuit, loaded));
         lines(
-            [say::ampacity_text(plan, leg, figures)]
+            [say::ampacity_text(plan, circuit, figures)]
                 .into_iter()
                 .chain(drop),
         )
     });
-    let notes = leg.notes.iter().map(|note| say::leg_note(plan, note));
+    let notes = circuit
+        .notes
+        .iter()
+        .map(|note| say::circuit_note(plan, note));
     let notes = notes.map(|text| view! { <li>{text}</li> });
-    let fuses = leg.protection.iter().map(|one| fuse(leg, one));
+    let fuses = circuit.protection.iter().map(|one| fuse(circuit, one));
     let sources = RuleName::ALL.map(|rule| {
         view! {
             <li>
@@ -89,10 +92,10 @@ fn inside(plan: &Plan, leg: &LegAnswer) -> AnyView {
         }
     });
     view! {
-        <p class="deciding">{say::deciding(leg)}</p>
+        <p class="deciding">{say::deciding(circuit)}</p>
         {help}
-        {rules(leg)}
-        <p>{say::asked_by(plan, leg)}</p>
+        {rules(circuit)}
+        <p>{say::asked_by(plan, circuit)}</p>
         {figures}
         <ul class="findings">{notes.collect_view()}</ul>
         {fuses.collect_view()}
@@ -103,16 +106,16 @@ fn inside(plan: &Plan, leg: &LegAnswer) -> AnyView {
 }
 
 /// Each rule: the smallest of both systems, and whether the one there passes.
-fn rules(leg: &LegAnswer) -> impl IntoView + use<> {
+fn rules(circuit: &CircuitAnswer) -> impl IntoView + use<> {
     let heads = vec![
         words::RULE,
         words::SMALLEST[0],
         words::SMALLEST[1],
         words::YOURS,
     ];
-    let decided = leg.needed.iter().find_map(|one| one.decided_by);
+    let decided = circuit.needed.iter().find_map(|one| one.decided_by);
     let rows = RuleName::ALL.map(|rule| {
-        let by = leg.needed.iter().map(|one| {
+        let by = circuit.needed.iter().map(|one| {
             let row = one.by_rule.iter().find(|row| row.rule == rule);
             let size = row.and_then(|row| row.size.as_ref());
             size.map_or_else(|| words::NONE.to_owned(), say::size_text)
@@ -123,7 +126,7 @@ fn rules(leg: &LegAnswer) -> impl IntoView + use<> {
         } else {
             name.to_owned()
         };
-        let yours = leg.have.as_ref().map_or("", |have| passes(have, rule));
+        let yours = circuit.have.as_ref().map_or("", |have| passes(have, rule));
         std::iter::once(name)
             .chain(by)
             .chain([yours.to_owned()])
@@ -140,7 +143,7 @@ fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
     }
 }
 
-fn fuse(leg: &LegAnswer, protection: &Protection) -> impl IntoView + use<> {
+fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use<> {
     let rows = protection.kinds.iter().map(|kind| {
         let (breaks, suits) = say::kind_text(protection, kind);
         vec![
@@ -160,12 +163,12 @@ fn fuse(leg: &LegAnswer, protection: &Protection) -> impl IntoView + use<> {
     view! {
         <h4>{words::THE_FUSE}</h4>
         {fitted}
-        {lines(say::start_above_text(leg))}
+        {lines(say::start_above_text(circuit))}
         <p>{recommended}</p>
         <p>
             {place}
             " "
-            {say::source_text(leg.leg)}
+            {say::source_text(circuit.circuit)}
         </p>
         <p>{say::fault_text(protection)}</p>
         <Table class="kinds-of-fuse" heads=heads rows=rows.collect() />

@@ -1,15 +1,15 @@
 //! The electrician's sheet: the same, as short as a table wants it.
 
 use super::{
-    leg_name, place_name, rule_name,
+    circuit_name, place_name, rule_name,
     said::{amps, degrees, percent, size_text, volts},
     strands_name, take_off_name, words,
 };
 use crate::{
-    answer::wiring::{LegAnswer, LegNote, SizeFigures, WiringAnswer},
+    answer::wiring::{CircuitAnswer, CircuitNote, SizeFigures, WiringAnswer},
     plan::{
         Feed, Path, Plan,
-        wiring::{LaidField as L, Leg, Strands},
+        wiring::{Circuit, InstallationField as L, Strands},
     },
     range::Unit,
     text::{
@@ -62,11 +62,12 @@ pub fn system_on_paper(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
     lines
 }
 
-/// The lowest volts that a leg from the bank is worked out at.
+/// The lowest volts that a circuit from the bank is worked out at.
 fn low_v(answer: &WiringAnswer) -> Option<f64> {
-    let from_bank = |leg: &&LegAnswer| matches!(leg.leg, Leg::Distribution | Leg::Unit);
-    let first = answer.legs.iter().find(from_bank);
-    first.map(|leg| leg.source_low_v)
+    let from_bank =
+        |circuit: &&CircuitAnswer| matches!(circuit.circuit, Circuit::Distribution | Circuit::Unit);
+    let first = answer.circuits.iter().find(from_bank);
+    first.map(|circuit| circuit.source_low_v)
 }
 
 /// Marks what nobody has said.
@@ -78,38 +79,42 @@ fn assumed(text: String, is_assumed: bool) -> String {
     }
 }
 
-/// A leg's name with its length, marked where that is assumed.
+/// A circuit's name with its length, marked where that is assumed.
 #[must_use]
-pub fn leg_on_paper(plan: &Plan, leg: &LegAnswer) -> String {
-    let is_taken = |note: &LegNote| matches!(note, LegNote::LengthTaken { .. });
-    let length = plan_value(plan, Unit::Meter, leg.length_m);
-    let length = assumed(length, leg.notes.iter().any(is_taken));
-    format!("{}, {length}", leg_name(leg.leg))
+pub fn circuit_on_paper(plan: &Plan, circuit: &CircuitAnswer) -> String {
+    let is_taken = |note: &CircuitNote| matches!(note, CircuitNote::LengthTaken { .. });
+    let length = plan_value(plan, Unit::Meter, circuit.length_m);
+    let length = assumed(length, circuit.notes.iter().any(is_taken));
+    format!("{}, {length}", circuit_name(circuit.circuit))
 }
 
 /// Currents: at nominal volts, at the lowest, at the start.
 #[must_use]
-pub fn amps_on_paper(leg: &LegAnswer) -> String {
-    let start = leg.start_a.map_or_else(|| "–".into(), amps);
-    format!("{} / {} / {start}", amps(leg.continuous_a), amps(leg.low_a))
+pub fn amps_on_paper(circuit: &CircuitAnswer) -> String {
+    let start = circuit.start_a.map_or_else(|| "–".into(), amps);
+    format!(
+        "{} / {} / {start}",
+        amps(circuit.continuous_a),
+        amps(circuit.low_a)
+    )
 }
 
 /// The rule that decided.
 #[must_use]
-pub fn decided_on_paper(leg: &LegAnswer) -> String {
-    let rule = leg.needed.iter().find_map(|one| one.decided_by);
+pub fn decided_on_paper(circuit: &CircuitAnswer) -> String {
+    let rule = circuit.needed.iter().find_map(|one| one.decided_by);
     rule.map_or_else(|| "nothing passes".into(), |rule| rule_name(rule).into())
 }
 
-fn judged(leg: &LegAnswer) -> Option<&SizeFigures> {
-    let smallest = || leg.needed.iter().find_map(|one| one.smallest.as_ref());
-    leg.have.as_ref().or_else(smallest)
+fn judged(circuit: &CircuitAnswer) -> Option<&SizeFigures> {
+    let smallest = || circuit.needed.iter().find_map(|one| one.smallest.as_ref());
+    circuit.have.as_ref().or_else(smallest)
 }
 
 /// The drop through what is there, or through the smallest that passes.
 #[must_use]
-pub fn drop_on_paper(leg: &LegAnswer) -> String {
-    let loaded = judged(leg).and_then(|figures| figures.loaded);
+pub fn drop_on_paper(circuit: &CircuitAnswer) -> String {
+    let loaded = judged(circuit).and_then(|figures| figures.loaded);
     loaded.map_or_else(
         || "–".into(),
         |loaded| {
@@ -117,7 +122,7 @@ pub fn drop_on_paper(leg: &LegAnswer) -> String {
                 "{} ({}) of {}",
                 volts(loaded.hot_v),
                 percent(loaded.hot_percent),
-                volts(leg.source_low_v)
+                volts(circuit.source_low_v)
             )
         },
     )
@@ -126,8 +131,8 @@ pub fn drop_on_paper(leg: &LegAnswer) -> String {
 /// The fuse: recommended, what the conductor bears, what it must break, and the
 /// one that is there.
 #[must_use]
-pub fn fuse_on_paper(leg: &LegAnswer) -> String {
-    let Some(protection) = &leg.protection else {
+pub fn fuse_on_paper(circuit: &CircuitAnswer) -> String {
+    let Some(protection) = &circuit.protection else {
         return "–".into();
     };
     let named = protection
@@ -166,14 +171,19 @@ pub fn taken_for(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
         "The system is {place}; the cables leave the bank {take_off}; it charges up to {}.",
         volts(answer.charge_v)
     )];
-    lines.extend(answer.legs.iter().map(|leg| laid_on_paper(plan, leg)));
+    lines.extend(
+        answer
+            .circuits
+            .iter()
+            .map(|circuit| laid_on_paper(plan, circuit)),
+    );
     lines
 }
 
-fn laid_on_paper(plan: &Plan, leg: &LegAnswer) -> String {
-    let laid = plan.wiring.laid(leg.leg);
+fn laid_on_paper(plan: &Plan, circuit: &CircuitAnswer) -> String {
+    let laid = plan.wiring.installation(circuit.circuit);
     let marked = |field, text: fn(&Plan, f64) -> String| {
-        let path = Path::Laid(leg.leg, field);
+        let path = Path::Installation(circuit.circuit, field);
         let number = plan.number(path).unwrap_or_default();
         assumed(text(plan, number), plan.stated(path).is_none())
     };
@@ -188,7 +198,7 @@ fn laid_on_paper(plan: &Plan, leg: &LegAnswer) -> String {
     };
     format!(
         "{}: insulation {}, lugs {}, air {}, {} in the bundle, {strands}{engine}.",
-        leg_name(leg.leg),
+        circuit_name(circuit.circuit),
         marked(L::InsulationC, degrees),
         marked(L::TerminalC, degrees),
         marked(L::AirC, degrees),

@@ -5,10 +5,10 @@ use super::{
     said::{THIN, amps, size_text, volts},
 };
 use crate::{
-    answer::wiring::{FaultFrom, FuseFault, KindFigures, LegAnswer, Position, Protection},
+    answer::wiring::{CircuitAnswer, FaultFrom, FuseFault, KindFigures, Position, Protection},
     plan::{
         Path,
-        wiring::{Leg, WiringField},
+        wiring::{Circuit, WiringField},
     },
     text::number::fixed,
 };
@@ -39,9 +39,9 @@ pub fn fuse_text(protection: &Protection) -> String {
 
 /// A start above the fuse.
 #[must_use]
-pub fn start_above_text(leg: &LegAnswer) -> Option<String> {
-    let protection = leg.protection.as_ref()?;
-    let start_a = leg.start_a.filter(|_| protection.start_above)?;
+pub fn start_above_text(circuit: &CircuitAnswer) -> Option<String> {
+    let protection = circuit.protection.as_ref()?;
+    let start_a = circuit.start_a.filter(|_| protection.start_above)?;
     Some(format!(
         "The start, about {}, is above the fuse for a moment: a slow kind bears that, a fast one may open. Its sheet says how long.",
         amps(start_a)
@@ -50,9 +50,9 @@ pub fn start_above_text(leg: &LegAnswer) -> Option<String> {
 
 /// Which end of a charger's cable is the source.
 #[must_use]
-pub fn source_text(leg: Leg) -> &'static str {
-    match leg {
-        Leg::Charger => {
+pub fn source_text(circuit: Circuit) -> &'static str {
+    match circuit {
+        Circuit::Charger => {
             "The source is the bank, whichever way the current flows: its fuse sits at the bank’s end."
         }
         _ => "",

@@ -1,4 +1,5 @@
-//! Converters: the power they take for the power they give.
+//! What stands between the bank and a cooling unit: converters, and the power they take for the
+//! power they give.
 
 /// A DC-DC converter: a fixed idle draw, and the output over its efficiency.
 #[derive(Clone, Copy, Debug, PartialEq)]

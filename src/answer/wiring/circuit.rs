@@ -14,7 +14,7 @@ use crate::{
     plan::{
         Plan,
         path::{Path, UnitField as U},
-        wiring::{LaidField as L, Leg, Place, Strands},
+        wiring::{Circuit, InstallationField as L, Place, Strands},
     },
     quantity::{celsius, in_amps, in_celsius, meters, ohms, square_millimeters, volts},
     simulate::assemble,
@@ -34,11 +34,11 @@ pub enum Verdict {
     NotJudged,
 }
 
-/// Something to know about a leg.
+/// Something to know about a circuit.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "matter", rename_all = "snake_case")]
-pub enum LegNote {
+pub enum CircuitNote {
     /// The air is as hot as the cooler of insulation and lugs may be.
     NoRoomForHeat {
         air_c: f64,
@@ -70,8 +70,8 @@ pub enum LegNote {
 /// One stretch of cable.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct LegAnswer {
-    pub leg: Leg,
+pub struct CircuitAnswer {
+    pub circuit: Circuit,
     pub asked_by: AskedBy,
     /// At nominal volts; at the source's lowest; and at the start.
     pub continuous_a: f64,
@@ -97,21 +97,21 @@ pub struct LegAnswer {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub protection: Option<Protection>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub notes: Vec<LegNote>,
+    pub notes: Vec<CircuitNote>,
 }
 
 /// Length where a cable has none: common practice, no source.
 const USUAL_M: f64 = 3.0;
 
-/// A leg's answer; nothing where a number lies beyond what the tables reckon.
+/// A circuit's answer; nothing where a number lies beyond what the tables reckon.
 /// `upstream` are the volts that the cable before it drops.
-pub(super) fn leg(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<LegAnswer> {
+pub(super) fn circuit(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<CircuitAnswer> {
     let mut notes = Vec::new();
     let low_v = (ask.low_v - upstream_v).max(1.0);
-    let length_m = length_m(plan, ask.leg, &mut notes)?;
+    let length_m = length_m(plan, ask.circuit, &mut notes)?;
     let path = path(plan, ask, low_v, length_m, &mut notes)?;
     let choice = choose(&path).ok()?;
-    let have_trial = have(plan, ask.leg, &choice, &mut notes);
+    let have_trial = have(plan, ask.circuit, &choice, &mut notes);
     let gauge = choice.awg.or(choice.metric);
     let smallest = gauge.and_then(|chosen| trial_of(&choice, chosen.size));
     let judged = have_trial.or(smallest);
@@ -123,7 +123,7 @@ pub(super) fn leg(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<LegAnswer> 
         notes.extend(note(finding));
     }
     if path.surroundings.enclosed {
-        notes.push(LegNote::ShutIn);
+        notes.push(CircuitNote::ShutIn);
     }
     let passes = have_trial.map(|trial| {
         let fused = protection
@@ -131,8 +131,8 @@ pub(super) fn leg(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<LegAnswer> 
             .is_none_or(|one| one.fitted_faults.is_empty());
         trial.passes_all() && fused
     });
-    Some(LegAnswer {
-        leg: ask.leg,
+    Some(CircuitAnswer {
+        circuit: ask.circuit,
         asked_by: ask.by,
         continuous_a: ask.continuous_a,
         low_a,
@@ -140,7 +140,8 @@ pub(super) fn leg(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<LegAnswer> 
         length_m,
         air_c: in_celsius(path.surroundings.ambient),
         source_low_v: low_v,
-        allowed_drop_percent: plan.number(Path::Laid(ask.leg, L::AllowedDropPercent))?,
+        allowed_drop_percent: plan
+            .number(Path::Installation(ask.circuit, L::AllowedDropPercent))?,
         verdict: match passes {
             Some(true) => Verdict::Carries,
             Some(false) => Verdict::Fails,
@@ -159,20 +160,20 @@ fn trial_of(choice: &Choice, size: Size) -> Option<&Trial> {
     choice.trials.iter().find(|trial| trial.size == size)
 }
 
-fn length_m(plan: &Plan, leg: Leg, notes: &mut Vec<LegNote>) -> Option<f64> {
-    let [length, _] = leg.run_paths(plan.night.asked_unit);
+fn length_m(plan: &Plan, circuit: Circuit, notes: &mut Vec<CircuitNote>) -> Option<f64> {
+    let [length, _] = circuit.run_paths(plan.night.asked_unit);
     let stated = super::asks::stated(plan, length).filter(|&length_m| length_m > 0.0);
     if let Some(length_m) = stated {
         return Some(length_m);
     }
-    let taken_m = length_taken_m(plan, leg)?;
-    notes.push(LegNote::LengthTaken { taken_m });
+    let taken_m = length_taken_m(plan, circuit)?;
+    notes.push(CircuitNote::LengthTaken { taken_m });
     Some(taken_m)
 }
 
 /// The length that is taken where none is given; nothing where one is.
-pub(super) fn length_taken_m(plan: &Plan, leg: Leg) -> Option<f64> {
-    let [length, _] = leg.run_paths(plan.night.asked_unit);
+pub(super) fn length_taken_m(plan: &Plan, circuit: Circuit) -> Option<f64> {
+    let [length, _] = circuit.run_paths(plan.night.asked_unit);
     let stated = super::asks::stated(plan, length).filter(|&length_m| length_m > 0.0);
     let usual_m = || plan.assumed(length).map_or(USUAL_M, |figure| figure.value);
     stated.is_none().then(usual_m)
@@ -182,55 +183,55 @@ pub(super) fn length_taken_m(plan: &Plan, leg: Leg) -> Option<f64> {
 /// does; of a plan and a demand that something was tried on.
 pub(super) fn passes(plan: &Plan, ask: &Ask, upstream_v: f64, is_named: bool) -> bool {
     let (mut notes, low_v) = (Vec::new(), (ask.low_v - upstream_v).max(1.0));
-    let choice = length_m(plan, ask.leg, &mut notes)
+    let choice = length_m(plan, ask.circuit, &mut notes)
         .and_then(|length_m| path(plan, ask, low_v, length_m, &mut notes))
         .and_then(|path| choose(&path).ok());
     choice.is_some_and(|choice| {
         if is_named {
-            have(plan, ask.leg, &choice, &mut notes).is_some_and(Trial::passes_all)
+            have(plan, ask.circuit, &choice, &mut notes).is_some_and(Trial::passes_all)
         } else {
             choice.awg.or(choice.metric).is_some()
         }
     })
 }
 
-/// The conductor that is there, held against its leg.
+/// The conductor that is there, held against its circuit.
 fn have<'a>(
     plan: &Plan,
-    leg: Leg,
+    circuit: Circuit,
     choice: &'a Choice,
-    notes: &mut Vec<LegNote>,
+    notes: &mut Vec<CircuitNote>,
 ) -> Option<&'a Trial> {
-    let [length, conductor] = leg.run_paths(plan.night.asked_unit);
+    let [length, conductor] = circuit.run_paths(plan.night.asked_unit);
     // With no length the unit's cable is not there, whatever its conductor.
-    if leg == Leg::Unit && super::asks::stated(plan, length) == Some(0.0) {
+    if circuit == Circuit::Unit && super::asks::stated(plan, length) == Some(0.0) {
         return None;
     }
     let stated_mm2 = super::asks::stated(plan, conductor)?;
     let size = Size::of_stated(square_millimeters(stated_mm2)).ok()?;
     let read_mm2 = crate::quantity::in_square_millimeters(size.area());
     if (read_mm2 / stated_mm2 - 1.0).abs() > 0.005 {
-        notes.push(LegNote::ReadAsThinner { stated_mm2 });
+        notes.push(CircuitNote::ReadAsThinner { stated_mm2 });
     }
     trial_of(choice, size)
 }
 
-/// The leg as the wiring room takes it.
+/// The circuit as the wiring room takes it.
 fn path(
     plan: &Plan,
     ask: &Ask,
     low_v: f64,
     length_m: f64,
-    notes: &mut Vec<LegNote>,
+    notes: &mut Vec<CircuitNote>,
 ) -> Option<wiring::Path> {
-    let leg = ask.leg;
-    let number = |field| plan.number(Path::Laid(leg, field));
-    let laid = plan.wiring.laid(leg);
+    let circuit = ask.circuit;
+    let number = |field| plan.number(Path::Installation(circuit, field));
+    let laid = plan.wiring.installation(circuit);
     let column = |field| Column::for_rating(celsius(number(field)?)).ok();
     // What the lugs drop is no longer the cable's to drop.
     let lost_v = connections_v(plan, ask, low_v);
     if lost_v > 0.0 {
-        notes.push(LegNote::Connections { lost_v });
+        notes.push(CircuitNote::Connections { lost_v });
     }
     let allowed = number(L::AllowedDropPercent)? / 100.0 - lost_v / low_v;
     Some(wiring::Path {
@@ -257,7 +258,7 @@ fn path(
 
 /// Volts lost in the unit's connections, which are stated for its own cable.
 fn connections_v(plan: &Plan, ask: &Ask, low_v: f64) -> f64 {
-    if ask.leg != Leg::Unit {
+    if ask.circuit != Circuit::Unit {
         return 0.0;
     }
     let path = Path::Unit(plan.night.asked_unit, U::ConnectionsMohm);
@@ -266,24 +267,24 @@ fn connections_v(plan: &Plan, ask: &Ask, low_v: f64) -> f64 {
     current.map_or(0.0, |current| in_amps(current) * ohm)
 }
 
-fn note(finding: &Finding) -> Option<LegNote> {
+fn note(finding: &Finding) -> Option<CircuitNote> {
     Some(match finding {
-        Finding::NoRoomForHeat { ambient, rating } => LegNote::NoRoomForHeat {
+        Finding::NoRoomForHeat { ambient, rating } => CircuitNote::NoRoomForHeat {
             air_c: in_celsius(*ambient),
             rating_c: in_celsius(*rating),
         },
-        Finding::NothingPasses(wiring::System::Awg) => LegNote::NoGaugePasses,
-        Finding::NothingPasses(wiring::System::Metric) => LegNote::NoMetricPasses,
-        Finding::NoCurrentCarries => LegNote::NoCurrentCarries,
-        Finding::SolidWire => LegNote::SolidWire,
+        Finding::NothingPasses(wiring::System::Awg) => CircuitNote::NoGaugePasses,
+        Finding::NothingPasses(wiring::System::Metric) => CircuitNote::NoMetricPasses,
+        Finding::NoCurrentCarries => CircuitNote::NoCurrentCarries,
+        Finding::SolidWire => CircuitNote::SolidWire,
         // Said once for the whole answer, or never true here.
         Finding::BeyondTableScope { .. } | Finding::RatedForOpenRun => return None,
     })
 }
 
-/// Volts that a leg drops, hot, with the conductor that is there or the smallest
+/// Volts that a circuit drops, hot, with the conductor that is there or the smallest
 /// one that passes.
-pub(super) fn dropped_v(answer: &LegAnswer) -> f64 {
+pub(super) fn dropped_v(answer: &CircuitAnswer) -> f64 {
     let smallest = answer.needed.iter().find_map(|one| one.smallest.as_ref());
     let judged = answer.have.as_ref().or(smallest);
     judged
