@@ -46,7 +46,7 @@ check: ## format, lints for both targets, house rules, commit messages
 	$(run) cargo clippy --target wasm32-unknown-unknown --features split,module --bins --test page -- -D warnings
 	$(run) cargo test --test house
 
-sizes: ## what a visitor transfers; fails over budget
+sizes: ## what a visitor transfers, beside what was aimed at
 	@node .tools/sizes.mjs dist
 
 measure: ## what a visitor feels: paint, first answer, keys (a table, no test)
