@@ -187,7 +187,7 @@ test('an element: fields, hours and a bad text, under a strict policy', async ({
   await expect(page.locator('till-morning .error:visible')).toHaveText(/^from [\d.]+ to \d+$/);
   await shot();
   await page.evaluate(() => { document.querySelector('till-morning').lang = 'de'; });
-  await page.locator('till-morning label', { hasText: 'Kapazität eines Batteries (Ah)' }).waitFor();
+  await page.locator('till-morning label', { hasText: 'Kapazität einer Batterie (Ah)' }).waitFor();
 });
 
 test('the element takes anybody’s addresses and links without harm', async ({ page, open, scratch }) => {

@@ -125,6 +125,8 @@ for (const script of [false, true]) {
     const frame = await blog(page, open, scratch, { link: linkOf(plan), script });
     const content = () => frame.evaluate(() => Math.ceil(document.documentElement.getBoundingClientRect().height));
     const last = () => page.evaluate(() => window.heard.slice(-2));
+    // What comes last is there: it grows no more by itself.
+    await frame.waitForSelector('html:not([data-later])', { state: 'attached' });
     await page.waitForFunction(() => window.heard.at(-1)?.height > 700);
     let height;
     await expect(async () => {
@@ -152,6 +154,8 @@ test('the script minds nobody else', async ({ page, open, scratch }) => {
   const inside = () => frame.evaluate(() => Math.ceil(document.documentElement.getBoundingClientRect().height));
   const tall = () => page.evaluate(() => document.querySelector('iframe').clientHeight);
   let before;
+  // What comes last is there: it grows no more by itself.
+  await frame.waitForSelector('html:not([data-later])', { state: 'attached' });
   await expect(async () => {
     before = await tall();
     assert(before > 700);

@@ -172,7 +172,7 @@ test('pictures: another renderer draws them, ink where the curves are', async ({
 });
 
 test('the code holds the link, to another decoder, drawn by another renderer', async ({ scratch }) => {
-  for (const plan of [demo(), json('tests/links/full.json')]) {
+  for (const plan of [demo(), json('tests/links/everything.json')]) {
     const files = handedOn(scratch(), plan);
     const drawn = new Resvg(files.text('till-morning-link.svg')).render();
     const read = jsQR(Uint8ClampedArray.from(drawn.pixels), drawn.width, drawn.height);

@@ -73,7 +73,7 @@ export async function serve({ root, base = '/', csp, shared = false, store = tru
       'Cache-Control': !store ? 'no-store' : HASHED.test(found.file) ? 'max-age=31536000, immutable' : 'no-cache',
     };
     if (csp) headers['Content-Security-Policy'] = csp;
-    if (shared) headers['Access-Control-Allow-Provenance'] = '*';
+    if (shared) headers['Access-Control-Allow-Origin'] = '*';
     if (compress && /\.(html|js|css|wasm|json|svg)$/.test(found.file)) {
       const data = packed.get(found.file) ?? brotliCompressSync(readFileSync(found.file));
       packed.set(found.file, data);
