@@ -48,9 +48,13 @@ test('more amps fill it sooner; a number that cannot be leaves the last answer, 
   await t.page.locator(QUESTION).getByRole('button', { name: 'Add a charger' }).click();
   const amps = t.page.locator(`${QUESTION} input[id$="most-a"]`).first();
   await amps.waitFor();
+  const settled = () => expect(t.page.locator('.refill .outcome.behind')).toHaveCount(0);
+  await t.page.locator('#charger-0').waitFor();
+  const usual = await minutes(t.page, '#charger-0');
   await amps.fill('10');
   await amps.blur();
-  const settled = () => expect(t.page.locator('.refill .outcome.behind')).toHaveCount(0);
+  // Ten amps are fewer than what is assumed.
+  await expect.poll(() => minutes(t.page, '#charger-0')).toBeGreaterThan(usual);
   await settled();
   const slow = await minutes(t.page, '#charger-0');
   const before = await answer(t.page).textContent();

@@ -21,12 +21,12 @@ const field = (page, id) => page.locator(`${QUESTION} input[id$="${id}"]`);
 test('the example is answered, and a cable opens to its rule in one tap', async (t) => {
   await open(t);
   await expect(answer(t.page)).toHaveText(/^Yes.*cable to the unit carries/s);
-  const leg = t.page.locator('#leg-unit');
-  await expect(leg.locator('summary').first()).toHaveText(/16\s?mm² carries it/);
-  await leg.locator('summary').first().click();
-  await leg.locator('.deciding').waitFor();
+  const circuit = t.page.locator('#circuit-unit');
+  await expect(circuit.locator('summary').first()).toHaveText(/16\s?mm² carries it/);
+  await circuit.locator('summary').first().click();
+  await circuit.locator('.deciding').waitFor();
   // Both systems, the rule and where it comes from.
-  for (const part of [/at least\. What decides is/, /AWG/, /mm²/, /33 CFR 183\.425 table 5/]) await expect(leg).toHaveText(part);
+  for (const part of [/at least\. What decides is/, /AWG/, /mm²/, /33 CFR 183\.425 table 5/]) await expect(circuit).toHaveText(part);
   await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).include(QUESTION).analyze();
   assert.deepEqual(found.violations.map((one) => one.id), []);
@@ -34,8 +34,8 @@ test('the example is answered, and a cable opens to its rule in one tap', async 
 
 test('a longer, thinner cable fails and says so while its row stays open', async (t) => {
   await open(t);
-  await t.page.locator('#leg-unit summary').first().click();
-  await t.page.locator('#leg-unit .deciding').waitFor();
+  await t.page.locator('#circuit-unit summary').first().click();
+  await t.page.locator('#circuit-unit .deciding').waitFor();
   await fold(t.page, 'Your cables');
   await field(t.page, 'units-0--cable-length-m').fill('12');
   const conductor = field(t.page, 'units-0--cable-area-mm2');
@@ -43,8 +43,8 @@ test('a longer, thinner cable fails and says so while its row stays open', async
   await conductor.blur();
   await expect(conductor).toHaveValue('8 AWG');
   await expect(answer(t.page)).toHaveText(/^Not as it stands: the cable to the unit drops/);
-  await expect(t.page.locator('#leg-unit .leg-verdict')).toHaveText(/drops/);
-  await expect(t.page.locator('#leg-unit .deciding')).toBeVisible();
+  await expect(t.page.locator('#circuit-unit .circuit-verdict')).toHaveText(/drops/);
+  await expect(t.page.locator('#circuit-unit .deciding')).toBeVisible();
   // The first question runs on the same cable.
   await t.page.locator('section:has(#assumed) details').nth(2).locator('summary').first().click();
   await expect(t.page.locator('#units-0--cable-area-mm2')).toHaveValue('8 AWG');
