@@ -12,7 +12,8 @@ pub fn anew<K: Clone + PartialEq + Send + Sync + 'static>(
 ) -> AnyView {
     let key = Memo::new(move |_| key());
     let turn = Memo::new(move |before: Option<&usize>| {
-        key.track();
+        // Read, and not only tracked: a key worked out later would count as a change.
+        key.with(|_| ());
         before.map_or(0, |before| before + 1)
     });
     rebuilt(turn, Arc::new(move || build(key.get())))
