@@ -1,14 +1,14 @@
 //! Calendar dates and moments of universal time.
 
 use super::{Input, OutOfRange, within};
+use time::{Duration, Month};
+
+/// Julian day number of 1 January 2000, which begins at its noon.
+const J2000: i32 = 2_451_545;
 
 /// A day of the Gregorian calendar, 1900 to 2100.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Date {
-    year: i32,
-    month: u8,
-    day: u8,
-}
+pub struct Date(time::Date);
 
 impl Date {
     /// A date that exists.
@@ -28,64 +28,32 @@ impl Date {
     /// ```
     pub fn new(year: i32, month: u8, day: u8) -> Result<Self, OutOfRange> {
         within(Input::Year, f64::from(year), 1900.0, 2100.0)?;
-        within(Input::Month, f64::from(month), 1.0, 12.0)?;
-        let last = f64::from(last_day(year, month));
-        within(Input::DayOfMonth, f64::from(day), 1.0, last)?;
-        Ok(Self { year, month, day })
+        let outside = |input, most| OutOfRange {
+            input,
+            least: 1.0,
+            most,
+        };
+        let month = Month::try_from(month).map_err(|_| outside(Input::Month, 12.0))?;
+        let last = f64::from(month.length(year));
+        let date = time::Date::from_calendar_date(year, month, day);
+        date.map(Self).map_err(|_| outside(Input::DayOfMonth, last))
     }
 
     /// Year, month, day.
     #[must_use]
     pub fn parts(&self) -> (i32, u8, u8) {
-        (self.year, self.month, self.day)
+        let (year, month, day) = self.0.to_calendar_date();
+        (year, month.into(), day)
     }
 
-    /// Days from 1 January 2000 to this date; negative before.
-    ///
-    /// Counting in years that begin in March puts the leap day last, so that
-    /// month lengths follow one line: common practice, no source.
-    #[must_use]
-    pub fn days_since_2000(&self) -> i32 {
-        let early = i32::from(self.month <= 2);
-        let year = self.year - early;
-        let month_from_march = (i32::from(self.month) + 9) % 12;
-        let leap_days = year / 4 - year / 100 + year / 400;
-        let days = 365 * year + leap_days + (153 * month_from_march + 2) / 5;
-        // 730,425 is this count for 1 January 2000, so that it reads zero.
-        days + i32::from(self.day) - 1 - 730_425
-    }
-
-    /// The date so many days on (or back), or where the calendar here ends.
+    /// The date so many days on, or where the calendar here ends.
     ///
     /// # Errors
-    /// Past the years 1900 to 2100.
+    /// Past the year 2100.
     pub fn plus_days(&self, days: u16) -> Result<Self, OutOfRange> {
-        let mut next = *self;
-        let mut left = u32::from(days);
-        loop {
-            let rest = u32::from(last_day(next.year, next.month) - next.day);
-            if left <= rest {
-                #[expect(clippy::cast_possible_truncation, reason = "at most 30")]
-                return Self::new(next.year, next.month, next.day + left as u8);
-            }
-            left -= rest + 1;
-            next = if next.month == 12 {
-                Self::new(next.year + 1, 1, 1)?
-            } else {
-                Self::new(next.year, next.month + 1, 1)?
-            };
-        }
-    }
-}
-
-/// The last day of a month.
-fn last_day(year: i32, month: u8) -> u8 {
-    let leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
-    match month {
-        4 | 6 | 9 | 11 => 30,
-        2 if leap => 29,
-        2 => 28,
-        _ => 31,
+        let next = self.0.saturating_add(Duration::days(days.into()));
+        within(Input::Year, f64::from(next.year()), 1900.0, 2100.0)?;
+        Ok(Self(next))
     }
 }
 
@@ -108,7 +76,7 @@ impl Moment {
     pub fn from_utc(date: Date, hours: f64) -> Result<Self, OutOfRange> {
         let hours = within(Input::Hours, hours, -10_000.0, 10_000.0)?;
         // J2000.0 is noon of 1 January 2000.
-        let days = f64::from(date.days_since_2000()) - 0.5;
+        let days = f64::from(date.0.to_julian_day() - J2000) - 0.5;
         Ok(Self {
             days_since_j2000: days + hours / 24.0,
         })
