@@ -15,6 +15,7 @@ use crate::{
     physics::battery::{Pack, Store},
     physics::circuit::Branch,
     physics::solar::charger::Charger,
+    search::bisect,
 };
 use serde::{Deserialize, Serialize};
 
@@ -89,8 +90,6 @@ const NODES: [(f64, f64); 3] = [
 /// Passes in which the volts usually settle: the bank's resistance is small beside
 /// what the loads answer with.
 const PASSES: usize = 12;
-/// Halvings of a volt or so, down to rounding, where they do not.
-const HALVINGS: usize = 50;
 /// Net amps that count as nothing, as a share of the charger's.
 const NOTHING: f64 = 1e-9;
 /// Shortest and longest step of lead-acid, h, and how many it is to take.
@@ -195,16 +194,8 @@ impl Filling<'_> {
                 return at_v;
             }
         }
-        let (mut low, mut high) = (ocv_v, hold_v);
-        for _ in 0..HALVINGS {
-            let middle = 0.5 * (low + high);
-            if ocv_v + ohm * net_a(middle) > middle {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        low
+        let is_below = |bar_v| ocv_v + ohm * net_a(bar_v) > bar_v;
+        bisect(is_below, hold_v, ocv_v, 1e-15 * hold_v).1
     }
 
     /// Open-circuit volts at which something changes: the source becomes the

@@ -4,15 +4,13 @@ use super::job::Job;
 use crate::{
     physics::battery::Pack,
     physics::circuit::settle,
-    search::{Search, search},
+    search::{Search, bisect, search},
 };
 
 /// Widest piece, as a share of what the bank holds.
 const WIDEST: f64 = 0.05;
 /// Within this factor of the summit's voltage a run is near it.
 pub const NEAR: f64 = 1.2;
-/// Halvings that locate a charge or a voltage to 1e-15 of it.
-pub const HALVINGS: usize = 60;
 
 /// The open-circuit voltage below which no current carries the power, if the run
 /// comes near it.
@@ -22,19 +20,11 @@ pub const HALVINGS: usize = 60;
 pub fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
     let carries = |ocv_v: f64| settle(ocv_v, pack.ohm, &job.on).is_some();
     let end_v = pack.curve.at(end);
-    let (mut stands, mut falls) = (end_v, end_v / NEAR);
-    if carries(falls) {
+    let below_v = end_v / NEAR;
+    if carries(below_v) {
         return None;
     }
-    for _ in 0..HALVINGS {
-        let middle = 0.5 * (stands + falls);
-        if carries(middle) {
-            stands = middle;
-        } else {
-            falls = middle;
-        }
-    }
-    Some(stands)
+    Some(bisect(carries, below_v, end_v, 0.0).1)
 }
 
 /// The charge at which the mean current passes the rated one: Peukert's law sets

@@ -10,9 +10,9 @@
 
 use super::{
     job::{BothStates, Job, Stop, UNIT},
-    pieces::{HALVINGS, NEAR, pieces, summit_v},
+    pieces::{NEAR, pieces, summit_v},
 };
-use crate::physics::battery::Pack;
+use crate::{physics::battery::Pack, search::bisect};
 
 /// The state at one charge along a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -86,18 +86,11 @@ pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
 /// The lowest charge that still stands, and what stops the run below it.
 fn first_stop(
     at: impl Fn(f64) -> Result<BothStates, Stop>,
-    mut stands: f64,
-    mut falls: f64,
+    stands: f64,
+    falls: f64,
 ) -> (f64, Stop) {
-    let mut stop = at(falls).err().unwrap_or(Stop::NoCurrentCarriesIt);
-    for _ in 0..HALVINGS {
-        let middle = 0.5 * (stands + falls);
-        match at(middle) {
-            Ok(_) => stands = middle,
-            Err(why) => (falls, stop) = (middle, why),
-        }
-    }
-    (stands, stop)
+    let (falls, stands) = bisect(|charge| at(charge).is_ok(), falls, stands, 0.0);
+    (stands, at(falls).err().unwrap_or(Stop::NoCurrentCarriesIt))
 }
 
 /// The running sums of a run.

@@ -8,10 +8,12 @@ use super::error::{AirError, AirInput, within};
 use super::moist::{
     CP_DRY_J_KG_K, CP_VAPOUR_J_KG_K, Humidity, MoistAir, enthalpy_j_kg, saturation_ratio,
 };
-use super::wet_bulb::root;
-use crate::quantity::{
-    MassRate, Power, ThermodynamicTemperature, celsius, in_kilograms_per_second, in_watts,
-    kilograms_per_second, watts,
+use crate::{
+    quantity::{
+        MassRate, Power, ThermodynamicTemperature, celsius, in_kilograms_per_second, in_watts,
+        kilograms_per_second, watts,
+    },
+    search::root,
 };
 
 /// Coldest and warmest coil surface looked for, Celsius.
@@ -197,9 +199,11 @@ fn surface_on_line(entering: &MoistAir, leaving: &MoistAir) -> Result<f64, AirEr
             return Err(AirError::CoilTooCold);
         }
     }
-    Ok(root(low, high, |t_c| {
-        fog(t_c).map_or(f64::INFINITY, |f| -f)
-    }))
+    Ok(root(
+        |t_c| fog(t_c).map_or(f64::INFINITY, |f| -f),
+        low,
+        high,
+    ))
 }
 
 /// Temperature at which saturated air has this enthalpy, Celsius.
@@ -211,7 +215,7 @@ fn surface_of_enthalpy(like: &MoistAir, h_j_kg: f64) -> Result<f64, AirError> {
     }
     // The surface is never warmer than the air it cools.
     let high = like.t_c().clamp(low, high);
-    Ok(root(low, high, |t_c| excess(t_c).unwrap_or(f64::INFINITY)))
+    Ok(root(|t_c| excess(t_c).unwrap_or(f64::INFINITY), low, high))
 }
 
 /// Ratio of air saturated at `t_c` under the pressure of `like`.

@@ -1,8 +1,9 @@
 //! Pressure at which water vapour is saturated, over ice and over liquid water.
 
 use super::error::{AirError, AirInput, within};
-use crate::quantity::{
-    Pressure, ThermodynamicTemperature, celsius, in_celsius, in_pascals, pascals,
+use crate::{
+    quantity::{Pressure, ThermodynamicTemperature, celsius, in_celsius, in_pascals, pascals},
+    search::stepped,
 };
 
 /// Zero Celsius in kelvins.
@@ -12,6 +13,9 @@ const TRIPLE_POINT_C: f64 = 0.01;
 /// Range of the formulas, Celsius (Handbook ch. 1, eqs. 5 and 6).
 const LOW_C: f64 = -100.0;
 const HIGH_C: f64 = 200.0;
+
+/// Newton's steps are quadratic: behind one this short, rounding is all that is left.
+const LAST_STEP_K: f64 = 1e-9;
 
 /// Coefficients C1 to C7 of Handbook eq. 5, over ice.
 const ICE: [f64; 7] = [
@@ -98,32 +102,17 @@ pub(super) fn ln_saturation_slope(t_c: f64) -> f64 {
 
 /// Dew point in Celsius for a vapour pressure within the range.
 ///
-/// The bracket always holds the root; a Newton step that leaves it is replaced
-/// by halving, so the search ends whatever it is given.
+/// By Newton's steps in the logarithm, which is nearly straight.
 pub(super) fn saturation_c(p_pa: f64) -> f64 {
     let goal = p_pa.ln();
-    let (mut low, mut high) = (LOW_C, HIGH_C);
     // Magnus' form turned round (over water; within a few kelvins everywhere).
     let magnus = (p_pa / 611.2).ln();
-    let mut t_c = (243.12 * magnus / (17.62 - magnus)).clamp(low, high);
-    for _ in 0..80 {
+    let start = (243.12 * magnus / (17.62 - magnus)).clamp(LOW_C, HIGH_C);
+    let of = |t_c: f64| {
         let miss = ln_saturation(t_c) - goal;
-        if miss > 0.0 {
-            high = t_c;
-        } else {
-            low = t_c;
-        }
-        let step = miss / ln_saturation_slope(t_c);
-        let mut next = t_c - step;
-        if !(next > low && next < high) {
-            next = 0.5 * (low + high);
-        }
-        if (next - t_c).abs() < 1e-11 * (1.0 + t_c.abs()) {
-            return next;
-        }
-        t_c = next;
-    }
-    t_c
+        (miss, -miss / ln_saturation_slope(t_c))
+    };
+    stepped(of, (LOW_C, HIGH_C), start, LAST_STEP_K)
 }
 
 #[cfg(test)]

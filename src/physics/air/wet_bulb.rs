@@ -7,6 +7,7 @@
 
 use super::error::AirError;
 use super::moist::{CP_DRY_J_KG_K, CP_VAPOUR_J_KG_K, HFG_0_J_KG, saturation_ratio};
+use crate::search::root;
 
 /// Enthalpy of sublimation at 0 °C, J/kg (Handbook eq. 35).
 const HIG_0_J_KG: f64 = 2_830_000.0;
@@ -45,58 +46,11 @@ pub(super) fn solve_c(pressure_pa: f64, t_c: f64, w: f64) -> f64 {
         Err(_) => f64::INFINITY,
     };
     if t_c >= 0.0 && miss(0.0, true) <= 0.0 {
-        return root(0.0, t_c, |wet_c| miss(wet_c, true));
+        return root(|wet_c| miss(wet_c, true), 0.0, t_c);
     }
     // Bone-dry air at 90 °C has a wet bulb above freezing, so ice only ever
     // meets air whose wet bulb lies within a few tens of kelvins below it.
-    root(-100.0, t_c.min(0.0), |wet_c| miss(wet_c, false))
-}
-
-/// Root of a rising function by the Illinois form of regula falsi.
-///
-/// The bracket always holds the root, so the search ends whatever it is given.
-pub(super) fn root(mut low: f64, mut high: f64, f: impl Fn(f64) -> f64) -> f64 {
-    let (mut f_low, mut f_high) = (f(low), f(high));
-    if f_high <= 0.0 {
-        return high;
-    }
-    if !f_high.is_finite() {
-        f_high = 1.0;
-    }
-    // Which end moved last: +1 the high one, -1 the low one.
-    let mut moved = 0;
-    for _ in 0..200 {
-        let guess = (low * f_high - high * f_low) / (f_high - f_low);
-        let t = if guess > low && guess < high {
-            guess
-        } else {
-            0.5 * (low + high)
-        };
-        let f_t = f(t);
-        if f_t == 0.0 || (high - low) < 1e-10 {
-            return t;
-        }
-        if f_t > 0.0 {
-            if (high - t).abs() < 1e-12 {
-                return t;
-            }
-            (high, f_high) = (t, f_t);
-            if moved == 1 {
-                f_low *= 0.5;
-            }
-            moved = 1;
-        } else {
-            if (t - low).abs() < 1e-12 {
-                return t;
-            }
-            (low, f_low) = (t, f_t);
-            if moved == -1 {
-                f_high *= 0.5;
-            }
-            moved = -1;
-        }
-    }
-    0.5 * (low + high)
+    root(|wet_c| miss(wet_c, false), -100.0, t_c.min(0.0))
 }
 
 #[cfg(test)]

@@ -10,6 +10,7 @@
 //! Amps, ampere-hours and hours throughout.
 
 use super::peukert;
+use crate::search::{bisect, root};
 
 /// How a bank's charge is divided, and how fast it seeps.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -88,16 +89,10 @@ impl Kinetic {
         let crossing = known
             .windows(2)
             .find(|two| (two[0].1 > 0.0) != (two[1].1 > 0.0))?;
-        let (mut slow, mut fast) = (crossing[0].0, crossing[1].0);
+        let (slow, fast) = (crossing[0].0, crossing[1].0);
         let above = crossing[0].1 > 0.0;
-        for _ in 0..60 {
-            let middle = 0.5 * (slow + fast);
-            match misses(middle) {
-                Some(miss) if (miss > 0.0) == above => slow = middle,
-                _ => fast = middle,
-            }
-        }
-        let per_hour = slow;
+        let is_past = |k: f64| misses(k).is_none_or(|miss| (miss > 0.0) != above);
+        let (per_hour, _) = bisect(is_past, slow, fast, 0.0);
         let at_hand_share = at_hand_for(per_hour, hours, shares[1])?;
         Some(Self {
             total_ah: rated_ah / delivered_share(per_hour, at_hand_share, rated_hours),
@@ -142,16 +137,8 @@ impl Kinetic {
             return f64::INFINITY;
         }
         // Both tanks together last at least as long as the first one alone.
-        let (mut lasts, mut gone) = (0.0, from.both_ah() / amps);
-        for _ in 0..80 {
-            let middle = 0.5 * (lasts + gone);
-            if self.stretch(middle).after(from, amps).at_hand_ah > 0.0 {
-                lasts = middle;
-            } else {
-                gone = middle;
-            }
-        }
-        lasts
+        let missing_ah = |hours: f64| -self.stretch(hours).after(from, amps).at_hand_ah;
+        root(missing_ah, 0.0, from.both_ah() / amps)
     }
 }
 

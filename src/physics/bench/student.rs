@@ -1,5 +1,7 @@
 //! Student's distribution, and the normal one.
 
+use crate::search::root;
+
 /// Past so many degrees of freedom the factor is the normal's within 0.03 %.
 const AS_GOOD_AS_NORMAL: f64 = 10_000.0;
 
@@ -44,20 +46,12 @@ pub fn quantile(probability: f64, freedom: f64) -> f64 {
     };
     // What is no number becomes zero, and then one degree.
     let whole = (freedom.min(AS_GOOD_AS_NORMAL) as u32).max(1);
-    let (mut low, mut high) = (0.0, 1.0);
+    let mut high = 1.0;
     // tan reaches any t: with one degree, 0.9999 needs 6366.
     while probability_within(high, whole) < wanted && high < 1e5 {
         high *= 2.0;
     }
-    for _ in 0..60 {
-        let middle = 0.5 * (low + high);
-        if probability_within(middle, whole) < wanted {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    0.5 * (low + high)
+    root(|t| probability_within(t, whole) - wanted, 0.0, high)
 }
 
 /// The coverage factor for 95.45 %: 2, or more where degrees of freedom are few.

@@ -1,6 +1,7 @@
 //! Finding the first time a thermostat's threshold is crossed.
 
 use super::exact::{Mode, Phi};
+use crate::search::{root, stepped};
 
 /// A search for an event ends with a step this short, seconds. The steps are
 /// cubic: the one that follows would be nearer its cube, far below the 4 us
@@ -76,48 +77,24 @@ impl Curve {
         (self.spot_at(top).value >= 0.0).then(|| self.solve(from, top))
     }
 
-    /// Time at which a hump turns, by halving: seldom needed.
-    fn crest(&self, mut low: f64, mut high: f64) -> f64 {
-        for _ in 0..60 {
-            let mid = 0.5 * (low + high);
-            if self.spot_at(mid).rate > 0.0 {
-                low = mid;
-            } else {
-                high = mid;
-            }
-        }
-        low
+    /// Time at which a hump turns: seldom needed.
+    fn crest(&self, low: f64, high: f64) -> f64 {
+        root(|t| -self.spot_at(t).rate, low, high)
     }
 
-    /// The one rise between `low`, where the curve is below zero, and `high`,
-    /// where it is not: Halley's steps, halving where they leave the bracket.
-    fn solve(&self, from: Spot, mut high: f64) -> f64 {
-        let (mut low, mut here, mut t) = (from.t, from, from.t);
-        // Nearly every search begins at the start of a leg, where nothing has decayed.
-        let mut decay = match t {
-            0.0 => [1.0; 2],
-            _ => self.modes.map(|mode| (mode.lambda * t).exp()),
-        };
-        for _ in 0..80 {
-            if here.value < 0.0 {
-                low = t;
-            } else {
-                high = t;
+    /// The one rise between `from`, where the curve is below zero, and `high`,
+    /// where it is not, by Halley's steps.
+    fn solve(&self, from: Spot, high: f64) -> f64 {
+        let of = |t: f64| {
+            // Nearly every search begins at the start of a leg, where nothing has decayed.
+            if t == 0.0 && from.t == 0.0 {
+                return (from.value, parabola(from, self.bend([1.0; 2])));
             }
-            let next = t + parabola(here, self.bend(decay));
-            if (next - t).abs() < EVENT_S || high - low < EVENT_S {
-                return next.clamp(low, high);
-            }
-            t = if next > low && next < high {
-                next
-            } else {
-                0.5 * (low + high)
-            };
             let phi = self.modes.map(|mode| Phi::at(mode.lambda * t));
-            here = self.spot(t, &phi);
-            decay = phi.map(|phi| phi.e);
-        }
-        high
+            let here = self.spot(t, &phi);
+            (here.value, parabola(here, self.bend(phi.map(|phi| phi.e))))
+        };
+        stepped(of, (from.t, high), from.t, EVENT_S)
     }
 
     #[inline]

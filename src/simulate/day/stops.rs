@@ -24,10 +24,11 @@ use super::{
     run::{LEAST_H, Walk},
     state::Off,
 };
-use crate::simulate::Stop;
+use crate::{search::bisect, simulate::Stop};
 
-/// Ten minutes halved so often are a few microseconds.
-const HALVINGS: u32 = 28;
+/// How closely a stop is located, as a share of the piece: of ten minutes a few
+/// microseconds.
+const WITHIN: f64 = 1.0 / (1 << 28) as f64;
 
 /// Who goes off.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -90,24 +91,19 @@ impl<S: Sink> Walk<'_, S> {
             return piece.from_h;
         }
         let bank = &self.inputs.bank;
-        let (mut stands_h, mut falls_h) = (0.0, piece.to_h - piece.from_h);
-        for _ in 0..HALVINGS {
-            let middle_h = 0.5 * (stands_h + falls_h);
-            let lasting = bank.lasting(middle_h);
+        let fails = |after_h: f64| {
+            let lasting = bank.lasting(after_h);
             let held = bank.after(self.standing.held, &lasting, flow.bank_a);
             let then = Flow { held, ..*flow };
-            let fails = match stop {
+            match stop {
                 Stop::ChargeFloor { .. } => {
                     !bank.lasts(self.standing.held, flow.bank_a, &lasting, piece.bank_c)
                 }
                 _ => self.stop_at(piece.rig, &piece.hanging, &then).is_some(),
-            };
-            if fails {
-                falls_h = middle_h;
-            } else {
-                stands_h = middle_h;
             }
-        }
+        };
+        let all_h = piece.to_h - piece.from_h;
+        let (stands_h, _) = bisect(fails, 0.0, all_h, WITHIN * all_h);
         piece.from_h + stands_h
     }
 
@@ -156,15 +152,8 @@ impl<S: Sink> Walk<'_, S> {
             };
             return (end, None);
         }
-        let (mut stands, mut falls) = (0.0, 1.0);
-        for _ in 0..HALVINGS {
-            let middle = 0.5 * (stands + falls);
-            if self.stop_with(piece, middle).is_some() {
-                falls = middle;
-            } else {
-                stands = middle;
-            }
-        }
+        let fails = |share| self.stop_with(piece, share).is_some();
+        let (_, falls) = bisect(fails, 0.0, 1.0, WITHIN);
         let stop = self.stop_with(piece, falls).unwrap_or(found);
         let end = if is_of_unit(stop) || stop == Stop::NoCurrentCarriesIt {
             End::OfUnit(stop)

@@ -2,7 +2,7 @@
 
 use super::position;
 use crate::physics::weather::date::Moment;
-use crate::physics::weather::site::Site;
+use crate::{physics::weather::site::Site, search::root};
 
 /// A height of the sun that marks an event.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -95,16 +95,8 @@ fn nearest_transit(site: &Site, near: Moment) -> Moment {
 }
 
 /// Where the height passes zero between a dark and a light moment, in either
-/// order: 32 halvings of 12 h leave ten microseconds.
+/// order.
 fn crossing(dark: Moment, light: Moment, height: impl Fn(Moment) -> f64) -> Moment {
-    let (mut dark, mut light) = (dark, light);
-    for _ in 0..32 {
-        let middle = dark.shifted(light.hours_since(dark) / 2.0);
-        if height(middle) < 0.0 {
-            dark = middle;
-        } else {
-            light = middle;
-        }
-    }
-    light
+    let apart_h = light.hours_since(dark);
+    dark.shifted(apart_h * root(|share| height(dark.shifted(apart_h * share)), 0.0, 1.0))
 }
