@@ -3,6 +3,7 @@
 #![deny(unsafe_code)]
 
 pub mod answer;
+pub mod linear;
 #[cfg(feature = "page")]
 pub mod page;
 pub mod physics;

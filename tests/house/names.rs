@@ -69,7 +69,7 @@ fn the_engine_is_pure(file: &File) -> Vec<String> {
 
 /// The floors, from the ground up: a room may name what is on a lower one.
 const FLOORS: [&[&str]; 10] = [
-    &["quantity", "range", "search"],
+    &["linear", "quantity", "range", "search"],
     &[
         "physics::air",
         "physics::battery",

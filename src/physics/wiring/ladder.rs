@@ -2,9 +2,11 @@
 //! Kirchhoff's two laws.
 
 use super::limits::{Input, Refusal};
-use super::linear;
 use super::network::{Row, TakeOff};
-use crate::quantity::{in_ohms, in_volts};
+use crate::{
+    linear,
+    quantity::{in_ohms, in_volts},
+};
 
 /// One battery that still carries current.
 pub(super) struct Rung {
@@ -73,18 +75,14 @@ impl Ladder {
             }
         };
         let count = self.rungs.len();
-        let mut rows: Vec<Vec<f64>> = (1..count)
-            .map(|far| {
-                self.mesh(
-                    far,
-                    voltage(&self.rungs[far]) - voltage(&self.rungs[far - 1]),
-                )
-            })
+        let mut rows: Vec<Vec<f64>> = (1..count).map(|far| self.mesh(far)).collect();
+        let rises_v = self.rungs.windows(2);
+        let mut right: Vec<f64> = rises_v
+            .map(|two| voltage(&two[1]) - voltage(&two[0]))
             .collect();
-        let mut sum = vec![1.0; count];
-        sum.push(total_a);
-        rows.push(sum);
-        let currents_a = linear::solve(rows).ok_or(Refusal::NoBatteryLeft)?;
+        rows.push(vec![1.0; count]);
+        right.push(total_a);
+        let currents_a = linear::solve(&rows, &right).ok_or(Refusal::NoBatteryLeft)?;
         let first = &self.rungs[0];
         let first_v = voltage(first) - first.resistance_ohm * currents_a[0];
         let terminal_v = first_v - self.lost_to_cables_v(&currents_a, total_a);
@@ -100,7 +98,7 @@ impl Ladder {
     /// Seen from the positive cable, the positive links carry what the rungs
     /// from `far` on give. So do the negative ones when both cables leave at
     /// one end; from the other end they carry what the rungs before `far` take.
-    fn mesh(&self, far: usize, rise_v: f64) -> Vec<f64> {
+    fn mesh(&self, far: usize) -> Vec<f64> {
         let near = far - 1;
         let between_ohm = self.between_ohm(near);
         let (beyond_ohm, before_ohm) = match self.take_off {
@@ -112,7 +110,6 @@ impl Ladder {
             .collect();
         row[near] -= self.rungs[near].resistance_ohm;
         row[far] += self.rungs[far].resistance_ohm;
-        row.push(rise_v);
         row
     }
 

@@ -33,7 +33,6 @@ mod fuse;
 mod fuse_place;
 mod ladder;
 mod limits;
-mod linear;
 mod network;
 mod size;
 mod solar;

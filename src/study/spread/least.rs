@@ -9,6 +9,8 @@
 //! Source: nonlinear least squares with prior information, e.g. Draper & Smith,
 //! *Applied Regression Analysis*, 3rd ed. (1998), chapters 5 and 24, from memory.
 
+use crate::linear::solve;
+
 /// An unknown, as known before or after.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Known {
@@ -169,38 +171,6 @@ fn misses<'a>(data: &'a [Known], values: &'a [f64]) -> impl Iterator<Item = f64>
     data.iter()
         .zip(values)
         .map(|(datum, value)| (datum.value - value) / datum.sd)
-}
-
-/// A symmetric positive system by its Cholesky root; nothing for any other.
-fn solve(rows: &[Vec<f64>], right: &[f64]) -> Option<Vec<f64>> {
-    let count = rows.len();
-    if count == 0 || count != right.len() {
-        return None;
-    }
-    let mut root = vec![vec![0.0; count]; count];
-    for row in 0..count {
-        for column in 0..=row {
-            let known: f64 = (0..column).map(|k| root[row][k] * root[column][k]).sum();
-            let left = rows[row][column] - known;
-            root[row][column] = if row > column {
-                left / root[column][column]
-            } else if left > 0.0 && left.is_finite() {
-                left.sqrt()
-            } else {
-                return None;
-            };
-        }
-    }
-    let mut found = right.to_vec();
-    for row in 0..count {
-        let known: f64 = (0..row).map(|k| root[row][k] * found[k]).sum();
-        found[row] = (found[row] - known) / root[row][row];
-    }
-    for row in (0..count).rev() {
-        let known: f64 = (row + 1..count).map(|k| root[k][row] * found[k]).sum();
-        found[row] = (found[row] - known) / root[row][row];
-    }
-    found.iter().all(|value| value.is_finite()).then_some(found)
 }
 
 #[cfg(test)]
