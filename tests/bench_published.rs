@@ -8,3 +8,5 @@ mod table;
 mod trade;
 #[path = "bench/uncertainty.rs"]
 mod uncertainty;
+#[path = "support/vectors.rs"]
+mod vectors;

@@ -1,10 +1,6 @@
-//! Reading the stored tables, and comparing.
+//! Reading the stored tables.
 
-#[track_caller]
-pub fn near(got: f64, want: f64, relative: f64) {
-    let off = (got - want).abs();
-    assert!(off <= relative * want.abs(), "got {got}, want {want}");
-}
+pub use super::vectors::near_share as near;
 
 /// Rows of a data file: `#` lines and the heading left out.
 pub fn rows(text: &str) -> Vec<Vec<String>> {

@@ -29,21 +29,7 @@ use till_morning::{
     plan::finding::Severity,
     plan::{Bank, Draw, Figure, Mode, OpenCircuitPoint, Plan, Unknown},
 };
-
-/// Within an absolute tolerance, naming both numbers if not.
-#[track_caller]
-fn near(found: f64, published: f64, tolerance: f64) {
-    assert!(
-        (found - published).abs() <= tolerance,
-        "found {found}, published {published}, tolerance {tolerance}"
-    );
-}
-
-/// Within a tolerance relative to the published number.
-#[track_caller]
-fn near_share(found: f64, published: f64, share: f64) {
-    near(found, published, published.abs() * share);
-}
+use vectors::{near, near_share};
 
 /// The records of a file of numbers, its comment lines left out.
 fn records(text: &str) -> Vec<csv::StringRecord> {

@@ -3,6 +3,9 @@
 //! The tables behind it are held to their sources in `wiring_published`; here
 //! the way from the plan to them is.
 
+#[path = "../support/vectors.rs"]
+mod vectors;
+
 mod cautions;
 mod judged;
 mod said;
@@ -26,13 +29,7 @@ use till_morning::{
     },
     quantity::{in_square_millimeters, square_millimeters},
 };
-
-fn near(found: f64, expected: f64, tolerance: f64) {
-    assert!(
-        (found - expected).abs() <= tolerance,
-        "{found} is not {expected}"
-    );
-}
+use vectors::near;
 
 fn circuit(plan: &Plan, circuit: Circuit) -> CircuitAnswer {
     let answer = wiring(plan).expect("an answer");

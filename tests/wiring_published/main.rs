@@ -2,6 +2,9 @@
 //!
 //! One file a subject; the source stands beside each check.
 
+#[path = "../support/vectors.rs"]
+mod vectors;
+
 mod ampacity;
 mod choice;
 mod copper;
@@ -12,21 +15,7 @@ mod ventilation;
 
 use till_morning::physics::wiring::{Awg, Size};
 use till_morning::quantity::{Area, Length, feet, inches, square_inches};
-
-/// Within an absolute tolerance, naming both numbers if not.
-#[track_caller]
-fn near(found: f64, published: f64, tolerance: f64) {
-    assert!(
-        (found - published).abs() <= tolerance,
-        "found {found}, published {published}, tolerance {tolerance}"
-    );
-}
-
-/// Within a tolerance relative to the published number.
-#[track_caller]
-fn near_share(found: f64, published: f64, share: f64) {
-    near(found, published, published.abs() * share);
-}
+use vectors::{near, near_share};
 
 fn gauge(number: i8) -> Awg {
     Awg::new(number).expect("gauge of the table")
