@@ -240,8 +240,6 @@ const BTU_J: f64 = 1_055.055_852_62;
 /// One cubic foot a minute in cubic metres a second, exact: 0.3048^3 / 60.
 /// `uom` rounds its own to seven digits.
 const CFM_M3_S: f64 = 0.028_316_846_592 / 60.0;
-/// One ton of refrigeration, by definition 12 000 Btu/h (3 516.85 W).
-const TON_BTU_H: f64 = 12_000.0;
 
 /// A mass of so many pounds.
 #[must_use]
@@ -259,18 +257,6 @@ pub fn btu_per_hour(number: f64) -> Power {
 #[must_use]
 pub fn in_btu_per_hour(power: Power) -> f64 {
     in_watts(power) * 3_600.0 / BTU_J
-}
-
-/// A power of so many tons of refrigeration, 12 000 Btu/h each.
-#[must_use]
-pub fn tons_of_refrigeration(number: f64) -> Power {
-    btu_per_hour(number * TON_BTU_H)
-}
-
-/// The number of tons of refrigeration, 12 000 Btu/h each.
-#[must_use]
-pub fn in_tons_of_refrigeration(power: Power) -> f64 {
-    in_btu_per_hour(power) / TON_BTU_H
 }
 
 /// A flow of so many cubic feet a minute.

@@ -1,7 +1,11 @@
 //! Light on planes, cells and arrays against what others computed or printed.
 
-use std::collections::HashMap;
+#[path = "support/sky.rs"]
+mod sky;
+#[path = "support/vectors.rs"]
+mod vectors;
 
+use sky::{AN_HOUR, clear_day, close, date, utc};
 use till_morning::physics::solar::cell::Mounting;
 use till_morning::physics::solar::controller::{ArrayVolts, Controller};
 use till_morning::physics::solar::losses::{Losses, kept_after};
@@ -10,45 +14,9 @@ use till_morning::physics::solar::{Air, Array, Group, Offer};
 use till_morning::physics::weather::clear_sky::Sky;
 use till_morning::physics::weather::date::{Date, Moment};
 use till_morning::physics::weather::site::Site;
-use till_morning::physics::weather::sky_table::SkyTable;
 use till_morning::physics::weather::sun::{horizon_angles, position};
 use till_morning::quantity::{amps, celsius, in_amps, in_celsius, in_watts, volts, watts};
-
-type Row = HashMap<String, String>;
-
-/// The rows of a table in tests/data, by column name.
-fn table(name: &str) -> Vec<Row> {
-    let path = format!("{}/tests/data/{name}", env!("CARGO_MANIFEST_DIR"));
-    let mut reader = csv::ReaderBuilder::new()
-        .comment(Some(b'#'))
-        .from_path(path)
-        .unwrap();
-    reader.deserialize().map(Result::unwrap).collect()
-}
-
-#[track_caller]
-fn num(row: &Row, column: &str) -> f64 {
-    row[column].parse().unwrap()
-}
-
-#[track_caller]
-fn close(got: f64, published: f64, tolerance: f64, what: &str) {
-    let gap = (got - published).abs();
-    assert!(gap <= tolerance, "{what}: {got} against {published}");
-}
-
-fn date(text: &str) -> Date {
-    let part = |range: std::ops::Range<usize>| text[range].parse::<u16>().unwrap();
-    let small = |range| u8::try_from(part(range)).unwrap();
-    Date::new(i32::from(part(0..4)), small(5..7), small(8..10)).unwrap()
-}
-
-/// A moment from `2025-03-20T13:00:00Z`.
-fn utc(text: &str) -> Moment {
-    let part = |range: std::ops::Range<usize>| text[range].parse::<f64>().unwrap();
-    let hours = part(11..13) + part(14..16) / 60.0;
-    Moment::from_utc(date(text), hours).unwrap()
-}
+use vectors::{number as num, rows as table};
 
 // ---- Incidence ----
 
@@ -167,7 +135,7 @@ fn plane_instants_against_pvlib() {
     assert!(checked > 400);
 }
 
-/// Day sums, by our own sun, clear sky and table of five minutes.
+/// Day sums, by our own sun and clear sky every five minutes.
 #[test]
 fn plane_day_totals_against_pvlib() {
     let skies = table("clearsky_day_totals.csv");
@@ -183,25 +151,20 @@ fn plane_day_totals_against_pvlib() {
         let sky = Sky::new(num(sky_row, "linke"), 0.0).unwrap();
         let midnight =
             Moment::from_utc(date(&row["utc_or_date"]), -site.longitude_deg() / 15.0).unwrap();
-        let day = SkyTable::modelled(&site, &sky, midnight, 24.0).unwrap();
+        let day = clear_day(&site, &sky, midnight);
         let plane = Plane::new(num(&row, "tilt"), num(&row, "azimuth_N_cw")).unwrap();
         for (model, column) in [
             (SkyModel::Isotropic, "poa_isotropic"),
             (SkyModel::HayDavies, "poa_haydavies"),
         ] {
-            let sum: f64 = day.rows()[1..]
+            let sum: f64 = day
                 .iter()
-                .map(|now| {
-                    let sun = Sun::from_parts(now.sun).unwrap();
-                    let it = now.irradiance;
-                    let light = Light::new(
-                        it.ghi_w_m2,
-                        it.dni_w_m2,
-                        it.dhi_w_m2,
-                        now.extraterrestrial_w_m2,
-                    )
-                    .unwrap();
-                    plane.light(&sun, &light, 0.2, model).total_w_m2() / 12.0
+                .map(|(sun, outside_w_m2, it)| {
+                    let seen = Sun::from_angles(sun.apparent_elevation_deg(&site), sun.azimuth_deg);
+                    let light =
+                        Light::new(it.ghi_w_m2, it.dni_w_m2, it.dhi_w_m2, *outside_w_m2).unwrap();
+                    let lit = plane.light(&seen.unwrap(), &light, 0.2, model);
+                    lit.total_w_m2() / AN_HOUR
                 })
                 .sum();
             let published = num(&row, column);

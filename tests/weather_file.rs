@@ -6,15 +6,17 @@
 //! format's public description (EnergyPlus, *Auxiliary Programs*, EPW data
 //! dictionary), its numbers our own.
 
+#[path = "support/closure.rs"]
+mod closure;
+
+use closure::{closure, likeliest_slip_h};
 use std::collections::HashMap;
 
 use till_morning::physics::weather::date::Date;
-use till_morning::physics::weather::file::closure::{closure, likeliest_slip_h};
 use till_morning::physics::weather::file::{
     Fault, Field, FileError, Format, HourlyWeather, MOST_BYTES, Stamp, read,
 };
 use till_morning::physics::weather::site::Site;
-use till_morning::physics::weather::sky_table::SkyTable;
 use till_morning::quantity::in_celsius;
 
 fn data(name: &str) -> Vec<u8> {
@@ -181,24 +183,6 @@ fn a_plain_table_stamped_wrong_is_found_out() {
     assert_eq!(slip(Stamp::StartOfHour), Some(-1.0));
 }
 
-/// The table of five minutes keeps each measured hour's global about as well as
-/// the file closes, and the day's to 1 %.
-#[test]
-fn sky_table_of_a_file_keeps_its_energy() {
-    let weather = read_well(&data("greensboro_10_july_1981.csv"));
-    let (site, offset) = site_of(&weather);
-    let sky = SkyTable::from_file(&weather, &site, no_date(), offset, 0, 24.0).unwrap();
-    let measured: f64 = weather
-        .hours()
-        .iter()
-        .map(|it| it.irradiance.ghi_w_m2)
-        .sum();
-    let ours: f64 = (0..24 * 60)
-        .map(|minute| sky.at((f64::from(minute) + 0.5) / 60.0).irradiance.ghi_w_m2 / 60.0)
-        .sum();
-    assert!((ours / measured - 1.0).abs() < 0.01, "{ours} of {measured}");
-}
-
 // ---- EPW and plain tables ----
 
 /// A file by the EPW data dictionary: eight heading lines, then hours, each the
@@ -268,14 +252,13 @@ fn plain_tables_in_several_dresses() {
 }
 
 #[test]
-fn warmest_stretch_and_days() {
+fn hours_of_a_table_run_on_through_days() {
     let mut text = String::from("hour,temperature,irradiance\n");
     for hour in 0..72 {
         let warm = if (24..48).contains(&hour) { 38.0 } else { 30.0 };
         text += &format!("{},{warm},0\n", hour % 24);
     }
     let weather = read(text.as_bytes(), Stamp::StartOfHour).unwrap();
-    assert_eq!(weather.warmest_stretch(24), 24);
     assert_eq!(weather.hours()[24].day, 1);
 }
 

@@ -11,7 +11,6 @@ use till_morning::physics::weather::date::{Date, Moment};
 use till_morning::physics::weather::day::DayProfile;
 use till_morning::physics::weather::file::{Stamp, read};
 use till_morning::physics::weather::site::Site;
-use till_morning::physics::weather::sky_table::SkyTable;
 use till_morning::physics::weather::sun::events::{Daylight, Horizon, daylight};
 use till_morning::physics::weather::sun::position;
 use till_morning::quantity::{celsius, in_amps, in_celsius, in_watts, volts, watts};
@@ -103,43 +102,6 @@ proptest! {
         let t = in_celsius(day.temperature(hour));
         prop_assert!((low - 1e-9..=high + 1e-9).contains(&t));
         prop_assert!(in_celsius(day.dew_point(hour).unwrap()) <= t + 1e-9);
-    }
-
-    /// The table of five minutes is the model itself at its rows, and within 0.02
-    /// degrees and 1 % of the noon sun between.
-    #[test]
-    fn a_table_is_as_good_as_the_model(
-        lat in -65.0..65.0, haze in 2.0..=7.0, month in 1_u8..=12, after in 0.0..24.0
-    ) {
-        let site = Site::new(lat, 10.0, 200.0).unwrap();
-        let sky = Sky::new(haze, 0.0).unwrap();
-        let start = Moment::from_utc(Date::new(2025, month, 15).unwrap(), 0.0).unwrap();
-        let table = SkyTable::modelled(&site, &sky, start, 24.0).unwrap();
-        let now = table.at(after);
-        let sun = position(&site, start.plus_hours(after).unwrap());
-        let elevation = sun.apparent_elevation_deg(&site);
-        let length: f64 = now.sun.iter().map(|it| it * it).sum();
-        prop_assert!((length - 1.0).abs() < 1e-12);
-        // Refraction sets in with a step at the horizon, and a row of the table may
-        // lie on the other side of it while the sun is within a step's 1.25 degrees.
-        if elevation > 1.5 {
-            prop_assert!((now.sun[2].asin().to_degrees() - elevation).abs() < 0.02);
-        }
-        let direct = sky.irradiance(
-            elevation, extraterrestrial_w_m2(sun.distance_au), 200.0, site.pressure_pa());
-        prop_assert!((now.irradiance.ghi_w_m2 - direct.ghi_w_m2).abs() < 10.0);
-    }
-
-    #[test]
-    fn a_table_takes_any_time(after in any_number(), hours in any_number()) {
-        let site = Site::new(38.0, -113.0, 1_300.0).unwrap();
-        let sky = Sky::new(3.0, 0.2).unwrap();
-        let start = Moment::from_utc(Date::new(2025, 7, 1).unwrap(), 0.0).unwrap();
-        if let Ok(table) = SkyTable::modelled(&site, &sky, start, hours) {
-            let it = table.at(after);
-            prop_assert!(it.sun.iter().all(|part| part.is_finite()));
-            prop_assert!(it.irradiance.ghi_w_m2.is_finite());
-        }
     }
 
     /// No bytes make the reader panic, and what it accepts is finite.

@@ -1,52 +1,20 @@
 //! The sun, the clear sky and the day's profile against what others computed,
 //! printed or measured.
 
-use std::collections::HashMap;
+#[path = "support/sky.rs"]
+mod sky;
+#[path = "support/vectors.rs"]
+mod vectors;
 
+use sky::{AN_HOUR, clear_day, close, date, utc};
 use till_morning::physics::weather::clear_sky::{self, Sky, extraterrestrial_w_m2};
 use till_morning::physics::weather::date::{Date, Moment};
 use till_morning::physics::weather::day::DayProfile;
 use till_morning::physics::weather::site::Site;
-use till_morning::physics::weather::sky_table::SkyTable;
 use till_morning::physics::weather::sun::events::{Daylight, Horizon, daylight};
 use till_morning::physics::weather::sun::{horizon_angles, position, refraction_deg};
 use till_morning::quantity::{celsius, in_celsius};
-
-type Row = HashMap<String, String>;
-
-/// The rows of a table in tests/data, by column name.
-fn table(name: &str) -> Vec<Row> {
-    let path = format!("{}/tests/data/{name}", env!("CARGO_MANIFEST_DIR"));
-    let mut reader = csv::ReaderBuilder::new()
-        .comment(Some(b'#'))
-        .from_path(path)
-        .unwrap();
-    reader.deserialize().map(Result::unwrap).collect()
-}
-
-#[track_caller]
-fn num(row: &Row, column: &str) -> f64 {
-    row[column].parse().unwrap()
-}
-
-#[track_caller]
-fn close(got: f64, published: f64, tolerance: f64, what: &str) {
-    let gap = (got - published).abs();
-    assert!(gap <= tolerance, "{what}: {got} against {published}");
-}
-
-fn date(text: &str) -> Date {
-    let part = |range: std::ops::Range<usize>| text[range].parse::<u16>().unwrap();
-    let small = |range| u8::try_from(part(range)).unwrap();
-    Date::new(i32::from(part(0..4)), small(5..7), small(8..10)).unwrap()
-}
-
-/// A moment from `2025-03-20T13:00:00Z`.
-fn utc(text: &str) -> Moment {
-    let part = |range: std::ops::Range<usize>| text[range].parse::<f64>().unwrap();
-    let hours = part(11..13) + part(14..16) / 60.0 + part(17..19) / 3_600.0;
-    Moment::from_utc(date(text), hours).unwrap()
-}
+use vectors::{number as num, rows as table};
 
 /// Great-circle angle between two directions, degrees.
 fn apart_deg(a: (f64, f64), b: (f64, f64)) -> f64 {
@@ -270,10 +238,9 @@ fn clear_sky_day_totals() {
             Moment::from_utc(date(&row["date_local"]), -num(&row, "lon") / 15.0).unwrap();
         let totals = |turbidity: f64| {
             let sky = Sky::new(turbidity, 0.0).unwrap();
-            let day = SkyTable::modelled(&site, &sky, midnight, 24.0).unwrap();
+            let day = clear_day(&site, &sky, midnight);
             let sum = |part: fn(&clear_sky::Irradiance) -> f64| -> f64 {
-                let rows = day.rows()[1..].iter();
-                rows.map(|it| part(&it.irradiance)).sum::<f64>() / 12.0
+                day.iter().map(|(_, _, it)| part(it)).sum::<f64>() / AN_HOUR
             };
             (
                 sum(|it| it.ghi_w_m2),

@@ -3,9 +3,14 @@
 
 use super::{bare_bank, current, hours, near, near_share};
 use till_morning::{
-    physics::battery::{Capacity, Chemistry, peukert::exponent_between},
+    physics::battery::{Capacity, Chemistry},
     plan::{Bank, Figure},
 };
+
+/// Peukert's exponent between two points of a rate table: hours and amps of each.
+fn exponent_between(slow: (f64, f64), fast: (f64, f64)) -> f64 {
+    (slow.0 / fast.0).ln() / (fast.1 / slow.1).ln()
+}
 
 /// A lead-acid bank of its rated Ah, over its rated hours, with an exponent.
 fn lead_acid(nominal_v: f64, rated_ah: f64, rated_h: f64, exponent: f64) -> Bank {

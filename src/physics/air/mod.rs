@@ -6,7 +6,6 @@
 //! - [`partial`]: how each of those figures moves with each reading.
 //! - [`coil`]: apparatus dew point and bypass factor.
 //! - [`unit`]: published curves for capacity and power by wet bulb and outdoors.
-//! - [`shortcut`]: the 1.08, 4.5 and 0.68 of the trade, to check by hand.
 //!
 //! Nothing here knows a cabin, a bank or the time of day.
 //!
@@ -31,7 +30,6 @@ pub mod flow;
 pub mod moist;
 pub mod partial;
 pub mod saturation;
-pub mod shortcut;
 pub mod unit;
 mod wet_bulb;
 

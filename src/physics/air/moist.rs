@@ -133,12 +133,6 @@ impl MoistAir {
         self.w
     }
 
-    /// Pressure of the water vapour (Handbook eq. 36).
-    #[must_use]
-    pub fn vapour_pressure(&self) -> Pressure {
-        pascals(self.vapour_pa())
-    }
-
     /// Relative humidity, 0 to 1 (Handbook eq. 22).
     #[must_use]
     pub fn relative_humidity(&self) -> f64 {

@@ -219,13 +219,4 @@ impl Unit {
             outdoor_taken: here.outdoor_taken,
         })
     }
-
-    /// Share of the time a cycling unit runs to carry `load` (0 to 1 of its
-    /// capacity): load over the part-load factor, so more than the load alone.
-    ///
-    /// # Errors
-    /// [`AirError::OutOfRange`] or [`AirError::NotANumber`] unless `load` is 0 to 1.
-    pub fn running_share(&self, load: f64) -> Result<f64, AirError> {
-        Ok(load / self.curves.part_load_factor(load)?)
-    }
 }

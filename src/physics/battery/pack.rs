@@ -19,17 +19,6 @@ impl Capacity {
     pub fn ah_at(&self, amps: f64) -> f64 {
         self.ah * peukert::share_of_rated(amps / self.rated_a, self.exponent)
     }
-
-    /// The capacity that gives `ah` at `amps`: the same law, turned round.
-    #[must_use]
-    pub fn from_run(ah: f64, amps: f64, rated_a: f64, exponent: f64) -> Self {
-        let share = peukert::share_of_rated(amps / rated_a, exponent);
-        Self {
-            ah: ah / share,
-            rated_a,
-            exponent,
-        }
-    }
 }
 
 /// Batteries in series and parallel, made one source.

@@ -20,9 +20,3 @@ pub fn share_of_rated(current_ratio: f64, exponent: f64) -> f64 {
         current_ratio.powf(1.0 - exponent)
     }
 }
-
-/// The exponent between two points of a rate table: hours and amps of each.
-#[must_use]
-pub fn exponent_between(slow: (f64, f64), fast: (f64, f64)) -> f64 {
-    (slow.0 / fast.0).ln() / (fast.1 / slow.1).ln()
-}

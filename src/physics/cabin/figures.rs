@@ -136,8 +136,9 @@ impl Figures {
     /// # Errors
     /// [`CabinError::OutOfRange`] or [`CabinError::NotANumber`].
     ///
-    /// Source: the sol-air excess (see [`super::sun_excess`]) at the outside of
-    /// the shell's insulation, roof and lit walls by their areas.
+    /// Source: ASHRAE Handbook of Fundamentals (2017), ch. 18, sol-air temperature:
+    /// its excess over the air, (absorptance x irradiance - sky loss) / h, at the
+    /// outside of the shell's insulation, roof and lit walls by their areas.
     pub fn sun(
         &self,
         on_roof: HeatFluxDensity,

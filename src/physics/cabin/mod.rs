@@ -72,5 +72,5 @@ pub use people::{Activity, Gains, Occupant, gains};
 pub use state::{Cooling, Drive, State, Step, Switch};
 pub use step::Stepper;
 pub use stores::Stores;
-pub use sun::{Face, sol_air, sun_excess};
+pub use sun::Face;
 pub use thermostat::{Running, Thermostat};

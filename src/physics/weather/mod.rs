@@ -1,9 +1,7 @@
 //! The weather: where the sun stands, how strongly it shines, how warm the air is.
 //!
 //! Three sources, from none to much: a built-in [`place`], a high and a low put
-//! through a [`day`] profile under a [`clear_sky`], or an hourly [`mod@file`]. What
-//! the rest of the engine steps through is a [`sky_table`], filled once: the
-//! sun costs some hundred nanoseconds a call, a look-up a few.
+//! through a [`day`] profile under a [`clear_sky`], or an hourly [`mod@file`].
 //!
 //! Angles and irradiances are bare `f64` here, with the unit in the name
 //! (`elevation_deg`, `ghi_w_m2`): they are the columns of tables read millions
@@ -18,7 +16,6 @@ pub mod day;
 pub mod file;
 pub mod place;
 pub mod site;
-pub mod sky_table;
 pub mod sun;
 
 /// An input of this room, to name it in an [`OutOfRange`].
@@ -50,8 +47,6 @@ pub enum Input {
     LowTemperature,
     /// Outdoor dew point, degrees Celsius.
     DewPoint,
-    /// The first hour of a file to be used.
-    FirstHour,
 }
 
 /// An input outside its accepted range, or not a number.

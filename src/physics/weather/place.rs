@@ -79,12 +79,6 @@ impl Climate {
         Self::TropicalCoast,
     ];
 
-    /// The climate of a key, as in [`Typical::key`].
-    #[must_use]
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|it| it.typical().key == key)
-    }
-
     /// Its figures. All invented and rounded; see the module.
     #[must_use]
     #[rustfmt::skip] // a table reads best as a table
@@ -167,7 +161,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn every_place_is_fit_for_use_and_found_by_its_key() {
+    fn every_place_is_fit_for_use() {
         for climate in Climate::ALL {
             let typical = climate.typical();
             assert!(
@@ -176,11 +170,9 @@ mod tests {
             );
             assert!(typical.clear_sky().is_ok(), "{climate:?}");
             assert!(typical.dew_point_c < typical.low_c, "{climate:?}");
-            assert_eq!(Climate::from_key(typical.key), Some(climate));
             // Noon by the sun within an hour of noon by the clock.
             let clock_lag = typical.longitude_deg / 15.0 - typical.utc_offset_h;
             assert!(clock_lag.abs() < 1.0, "{climate:?}");
         }
-        assert_eq!(Climate::from_key("moon"), None);
     }
 }

@@ -303,3 +303,6 @@ fn between_middles(values: &[f64], clock_h: f64) -> f64 {
     let (from, to) = (values[hour % count], values[(hour + 1) % count]);
     from + at_h.fract() * (to - from)
 }
+
+#[cfg(test)]
+mod tests;

@@ -236,13 +236,6 @@ impl CheckInWork {
             fit: self.fit(),
         })
     }
-
-    /// The plan that the answer is by: fitted to the readings where they told
-    /// something, else the plan itself.
-    #[must_use]
-    pub fn plan_taken(&self) -> &Plan {
-        self.tail.as_ref().map_or(&self.plan, |tail| &tail.plan)
-    }
 }
 
 /// The day from a reading on, to be drawn.

@@ -132,16 +132,6 @@ fn gain(all: &MoreHours, one: &RankedChange) -> String {
     }
 }
 
-/// A change with its gain, whole.
-#[must_use]
-pub fn change_sentence(plan: &Plan, all: &MoreHours, one: &RankedChange) -> String {
-    format!(
-        "{}: {}.",
-        change_name(plan, &one.change),
-        change_gain(plan, all, one)
-    )
-}
-
 /// What pressing its button does.
 #[must_use]
 pub fn try_change(what: &str) -> String {
@@ -191,13 +181,13 @@ mod tests {
     fn a_small_bank_hears_of_hours_and_a_big_one_of_spare() {
         let mut plan = Plan::demo();
         let all = more_hours(&plan).unwrap();
-        let best = change_sentence(&plan, &all, &all.changes[0]);
+        let best = change_gain(&plan, &all, &all.changes[0]);
         assert!(best.contains("to spare at the lowest"), "{best}");
         plan.banks[0].parallel_count = 1;
         plan.banks[0].battery_rated_ah.value = 15.0;
         plan.day.days_count = Some(1);
         let all = more_hours(&plan).unwrap();
-        let best = change_sentence(&plan, &all, &all.changes[0]);
+        let best = change_gain(&plan, &all, &all.changes[0]);
         assert!(
             best.contains("until empty") || best.contains("not empty"),
             "{best}"

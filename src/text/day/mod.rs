@@ -8,7 +8,7 @@ mod happened;
 mod weather;
 
 pub use books::{BookRow, day_rows, energy_rows, heat_rows};
-pub use changes::{bedtime_sentences, change_gain, change_name, change_sentence, try_change};
+pub use changes::{bedtime_sentences, change_gain, change_name, try_change};
 pub use check_in::{advice_sentence, check_in_sentence, fit_sentences, is_fitted, onward_sentence};
 pub use enough::{
     alone_sentences, enough_sentence, longest_sentence, longest_stands, unknown_name,

@@ -59,5 +59,4 @@ pub const SHEET_BATTERIES: &str = "Batteries";
 pub const SHEET_TAKEN: &str = "Taken for it";
 pub const ASSUMED: &str = "assumed";
 pub const SHEET_FAULT_NOT_SAID: &str = "the battery’s short-circuit current, not said";
-pub const OPEN_FIELDS: &str = "What it waits for";
 pub const SHEET_SIGN: &str = "Checked by, licence, date:";

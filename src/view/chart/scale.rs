@@ -113,21 +113,6 @@ impl Domain {
         self.high - self.low
     }
 
-    /// The span widened to hold one more value, for instance zero.
-    #[must_use]
-    pub fn including(self, value: f64) -> Self {
-        Self::of([self.low, self.high, value])
-    }
-
-    /// The span widened at both ends by a share of itself, 0 to 1.
-    /// A share outside that is held to the nearer end; not a number counts as 0.
-    #[must_use]
-    pub fn padded(self, share: f64) -> Self {
-        let share = if share > 0.0 { share.min(1.0) } else { 0.0 };
-        let more = self.span() * share;
-        Self::held(self.low - more, self.high + more)
-    }
-
     /// A span whose ends may have been pushed past what can be drawn.
     pub(super) fn held(low: f64, high: f64) -> Self {
         Self::of([low, high].map(|end| end.clamp(-LARGEST, LARGEST)))

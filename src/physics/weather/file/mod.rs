@@ -12,10 +12,9 @@
 //! In the first three an hour's irradiance is the mean over the hour that *ends*
 //! at the stamp, and the temperature is that *at* the stamp; so the sun that
 //! goes with an irradiance is half an hour earlier. Plain text must say which
-//! (see [`Stamp`]), and [`closure`] finds out when it says it wrong.
+//! (see [`Stamp`]).
 
 mod cell;
-pub mod closure;
 mod epw;
 mod error;
 pub mod plain;

@@ -122,21 +122,6 @@ impl HourlyWeather {
         Some(celsius(self.between_stamps(first_hour, after_h, dew)))
     }
 
-    /// The first hour of the warmest stretch of so many hours, by its mean.
-    ///
-    /// - `length`: 1 to all hours; beyond, all are taken
-    #[must_use]
-    pub fn warmest_stretch(&self, length: usize) -> usize {
-        let length = length.clamp(1, self.hours.len());
-        let sum_from = |first: usize| -> f64 {
-            let stretch = &self.hours[first..first + length];
-            stretch.iter().map(|hour| hour.temperature_c).sum()
-        };
-        (0..=self.hours.len() - length)
-            .max_by(|&a, &b| sum_from(a).total_cmp(&sum_from(b)))
-            .unwrap_or(0)
-    }
-
     fn between_stamps(
         &self,
         first_hour: usize,

@@ -2,10 +2,10 @@
 //!
 //! Sensible = 1.08 x cfm x °F, total = 4.5 x cfm x Btu/lb, latent = 0.68 x cfm
 //! x grains. They hold for *standard* air at sea level; real hot air is
-//! thinner, so they overshoot by 8 % and more. The engine never uses them.
+//! thinner, so they overshoot by 8 % and more. The engine does not use them.
 
-use super::capacity::AirSide;
-use crate::quantity::{Power, VolumeRate, btu_per_hour, in_cubic_feet_per_minute};
+use till_morning::physics::air::{AirSide, MoistAir};
+use till_morning::quantity::*;
 
 /// Standard air, lb/ft³, and minutes an hour: what all three constants share.
 const LB_H_CFM: f64 = 60.0 * 0.075;
@@ -60,8 +60,9 @@ pub struct ByHand {
 pub fn by_hand(flow: VolumeRate, between: &AirSide, constants: Constants) -> ByHand {
     let cfm = in_cubic_feet_per_minute(flow);
     let (inlet, outlet) = (&between.inlet, &between.outlet);
-    let fall_f = (inlet.t_c() - outlet.t_c()) * 1.8;
-    let fall_btu_lb = (inlet.h_j_kg() - outlet.h_j_kg()) / BTU_LB_J_KG;
+    let joules = |air: &MoistAir| in_joules_per_kilogram(air.enthalpy());
+    let fall_f = 1.8 * (in_celsius(inlet.dry_bulb()) - in_celsius(outlet.dry_bulb()));
+    let fall_btu_lb = (joules(inlet) - joules(outlet)) / BTU_LB_J_KG;
     let fall_grains = (inlet.humidity_ratio() - outlet.humidity_ratio()) * GRAINS_LB;
     ByHand {
         total: btu_per_hour(constants.total * cfm * fall_btu_lb),

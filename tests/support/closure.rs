@@ -4,11 +4,11 @@
 //! of the wrong half-hour the sum fails by tens of watts, morning and afternoon
 //! in opposite directions: the surest sign of a clock misread.
 
-use super::HourlyWeather;
-use crate::physics::weather::date::Date;
-use crate::physics::weather::site::Site;
-use crate::physics::weather::sun::position;
-use crate::physics::weather::{Input, OutOfRange, within};
+use till_morning::physics::weather::OutOfRange;
+use till_morning::physics::weather::date::Date;
+use till_morning::physics::weather::file::HourlyWeather;
+use till_morning::physics::weather::site::Site;
+use till_morning::physics::weather::sun::position;
 
 /// Hours with the mid-hour sun lower than this are left out: the sun may have
 /// risen or set within them.
@@ -24,18 +24,16 @@ pub struct Closure {
     pub mean_w_m2: f64,
     /// The largest.
     pub worst_w_m2: f64,
-    /// Over how many hours.
-    pub hours: usize,
 }
 
 /// How well global fits beam and diffuse if the file's clock were put on by a
 /// slip; `None` where the file lacks one of the three or holds no daylight.
 ///
 /// - `first_date`, `utc_offset_h`: as in [`HourlyWeather::hour_start`]
-/// - `slip_h`: -3 to 3 hours; 0 takes the file at its word
+/// - `slip_h`: 0 takes the file at its word
 ///
 /// # Errors
-/// Offset or slip out of range.
+/// Offset out of range.
 pub fn closure(
     weather: &HourlyWeather,
     site: &Site,
@@ -43,14 +41,13 @@ pub fn closure(
     utc_offset_h: f64,
     slip_h: f64,
 ) -> Result<Option<Closure>, OutOfRange> {
-    let slip_h = within(Input::Hours, slip_h, -3.0, 3.0)?;
     let (mut sum, mut worst, mut count) = (0.0, 0.0_f64, 0_u32);
     for (index, hour) in weather.hours().iter().enumerate() {
         let Some(parts) = hour.irradiance.parts() else {
             return Ok(None);
         };
         let start = weather.hour_start(index, first_date, utc_offset_h)?;
-        let elevation_deg = position(site, start.shifted(0.5 + slip_h)).elevation_deg;
+        let elevation_deg = position(site, start.plus_hours(0.5 + slip_h)?).elevation_deg;
         if elevation_deg < LOWEST_SUN_DEG {
             continue;
         }
@@ -63,7 +60,6 @@ pub fn closure(
     Ok((count > 0).then(|| Closure {
         mean_w_m2: sum / f64::from(count),
         worst_w_m2: worst,
-        hours: count as usize,
     }))
 }
 
