@@ -51,7 +51,7 @@ choice! {
 
 part! {
     /// The cabin. What is left out is a van of the usual kind.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     Cabin, CabinField {
         inside_length_m: MaybeFigure = InsideLengthM, INSIDE_LENGTH_M;
         /// Share of the sun that trees or awnings keep off.

@@ -138,7 +138,7 @@ part! {
 
 part! {
     /// What the bank cost and how long it is said to live.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     Price, PriceField {
         /// In any currency; answers are in the same.
         price_number: MaybeNumber = PriceNumber, PRICE_NUMBER;

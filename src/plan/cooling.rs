@@ -17,7 +17,7 @@ choice! {
 
 part! {
     /// A unit's cooling at its rating, and how it is told to run.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     UnitCooling, CoolingField {
         /// Total cooling in its strongest mode.
         cooling_w: MaybeFigure = CoolingW, COOLING_W;

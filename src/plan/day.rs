@@ -2,10 +2,11 @@
 
 use super::{
     Figure, Plan,
-    part::{Choice, Held, Keyed, Part, Stands, at_own_names, part},
+    part::{Choice, part},
 };
 pub use crate::physics::weather::place::Climate;
 use crate::{physics::weather::place::Typical, range};
+use serde::{Deserialize, Serialize};
 
 part! {
     /// Place, date and weather of the first day. All of it may be left out: then
@@ -42,7 +43,6 @@ part! {
         seed_number: MaybeCount = SeedNumber, SEED_NUMBER;
     } with {
         /// A built-in type of country that fills what is left out.
-        #[cfg_attr(feature = "schema", schemars(with = "Option<String>"))]
         climate: Option<Climate>,
         /// Hours from a weather file, from midnight of the date on.
         imported: Imported,
@@ -50,32 +50,29 @@ part! {
 }
 
 /// Hours of a weather file, a number each; empty if there is none.
-#[derive(Clone, Debug, Default, PartialEq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema),
-    serde(deny_unknown_fields, default)
-)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields, default)]
 pub struct Imported {
     /// Air temperature in the middle of each hour.
-    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub outdoor_c: Vec<f64>,
     /// Mean global irradiance over each hour.
-    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub global_w_m2: Vec<f64>,
     /// Dew point in the middle of each hour, if the file has it.
-    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub dew_point_c: Vec<f64>,
     /// Mean direct irradiance over each hour, facing the sun, if the file has it.
-    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub direct_w_m2: Vec<f64>,
     /// Mean diffuse irradiance over each hour, on level ground, if the file has it.
-    #[cfg_attr(feature = "schema", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub diffuse_w_m2: Vec<f64>,
 }
 
 /// Where direct and diffuse sun of imported hours come from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum SunParts {
@@ -99,26 +96,6 @@ impl Imported {
                 _ => SunParts::OneOfFile,
             },
         )
-    }
-}
-
-impl Part for Imported {
-    fn each(&self, visit: &mut dyn FnMut(&'static str, Held<'_>)) {
-        visit("outdoor_c", self.outdoor_c.held());
-        visit("global_w_m2", self.global_w_m2.held());
-        visit("dew_point_c", self.dew_point_c.held());
-        visit("direct_w_m2", self.direct_w_m2.held());
-        visit("diffuse_w_m2", self.diffuse_w_m2.held());
-    }
-}
-
-impl Keyed for Imported {
-    fn unread() -> Self {
-        Self::default()
-    }
-    at_own_names! {
-        outdoor_c: Stands::held_mut, global_w_m2: Stands::held_mut, dew_point_c: Stands::held_mut,
-        direct_w_m2: Stands::held_mut, diffuse_w_m2: Stands::held_mut
     }
 }
 
@@ -235,7 +212,7 @@ impl Day {
 
 part! {
     /// What a look at monitor and thermometer said in the night.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     CheckIn, CheckInField {
         clock_min: MaybeCount = ClockMin, CLOCK_MIN;
         /// Whole days after the first start: 0 in the first night.
@@ -247,7 +224,7 @@ part! {
 
 part! {
     /// From this clock time on, every day: a mode, or everything off.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     ModeRow, ModeRowField {
         from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN;
     } with {

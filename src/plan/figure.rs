@@ -1,10 +1,10 @@
 //! A number with where it came from and how far it may be off.
 
 use super::path::{BankField as B, Path};
-use serde::{Serialize, Serializer};
+use serde::{Deserialize, Serialize};
 
 /// Where a number came from. Spreads follow from it (see [`crate::study::spread`]).
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Provenance {
@@ -35,7 +35,9 @@ impl Provenance {
 ///
 /// In JSON either a bare number, taken as from the label, or an object:
 /// `{"value": 49.7, "from": "measured", "spread_percent": 2}`.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(from = "Wire", into = "Wire")]
 pub struct Figure {
     pub value: f64,
     pub from: Provenance,
@@ -106,52 +108,61 @@ impl Path {
     }
 }
 
-/// A figure written out. It is read in `read`.
-#[derive(Serialize)]
+/// A figure written out.
+#[derive(Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct Full {
     value: f64,
-    #[cfg_attr(feature = "schema", schemars(default))]
+    #[serde(default)]
     from: Provenance,
     #[serde(skip_serializing_if = "Option::is_none")]
     spread_percent: Option<f64>,
 }
 
-#[derive(Serialize)]
+/// A figure in JSON.
+#[derive(Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(untagged)]
+#[serde(
+    untagged,
+    expecting = "expected a number, or an object with value, from and spread_percent"
+)]
 enum Wire {
     Bare(f64),
     Full(Full),
 }
 
-impl Serialize for Figure {
-    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
-        let Self {
-            value,
-            from,
-            spread_percent,
-        } = *self;
-        if from == Provenance::Label && spread_percent.is_none() {
-            Wire::Bare(value).serialize(to)
-        } else {
+impl From<Wire> for Figure {
+    fn from(read: Wire) -> Self {
+        match read {
+            Wire::Bare(value) => Self::label(value),
             Wire::Full(Full {
                 value,
                 from,
                 spread_percent,
-            })
-            .serialize(to)
+            }) => Self {
+                value,
+                from,
+                spread_percent,
+            },
         }
     }
 }
 
-#[cfg(feature = "schema")]
-impl schemars::JsonSchema for Figure {
-    fn schema_name() -> std::borrow::Cow<'static, str> {
-        "Figure".into()
-    }
-    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
-        Wire::json_schema(generator)
+impl From<Figure> for Wire {
+    fn from(figure: Figure) -> Self {
+        let Figure {
+            value,
+            from,
+            spread_percent,
+        } = figure;
+        if from == Provenance::Label && spread_percent.is_none() {
+            return Self::Bare(value);
+        }
+        Self::Full(Full {
+            value,
+            from,
+            spread_percent,
+        })
     }
 }

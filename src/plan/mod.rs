@@ -16,10 +16,10 @@ pub mod entry;
 mod fields;
 pub mod figure;
 pub mod finding;
+mod flat;
 pub mod open;
 pub mod part;
 pub mod path;
-pub mod read;
 pub mod reader;
 pub mod rows;
 mod slot;
@@ -39,16 +39,13 @@ pub use supply::Supply;
 pub use wiring::Wiring;
 
 use crate::physics::battery::Chemistry;
-use claims::{AirField, ClaimField};
-use day::DayField;
-use serde::Serialize;
-use supply::SupplyField;
+use serde::{Deserialize, Serialize};
 
 /// The version that this engine writes. See [`open`] for how others are met.
 pub const VERSION: u32 = 1;
 
 /// Everything a person says about a night on a bank.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Plan {
@@ -65,14 +62,14 @@ pub struct Plan {
     #[serde(default)]
     pub night: Night,
     /// The hot day, for the third question.
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub day: Day,
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub cabin: Cabin,
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub supply: Supply,
     /// Cables, fuses and what the batteries bear, for the fourth question.
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub wiring: Wiring,
     /// By clock, every day alike. Left out: the asked mode for the hours wanted.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -84,9 +81,9 @@ pub struct Plan {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub claims: Vec<Claim>,
     /// The cooler read from its air side.
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub air: AirReading,
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub price: Price,
     #[serde(default, skip_serializing_if = "is_default")]
     pub show: Show,
@@ -96,7 +93,7 @@ pub struct Plan {
 }
 
 /// Batteries of one kind, wired in series and parallel.
-#[derive(Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Bank {
@@ -144,7 +141,7 @@ pub struct Bank {
 }
 
 /// A row of an own open-circuit table.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct OpenCircuitPoint {
@@ -155,7 +152,7 @@ pub struct OpenCircuitPoint {
 /// A bench run of the whole bank, from full until its own end.
 ///
 /// The model is calibrated so that the same run gives these numbers back.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Measured {
@@ -170,7 +167,7 @@ pub struct Measured {
 }
 
 /// A cooling unit, how it is fed, and its modes.
-#[derive(Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Unit {
@@ -187,15 +184,21 @@ pub struct Unit {
     #[serde(default, skip_serializing_if = "is_default")]
     pub cable: Cable,
     /// What it gives, for the hot day.
-    #[serde(default, skip_serializing_if = "part::is_blank")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub cooling: UnitCooling,
     pub modes: Vec<Mode>,
 }
 
 /// What stands between bank and unit.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
+#[cfg_attr(feature = "schema", schemars(!try_from))]
+#[serde(
+    tag = "kind",
+    rename_all = "snake_case",
+    deny_unknown_fields,
+    try_from = "flat::FlatFeed"
+)]
 pub enum Feed {
     #[default]
     Direct,
@@ -220,7 +223,7 @@ pub enum Feed {
 }
 
 /// The copper from the bank to the unit, converter or inverter.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Cable {
@@ -249,8 +252,13 @@ impl Default for Cable {
 }
 
 /// One way of running the unit, under the user's own name.
-#[derive(Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema),
+    schemars(!try_from)
+)]
+#[serde(try_from = "flat::FlatMode")]
 pub struct Mode {
     pub name: String,
     #[serde(flatten)]
@@ -281,16 +289,17 @@ pub enum Draw {
 }
 
 /// Something else that runs all night.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Load {
+    #[serde(default)]
     pub name: String,
     pub power_w: Figure,
 }
 
 /// The night itself, and what is asked of it.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields, default)]
 pub struct Night {
@@ -324,7 +333,7 @@ impl Default for Night {
 }
 
 /// Which number is asked for, the others being given.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Unknown {
@@ -336,7 +345,7 @@ pub enum Unknown {
 }
 
 /// How numbers are shown. The plan itself is always in the units its keys name.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields, default)]
 pub struct Show {
@@ -381,25 +390,11 @@ impl part::Choice for Unknown {
     }
 }
 
-part::clones! {
-    Bank { name, battery_open_circuit }
-    Unit { name, modes }
-    Mode { name }
-}
-
-part::part_clones! {
-    Day, DayField { imported; climate }
-    Supply, SupplyField { arrays, chargers; controller, bank_place }
-    Claim, ClaimField { name, runs; about, meter, full_by, end_by, bank }
-    AirReading, AirField { vane_m_s; basis }
-}
-
 fn is_default<T: Default + PartialEq>(value: &T) -> bool {
     *value == T::default()
 }
 
-/// The counts that a bank has if it says nothing (the schema shows it).
-#[cfg(feature = "schema")]
+/// The counts that a bank has if it says nothing.
 fn one() -> u32 {
     1
 }

@@ -11,7 +11,7 @@ use super::{
     path::{BankField as B, ModeField as M},
 };
 use crate::{physics::battery::nominal::system_v, plan::finding::Finding};
-use serde::Serialize;
+use serde::{Deserialize, Deserializer, Serialize, de::Error};
 
 /// Numbers left open at the most: more is no page for one hand.
 pub const MOST_OPEN: usize = 4;
@@ -36,7 +36,7 @@ choice! {
 }
 
 /// What the author gives the reader's page. All of it may be left out.
-#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields, default)]
 pub struct Reader {
@@ -47,7 +47,10 @@ pub struct Reader {
     pub note: String,
     /// Addresses of numbers left to the reader. Left out: charge and voltage of
     /// the first bank, and how far down it goes.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[serde(
+        skip_serializing_if = "Vec::is_empty",
+        deserialize_with = "no_more_than_most"
+    )]
     #[cfg_attr(feature = "schema", schemars(length(max = 4)))]
     pub open: Vec<Path>,
     /// Absent: the plan's own.
@@ -59,6 +62,19 @@ pub struct Reader {
     /// Absent: the reader's browser's, if the page knows it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub language: Option<Language>,
+}
+
+/// Addresses of numbers. That the plan has them is not asked here: one that it
+/// has not is passed over.
+fn no_more_than_most<'de, D: Deserializer<'de>>(from: D) -> Result<Vec<Path>, D::Error> {
+    let open = Vec::deserialize(from)?;
+    if open.len() > MOST_OPEN {
+        return Err(D::Error::invalid_length(
+            open.len(),
+            &"four addresses at the most",
+        ));
+    }
+    Ok(open)
 }
 
 /// What is left open if the author says nothing.

@@ -4,7 +4,6 @@ use super::{
     Bank, Draw, Feed, Figure, Mode, Night, Plan, Unit,
     path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
 };
-use serde::{Serialize, Serializer};
 
 /// A place that holds a number, as it is stored.
 pub(super) enum Place<'a> {
@@ -24,34 +23,6 @@ pub(super) enum PlaceMut<'a> {
     MaybeNumber(&'a mut Option<f64>),
     Count(&'a mut u32),
     MaybeCount(&'a mut Option<u32>),
-}
-
-impl PlaceMut<'_> {
-    /// Takes over what stands in another place of the same kind.
-    pub(super) fn copy(self, from: &Place<'_>) {
-        match (self, from) {
-            (Self::Figure(to), Place::Figure(from)) => *to = **from,
-            (Self::MaybeFigure(to), Place::MaybeFigure(from)) => *to = **from,
-            (Self::Number(to), Place::Number(from)) => *to = **from,
-            (Self::MaybeNumber(to), Place::MaybeNumber(from)) => *to = **from,
-            (Self::Count(to), Place::Count(from)) => *to = **from,
-            (Self::MaybeCount(to), Place::MaybeCount(from)) => *to = **from,
-            _ => {}
-        }
-    }
-}
-
-impl Serialize for Place<'_> {
-    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
-        match self {
-            Self::Figure(figure) => figure.serialize(to),
-            Self::MaybeFigure(figure) => figure.serialize(to),
-            Self::Number(number) => number.serialize(to),
-            Self::MaybeNumber(number) => number.serialize(to),
-            Self::Count(count) => count.serialize(to),
-            Self::MaybeCount(count) => count.serialize(to),
-        }
-    }
 }
 
 // Each table serves reading and writing: `$at` is `&` or `&mut`.

@@ -37,7 +37,7 @@ choice! {
 
 part! {
     /// Panels that lie alike. All on one controller.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     Array, ArrayField {
         /// By the label, all panels together.
         rated_w: MaybeFigure = RatedW, ARRAY_W;
@@ -60,7 +60,7 @@ part! {
 
 part! {
     /// A charger: constant current, then constant voltage.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     Charger, ChargerField {
         most_a: MaybeFigure = MostA, CHARGER_A;
         /// Of what it takes, what reaches the bank.

@@ -61,7 +61,7 @@ choice! {
 
 part! {
     /// How a cable lies and what protects it.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     CableInstallation, InstallationField {
         /// Rating of its insulation.
         insulation_c: MaybeNumber = InsulationC, RATING_C;
@@ -87,7 +87,7 @@ part! {
 
 part! {
     /// The wiring. Left out: usual cables, and what they must be.
-    #[derive(Clone, Copy)]
+    #[derive(Copy)]
     Wiring, WiringField {
         /// From the bank to where it branches, one way. Left out: the cables
         /// begin at the bank.

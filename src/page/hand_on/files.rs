@@ -4,7 +4,7 @@ use super::{MadeWhileOpen, Said, save};
 use crate::{
     answer::{Answer, answer},
     page::{kit::Press, state::State},
-    plan::{Plan, open::indented},
+    plan::Plan,
     share::{
         figure::{Figure, figures as figures_of},
         name::file_name,
@@ -139,5 +139,5 @@ pub fn Whole(said: Said) -> impl IntoView {
 }
 
 fn json(answer: &Answer) -> String {
-    indented(&serde_json::to_string(answer).unwrap_or_default())
+    serde_json::to_string_pretty(answer).unwrap_or_default()
 }

@@ -5,10 +5,10 @@
 
 use super::curve::Curve;
 use super::tables;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// What the cells are made of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Chemistry {

@@ -6,9 +6,12 @@
 
 use super::{OutOfRange, clear_sky::Sky, day::DayProfile, site::Site};
 use crate::quantity::celsius;
+use serde::{Deserialize, Serialize};
 
 /// A type of hot country.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
 pub enum Climate {
     /// High plain round a salt lake, 38 north.
     SaltLakePlain,
@@ -170,6 +173,8 @@ mod tests {
             );
             assert!(typical.clear_sky().is_ok(), "{climate:?}");
             assert!(typical.dew_point_c < typical.low_c, "{climate:?}");
+            let written = serde_json::to_value(climate).unwrap();
+            assert_eq!(written, typical.key, "documents have the same key");
             // Noon by the sun within an hour of noon by the clock.
             let clock_lag = typical.longitude_deg / 15.0 - typical.utc_offset_h;
             assert!(clock_lag.abs() < 1.0, "{climate:?}");

@@ -155,3 +155,22 @@ fn a_browsers_tag_names_a_table_or_english() {
         assert_eq!(Language::of_tag(tag), Language::English, "{tag}");
     }
 }
+
+#[test]
+fn what_is_written_is_read_again() {
+    let full = Reader {
+        title: "How long on yours?".into(),
+        note: "Ours ran until seven.".into(),
+        open: vec![
+            Path::Night(crate::plan::path::NightField::StartClockMin),
+            Path::Load(0),
+        ],
+        units: Some(Units::Us),
+        theme: Some(Theme::Dark),
+        language: Some(Language::German),
+    };
+    for one in [Reader::default(), full] {
+        let json = serde_json::to_value(&one).unwrap();
+        assert_eq!(serde_json::from_value::<Reader>(json).unwrap(), one);
+    }
+}
