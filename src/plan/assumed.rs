@@ -1,13 +1,11 @@
 //! What is taken where the plan says nothing.
 //!
-//! Every default stands here or in the chemistry's own data, so that the page
-//! can list them all under *What was assumed*.
+//! Every default stands in its number's row, or in the chemistry's own data, so that
+//! the page can list them all under *What was assumed*.
 
 use super::{
-    Bank, CheckIn, Figure, Plan, Supply,
-    cabin::CabinField,
-    path::{BankField as B, ModeField as M, Path, UnitField as U},
-    wiring::USUAL_MM2,
+    Bank, Figure, Plan,
+    path::{LoadField, Path},
 };
 use crate::physics::battery::nominal::Reading;
 
@@ -23,42 +21,44 @@ impl Plan {
     #[must_use]
     pub fn assumed(&self, path: Path) -> Option<Figure> {
         match path {
-            Path::Bank(bank, field) => self.banks.get(bank)?.assumed(field),
-            // Left out they are no guess: a mode's watts are then its mean.
-            Path::Mode(_, _, M::DutyPercent) => Some(Figure::exact(100.0)),
-            Path::Mode(_, _, M::StandbyW) => Some(Figure::exact(0.0)),
-            Path::Mode(unit, mode, M::CoolingW) => self
-                .units
-                .get(unit)?
-                .assumed_mode_cooling_w(mode)
-                .map(Figure::guess),
-            Path::Day(field) => self.day.assumed(field),
-            Path::Cabin(CabinField::GainsW) => Some(Figure::guess(
-                self.loads.iter().map(|load| load.power_w.value).sum(),
-            )),
-            Path::Cabin(field) => self.cabin.assumed(field),
-            Path::Cooling(unit, field) => self.units.get(unit)?.assumed_cooling(field),
-            Path::Supply(field) => Supply::assumed(field),
-            Path::Array(at, field) => self.supply.arrays.get(at)?.assumed(field),
-            Path::Charger(at, field) => self.supply.chargers.get(at)?.assumed(field),
-            Path::CheckIn(_, field) => CheckIn::assumed(field),
-            Path::Claim(_, field) => super::Claim::assumed(field),
-            Path::Price(field) => super::Price::assumed(field),
-            Path::Wiring(field) => self.assumed_wiring(field),
-            Path::Installation(circuit, field) => self.assumed_installation(circuit, field),
-            Path::ModeRow(..) => Some(Figure::exact(f64::from(self.night.start_clock_min))),
-            Path::Unit(unit, U::CableAreaMm2) => {
-                self.units.get(unit)?;
-                Some(Figure::guess(USUAL_MM2))
-            }
-            Path::Unit(unit, U::SupplyV) => {
-                self.units.get(unit)?;
-                self.banks
-                    .first()
-                    .map(|bank| Figure::guess(bank.nominal_v()))
-            }
-            _ => None,
+            Path::Bank(bank, field) => field.assumed().figure(self.banks.get(bank)?, self),
+            Path::Unit(unit, field) => field.assumed().figure(self.units.get(unit)?, self),
+            Path::Mode(unit, mode, field) => field.assumed().figure(&(unit, mode), self),
+            Path::Load(load) => LoadField::PowerW
+                .assumed()
+                .figure(self.loads.get(load)?, self),
+            Path::Night(field) => field.assumed().figure(&self.night, self),
+            Path::Day(field) => field.assumed().figure(&self.day, self),
+            Path::Cabin(field) => field.assumed().figure(&self.cabin, self),
+            Path::Cooling(unit, field) => field.assumed().figure(self.units.get(unit)?, self),
+            Path::Supply(field) => field.assumed().figure(&self.supply, self),
+            Path::Array(at, field) => field.assumed().figure(self.supply.arrays.get(at)?, self),
+            Path::Charger(at, field) => field.assumed().figure(self.supply.chargers.get(at)?, self),
+            Path::ModeRow(at, field) => field.assumed().figure(self.mode_plan.get(at)?, self),
+            Path::CheckIn(at, field) => field.assumed().figure(self.check_ins.get(at)?, self),
+            Path::Claim(at, field) => field.assumed().figure(self.claims.get(at)?, self),
+            Path::Air(field) => field.assumed().figure(&self.air, self),
+            Path::Price(field) => field.assumed().figure(&self.price, self),
+            Path::Wiring(field) => field.assumed().figure(&self.wiring, self),
+            Path::Installation(circuit, field) => field.assumed().figure(&circuit, self),
+            Path::Banks
+            | Path::Chemistry(_)
+            | Path::OpenCircuit(_)
+            | Path::Units
+            | Path::Modes(_)
+            | Path::Loads
+            | Path::Imported
+            | Path::Arrays
+            | Path::Chargers
+            | Path::ModePlan
+            | Path::CheckIns
+            | Path::Claims => None,
         }
+    }
+
+    /// Watts of the other loads.
+    pub(super) fn loads_w(&self) -> f64 {
+        self.loads.iter().map(|load| load.power_w.value).sum()
     }
 }
 
@@ -75,22 +75,13 @@ impl Bank {
         self.reading().volts * f64::from(self.series_count)
     }
 
-    /// The default of one of the bank's numbers, by its chemistry.
-    #[must_use]
-    pub fn assumed(&self, field: B) -> Option<Figure> {
-        let kind = self.chemistry.data();
-        let cells = f64::from(self.reading().cells);
-        Some(match field {
-            B::RatedHoursH => Figure::label(kind.rated_hours),
-            B::HealthPercent | B::StartChargePercent => Figure::guess(100.0),
-            B::DepthPercent => Figure::label(kind.usual_depth_percent),
-            B::CutoffV => Figure::guess(kind.cell_cutoff_v * cells * f64::from(self.series_count)),
-            B::BatteryResistanceMohm => Figure::guess(
-                kind.battery_milliohm(self.reading().cells, self.battery_rated_ah.value),
-            ),
-            B::PeukertExponent => Figure::guess(kind.peukert_exponent),
-            B::ParasiticW => Figure::guess(kind.parasitic_w),
-            _ => return None,
-        })
+    pub(super) fn usual_cutoff_v(&self) -> Figure {
+        let cells = f64::from(self.reading().cells) * f64::from(self.series_count);
+        Figure::guess(self.chemistry.data().cell_cutoff_v * cells)
+    }
+
+    pub(super) fn usual_resistance_mohm(&self) -> Figure {
+        let (cells, ah) = (self.reading().cells, self.battery_rated_ah.value);
+        Figure::guess(self.chemistry.data().battery_milliohm(cells, ah))
     }
 }

@@ -3,7 +3,7 @@
 //! A log itself is too big for a plan; its totals are what stands here.
 
 use super::{
-    Figure, Plan, Show,
+    Plan, Show,
     part::{choice, part},
 };
 use crate::plan::Path;
@@ -59,48 +59,48 @@ part! {
     ///
     /// The numbers of the quantity it is about count; the others stay where
     /// they were typed.
-    Claim, ClaimField {
-        claimed_ah: MaybeNumber = ClaimedAh, CLAIM_AH;
-        claimed_most_ah: MaybeNumber = ClaimedMostAh, CLAIM_AH;
-        measured_ah: MaybeFigure = MeasuredAh, CLAIM_AH;
-        claimed_wh: MaybeNumber = ClaimedWh, CLAIM_WH;
-        claimed_most_wh: MaybeNumber = ClaimedMostWh, CLAIM_WH;
-        measured_wh: MaybeFigure = MeasuredWh, CLAIM_WH;
-        claimed_w: MaybeNumber = ClaimedW, CLAIM_W;
-        claimed_most_w: MaybeNumber = ClaimedMostW, CLAIM_W;
-        measured_w: MaybeFigure = MeasuredW, CLAIM_W;
-        claimed_m3_h: MaybeNumber = ClaimedM3H, AIRFLOW_M3_H;
-        claimed_most_m3_h: MaybeNumber = ClaimedMostM3H, AIRFLOW_M3_H;
-        measured_m3_h: MaybeFigure = MeasuredM3H, AIRFLOW_M3_H;
-        claimed_c: MaybeNumber = ClaimedC, CLAIM_C;
-        claimed_most_c: MaybeNumber = ClaimedMostC, CLAIM_C;
-        measured_c: MaybeFigure = MeasuredC, CLAIM_C;
-        claimed_cooling_w: MaybeNumber = ClaimedCoolingW, CLAIM_W;
-        claimed_most_cooling_w: MaybeNumber = ClaimedMostCoolingW, CLAIM_W;
-        measured_cooling_w: MaybeFigure = MeasuredCoolingW, CLAIM_W;
-        claimed_btu_per_wh: MaybeNumber = ClaimedBtuPerWh, EER;
-        claimed_most_btu_per_wh: MaybeNumber = ClaimedMostBtuPerWh, EER;
-        measured_btu_per_wh: MaybeFigure = MeasuredBtuPerWh, EER;
+    Claim, ClaimField, default by Claim {
+        claimed_ah: MaybeNumber = ClaimedAh, CLAIM_AH, Nothing, NoSpread;
+        claimed_most_ah: MaybeNumber = ClaimedMostAh, CLAIM_AH, Nothing, NoSpread;
+        measured_ah: MaybeFigure = MeasuredAh, CLAIM_AH, Nothing, NoSpread;
+        claimed_wh: MaybeNumber = ClaimedWh, CLAIM_WH, Nothing, NoSpread;
+        claimed_most_wh: MaybeNumber = ClaimedMostWh, CLAIM_WH, Nothing, NoSpread;
+        measured_wh: MaybeFigure = MeasuredWh, CLAIM_WH, Nothing, NoSpread;
+        claimed_w: MaybeNumber = ClaimedW, CLAIM_W, Nothing, NoSpread;
+        claimed_most_w: MaybeNumber = ClaimedMostW, CLAIM_W, Nothing, NoSpread;
+        measured_w: MaybeFigure = MeasuredW, CLAIM_W, Nothing, NoSpread;
+        claimed_m3_h: MaybeNumber = ClaimedM3H, AIRFLOW_M3_H, Nothing, NoSpread;
+        claimed_most_m3_h: MaybeNumber = ClaimedMostM3H, AIRFLOW_M3_H, Nothing, NoSpread;
+        measured_m3_h: MaybeFigure = MeasuredM3H, AIRFLOW_M3_H, Nothing, NoSpread;
+        claimed_c: MaybeNumber = ClaimedC, CLAIM_C, Nothing, NoSpread;
+        claimed_most_c: MaybeNumber = ClaimedMostC, CLAIM_C, Nothing, NoSpread;
+        measured_c: MaybeFigure = MeasuredC, CLAIM_C, Nothing, NoSpread;
+        claimed_cooling_w: MaybeNumber = ClaimedCoolingW, CLAIM_W, Nothing, NoSpread;
+        claimed_most_cooling_w: MaybeNumber = ClaimedMostCoolingW, CLAIM_W, Nothing, NoSpread;
+        measured_cooling_w: MaybeFigure = MeasuredCoolingW, CLAIM_W, Nothing, NoSpread;
+        claimed_btu_per_wh: MaybeNumber = ClaimedBtuPerWh, EER, Nothing, NoSpread;
+        claimed_most_btu_per_wh: MaybeNumber = ClaimedMostBtuPerWh, EER, Nothing, NoSpread;
+        measured_btu_per_wh: MaybeFigure = MeasuredBtuPerWh, EER, Nothing, NoSpread;
         /// What the claim may be off by either way, as it says itself.
-        tolerance_percent: MaybeNumber = TolerancePercent, SHARE_PERCENT;
+        tolerance_percent: MaybeNumber = TolerancePercent, SHARE_PERCENT, Nothing, NoSpread;
         /// By the meter's sheet.
-        of_reading_percent: MaybeNumber = OfReadingPercent, LIMIT_PERCENT;
-        of_full_scale_percent: MaybeNumber = OfFullScalePercent, LIMIT_PERCENT;
+        of_reading_percent: MaybeNumber = OfReadingPercent, LIMIT_PERCENT, Nothing, NoSpread;
+        of_full_scale_percent: MaybeNumber = OfFullScalePercent, LIMIT_PERCENT, Nothing, NoSpread;
         /// In the unit of the figure, or amperes of a shunt.
-        full_scale_number: MaybeNumber = FullScaleNumber, METER_NUMBER;
-        counts_number: MaybeNumber = CountsNumber, METER_NUMBER;
+        full_scale_number: MaybeNumber = FullScaleNumber, METER_NUMBER, Nothing, NoSpread;
+        counts_number: MaybeNumber = CountsNumber, METER_NUMBER, Nothing, NoSpread;
         /// One count of the last digit, in the unit of the figure.
-        one_count_number: MaybeNumber = OneCountNumber, METER_NUMBER;
+        one_count_number: MaybeNumber = OneCountNumber, METER_NUMBER, Nothing, NoSpread;
         /// How long the measurement took.
-        measured_min: MaybeNumber = MeasuredMin, MEASURED_MIN;
+        measured_min: MaybeNumber = MeasuredMin, MEASURED_MIN, Nothing, NoSpread;
         /// Mean current of a capacity run.
-        rate_a: MaybeNumber = RateA, DRAW_A;
+        rate_a: MaybeNumber = RateA, DRAW_A, Nothing, NoSpread;
         /// Of the battery at the start, or of the room.
-        test_c: MaybeNumber = TestC, CLAIM_C;
+        test_c: MaybeNumber = TestC, CLAIM_C, Nothing, NoSpread;
         /// The temperature that the claim was made for.
-        rated_c: MaybeNumber = RatedC, CLAIM_C;
+        rated_c: MaybeNumber = RatedC, CLAIM_C, Guess(25.0), NoSpread;
         /// Free area of the grille, where a vane was read.
-        grille_m2: MaybeNumber = GrilleM2, GRILLE_M2;
+        grille_m2: MaybeNumber = GrilleM2, GRILLE_M2, Nothing, NoSpread;
     } with {
         name: String,
         about: Option<Claimed>,
@@ -117,18 +117,20 @@ part! {
 
 part! {
     /// One steady reading of the cooler from its air side.
-    AirReading, AirField {
-        altitude_m: MaybeNumber = AltitudeM, ALTITUDE_M;
-        inlet_c: MaybeFigure = InletC, CLAIM_C;
-        inlet_humidity_percent: MaybeFigure = InletHumidityPercent, HUMIDITY_PERCENT;
-        outlet_c: MaybeFigure = OutletC, CLAIM_C;
-        outlet_humidity_percent: MaybeFigure = OutletHumidityPercent, HUMIDITY_PERCENT;
+    AirReading, AirField, default by AirReading {
+        altitude_m: MaybeNumber = AltitudeM, ALTITUDE_M, Nothing, NoSpread;
+        inlet_c: MaybeFigure = InletC, CLAIM_C, Nothing, NoSpread;
+        inlet_humidity_percent: MaybeFigure = InletHumidityPercent, HUMIDITY_PERCENT,
+            Nothing, NoSpread;
+        outlet_c: MaybeFigure = OutletC, CLAIM_C, Nothing, NoSpread;
+        outlet_humidity_percent: MaybeFigure = OutletHumidityPercent, HUMIDITY_PERCENT,
+            Nothing, NoSpread;
         /// Where it was read as a volume; else from the vane.
-        airflow_m3_h: MaybeFigure = AirflowM3H, AIRFLOW_M3_H;
+        airflow_m3_h: MaybeFigure = AirflowM3H, AIRFLOW_M3_H, Nothing, NoSpread;
         /// Open area of the grille, not its outside size.
-        free_area_m2: MaybeFigure = FreeAreaM2, GRILLE_M2;
+        free_area_m2: MaybeFigure = FreeAreaM2, GRILLE_M2, Nothing, NoSpread;
         /// Electrical watts at the same time.
-        power_w: MaybeFigure = PowerW, DRAW_W;
+        power_w: MaybeFigure = PowerW, DRAW_W, Nothing, NoSpread;
     } with {
         basis: Option<AirBasis>,
         /// One reading a traverse point, equal areas each.
@@ -139,14 +141,15 @@ part! {
 part! {
     /// What the bank cost and how long it is said to live.
     #[derive(Copy)]
-    Price, PriceField {
+    Price, PriceField, default by Price {
         /// In any currency; answers are in the same.
-        price_number: MaybeNumber = PriceNumber, PRICE_NUMBER;
-        cycles_count: MaybeNumber = CyclesCount, CYCLES_NUMBER;
+        price_number: MaybeNumber = PriceNumber, PRICE_NUMBER, Nothing, NoSpread;
+        cycles_count: MaybeNumber = CyclesCount, CYCLES_NUMBER, Nothing, NoSpread;
         /// Share of a cycle that is used; absent: the first bank's depth.
-        cycle_depth_percent: MaybeNumber = CycleDepthPercent, DEPTH_PERCENT;
+        cycle_depth_percent: MaybeNumber = CycleDepthPercent, DEPTH_PERCENT, Nothing, NoSpread;
         /// Capacity left at the end of that life.
-        left_percent: MaybeNumber = LeftPercent, SHARE_PERCENT;
+        // The end of life that most makers count cycles to: common practice, no source.
+        left_percent: MaybeNumber = LeftPercent, SHARE_PERCENT, Guess(80.0), NoSpread;
     } with {}
 }
 
@@ -238,17 +241,6 @@ impl Claim {
     #[must_use]
     pub fn about_taken(&self) -> Claimed {
         self.about.unwrap_or(Claimed::Energy)
-    }
-
-    pub(super) fn assumed(field: ClaimField) -> Option<Figure> {
-        (field == ClaimField::RatedC).then_some(Figure::guess(25.0))
-    }
-}
-
-impl Price {
-    pub(super) fn assumed(field: PriceField) -> Option<Figure> {
-        // The end of life that most makers count cycles to: common practice, no source.
-        (field == PriceField::LeftPercent).then_some(Figure::guess(80.0))
     }
 }
 

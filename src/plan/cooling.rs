@@ -1,7 +1,7 @@
 //! What a unit gives for what it draws.
 
 use super::{
-    Draw, Figure, Unit,
+    Draw, Figure, Plan, Unit,
     part::{choice, part},
 };
 
@@ -18,23 +18,28 @@ choice! {
 part! {
     /// A unit's cooling at its rating, and how it is told to run.
     #[derive(Copy)]
-    UnitCooling, CoolingField {
+    UnitCooling, CoolingField, default by Unit {
         /// Total cooling in its strongest mode.
-        cooling_w: MaybeFigure = CoolingW, COOLING_W;
+        // No spread: the mode's own cooling is spread, and that of the unit is in it.
+        cooling_w: MaybeFigure = CoolingW, COOLING_W,
+            Of(|unit, _| Some(unit.usual_cooling_w())), NoSpread;
         /// Watts of cooling for each watt, where the cooling is not stated.
-        cop: MaybeFigure = Cop, COP;
+        cop: MaybeFigure = Cop, COP, Guess(USUAL_COP), NoSpread;
         /// Air outdoors at that rating.
-        rated_outdoor_c: MaybeNumber = RatedOutdoorC, OUTDOOR_C;
+        rated_outdoor_c: MaybeNumber = RatedOutdoorC, OUTDOOR_C, Exact(35.0), NoSpread;
         /// Wet bulb of the air into the coil at that rating.
-        rated_wet_bulb_c: MaybeNumber = RatedWetBulbC, WET_BULB_C;
+        rated_wet_bulb_c: MaybeNumber = RatedWetBulbC, WET_BULB_C, Exact(19.4), NoSpread;
         /// Least cooling over full cooling, of a modulating unit.
-        floor_percent: MaybeFigure = FloorPercent, FLOOR_PERCENT;
+        floor_percent: MaybeFigure = FloorPercent, FLOOR_PERCENT,
+            Guess(30.0), Share(10.0, 5.0, 30.0);
         /// Air through the coil in its strongest mode.
-        airflow_m3_h: MaybeFigure = AirflowM3H, AIRFLOW_M3_H;
+        airflow_m3_h: MaybeFigure = AirflowM3H, AIRFLOW_M3_H,
+            Of(|unit, _| Some(unit.usual_airflow_m3_h())), Share(15.0, 8.0, 25.0);
         /// Sensible share of the cooling at the rating.
-        sensible_percent: MaybeFigure = SensiblePercent, SENSIBLE_PERCENT;
+        sensible_percent: MaybeFigure = SensiblePercent, SENSIBLE_PERCENT,
+            Guess(75.0), Share(5.0, 3.0, 8.0);
         /// How much hotter than the weather the air is that the condenser breathes.
-        intake_rise_k: MaybeFigure = IntakeRiseK, INTAKE_RISE_K;
+        intake_rise_k: MaybeFigure = IntakeRiseK, INTAKE_RISE_K, Guess(3.0), Units(1.0, 0.5, 2.0);
     } with {
         control: Option<Control>,
     }
@@ -57,45 +62,36 @@ impl Unit {
             .fold(0.0, f64::max)
     }
 
-    /// The default of one of the cooling's numbers.
-    #[must_use]
-    pub fn assumed_cooling(&self, field: CoolingField) -> Option<Figure> {
-        use CoolingField as C;
-        let stated = &self.cooling;
-        let cop = || stated.cop.map_or(USUAL_COP, |cop| cop.value);
-        let cooling_w = || {
-            stated
-                .cooling_w
-                .map_or_else(|| self.strongest_w() * cop(), |cooling| cooling.value)
-        };
-        Some(Figure::guess(match field {
-            C::CoolingW => self.strongest_w() * cop(),
-            C::Cop => USUAL_COP,
-            C::RatedOutdoorC => return Some(Figure::exact(35.0)),
-            C::RatedWetBulbC => return Some(Figure::exact(19.4)),
-            C::FloorPercent => 30.0,
-            C::AirflowM3H => cooling_w() * USUAL_M3_H_PER_W,
-            C::SensiblePercent => 75.0,
-            C::IntakeRiseK => 3.0,
-        }))
+    /// By the watts it draws, where nobody says what it gives.
+    fn usual_cooling_w(&self) -> Figure {
+        let cop = self.cooling.cop.map_or(USUAL_COP, |cop| cop.value);
+        Figure::guess(self.strongest_w() * cop)
     }
 
+    fn cooling_w(&self) -> f64 {
+        self.cooling
+            .cooling_w
+            .unwrap_or(self.usual_cooling_w())
+            .value
+    }
+
+    fn usual_airflow_m3_h(&self) -> Figure {
+        Figure::guess(self.cooling_w() * USUAL_M3_H_PER_W)
+    }
+}
+
+impl Plan {
     /// Cooling of a mode where it is not stated: the strongest mode's, in
     /// proportion to the watts.
-    #[must_use]
-    pub fn assumed_mode_cooling_w(&self, mode: usize) -> Option<f64> {
-        let strongest_w = self.strongest_w();
-        let cooling_w = self
-            .cooling
-            .cooling_w
-            .or_else(|| self.assumed_cooling(CoolingField::CoolingW))?
-            .value;
-        let mode_w = self.modes.get(mode)?.draw.nominal_w();
-        Some(if strongest_w > 0.0 {
-            cooling_w * mode_w / strongest_w
+    pub(super) fn assumed_mode_cooling(&self, unit: usize, mode: usize) -> Option<Figure> {
+        let unit = self.units.get(unit)?;
+        let mode_w = unit.modes.get(mode)?.draw.nominal_w();
+        let strongest_w = unit.strongest_w();
+        Some(Figure::guess(if strongest_w > 0.0 {
+            unit.cooling_w() * mode_w / strongest_w
         } else {
             0.0
-        })
+        }))
     }
 }
 

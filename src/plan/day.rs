@@ -11,36 +11,48 @@ use serde::{Deserialize, Serialize};
 part! {
     /// Place, date and weather of the first day. All of it may be left out: then
     /// it is the climate's, and the climate is the first of [`Day::climate_taken`].
-    Day, DayField {
+    Day, DayField, default by Day {
         /// Days that the answer covers, from the night's start on.
-        days_count: MaybeCount = DaysCount, DAYS_COUNT;
-        year: MaybeCount = Year, YEAR;
-        month: MaybeCount = Month, MONTH;
-        day_of_month: MaybeCount = DayOfMonth, DAY_OF_MONTH;
+        days_count: MaybeCount = DaysCount, DAYS_COUNT, Exact(1.0), NoSpread;
+        year: MaybeCount = Year, YEAR, Exact(USUAL_YEAR), NoSpread;
+        month: MaybeCount = Month, MONTH,
+            Of(|day, _| Some(Figure::exact(f64::from(day.typical().month)))), NoSpread;
+        day_of_month: MaybeCount = DayOfMonth, DAY_OF_MONTH, Exact(15.0), NoSpread;
         /// The clock that the night's times are on, less universal time.
-        utc_offset_min: MaybeNumber = UtcOffsetMin, UTC_OFFSET_MIN;
+        utc_offset_min: MaybeNumber = UtcOffsetMin, UTC_OFFSET_MIN,
+            Of(|day, _| Some(Figure::exact(60.0 * day.typical().utc_offset_h))), NoSpread;
         /// North positive.
-        latitude_deg: MaybeNumber = LatitudeDeg, LATITUDE_DEG;
+        latitude_deg: MaybeNumber = LatitudeDeg, LATITUDE_DEG,
+            Of(|day, _| Some(Figure::exact(day.typical().latitude_deg))), NoSpread;
         /// East positive.
-        longitude_deg: MaybeNumber = LongitudeDeg, LONGITUDE_DEG;
-        altitude_m: MaybeNumber = AltitudeM, ALTITUDE_M;
-        high_c: MaybeFigure = HighC, OUTDOOR_C;
-        low_c: MaybeFigure = LowC, OUTDOOR_C;
+        longitude_deg: MaybeNumber = LongitudeDeg, LONGITUDE_DEG,
+            Of(|day, _| Some(Figure::exact(day.typical().longitude_deg))), NoSpread;
+        altitude_m: MaybeNumber = AltitudeM, ALTITUDE_M,
+            Of(|day, _| Some(Figure::exact(day.typical().altitude_m))), NoSpread;
+        high_c: MaybeFigure = HighC, OUTDOOR_C,
+            Of(|day, _| Some(Figure::guess(day.high_and_low_c()[0]))), Units(2.0, 0.5, 3.0);
+        low_c: MaybeFigure = LowC, OUTDOOR_C,
+            Of(|day, _| Some(Figure::guess(day.high_and_low_c()[1]))), Units(2.0, 0.5, 3.0);
         /// Constant through the day. Absent: from the humidity, or the climate's.
-        dew_point_c: MaybeFigure = DewPointC, DEW_POINT_C;
+        dew_point_c: MaybeFigure = DewPointC, DEW_POINT_C,
+            Of(|day, _| Some(Figure::guess(day.usual_dew_point_c()))), Units(2.0, 1.0, 4.0);
         /// Relative humidity at the day's high, where no dew point is stated.
-        humidity_percent: MaybeFigure = HumidityPercent, HUMIDITY_PERCENT;
+        humidity_percent: MaybeFigure = HumidityPercent, HUMIDITY_PERCENT,
+            Nothing, Units(8.0, 4.0, 12.0);
         /// Share of the sky under cloud.
-        cloud_percent: MaybeFigure = CloudPercent, SHARE_PERCENT;
+        cloud_percent: MaybeFigure = CloudPercent, SHARE_PERCENT,
+            Guess(0.0), Units(25.0, 15.0, 30.0);
         /// How many clean dry atmospheres would dim the sun as much.
-        linke_turbidity: MaybeFigure = LinkeTurbidity, LINKE_TURBIDITY;
-        wind_m_s: MaybeFigure = WindMS, WIND_M_S;
+        linke_turbidity: MaybeFigure = LinkeTurbidity, LINKE_TURBIDITY,
+            Of(|day, _| Some(Figure::guess(day.typical().linke_turbidity))), Share(20.0, 10.0, 30.0);
+        wind_m_s: MaybeFigure = WindMS, WIND_M_S, Guess(1.0), Share(40.0, 20.0, 60.0);
         /// Light that the ground throws back.
-        ground_albedo_percent: MaybeNumber = GroundAlbedoPercent, SHARE_PERCENT;
+        ground_albedo_percent: MaybeNumber = GroundAlbedoPercent, SHARE_PERCENT,
+            Exact(USUAL_ALBEDO_PERCENT), NoSpread;
         /// Runs that the sampled band is made of; 0 for none.
-        samples_count: MaybeCount = SamplesCount, SAMPLES_COUNT;
+        samples_count: MaybeCount = SamplesCount, SAMPLES_COUNT, Exact(100.0), NoSpread;
         /// Which row of chances the samples are drawn by.
-        seed_number: MaybeCount = SeedNumber, SEED_NUMBER;
+        seed_number: MaybeCount = SeedNumber, SEED_NUMBER, Exact(1.0), NoSpread;
     } with {
         /// A built-in type of country that fills what is left out.
         climate: Option<Climate>,
@@ -154,89 +166,59 @@ impl Day {
         }
     }
 
-    /// The default of one of the day's numbers.
-    #[must_use]
-    pub fn assumed(&self, field: DayField) -> Option<Figure> {
-        use DayField as D;
-        let typical = self.climate_taken().typical();
-        Some(match field {
-            D::DaysCount => Figure::exact(1.0),
-            D::Year => Figure::exact(USUAL_YEAR),
-            D::Month => Figure::exact(f64::from(typical.month)),
-            D::DayOfMonth => Figure::exact(15.0),
-            D::UtcOffsetMin => Figure::exact(60.0 * typical.utc_offset_h),
-            D::LatitudeDeg => Figure::exact(typical.latitude_deg),
-            D::LongitudeDeg => Figure::exact(typical.longitude_deg),
-            D::AltitudeM => Figure::exact(typical.altitude_m),
-            D::HighC | D::LowC => Figure::guess(self.high_and_low_c(&typical, field)),
-            D::DewPointC => Figure::guess(typical.dew_point_c.min(self.number_low_c(&typical))),
-            D::CloudPercent => Figure::guess(0.0),
-            D::LinkeTurbidity => Figure::guess(typical.linke_turbidity),
-            D::WindMS => Figure::guess(1.0),
-            D::GroundAlbedoPercent => Figure::exact(USUAL_ALBEDO_PERCENT),
-            D::SamplesCount => Figure::exact(100.0),
-            D::SeedNumber => Figure::exact(1.0),
-            D::HumidityPercent => return None,
-        })
+    fn typical(&self) -> Typical {
+        self.climate_taken().typical()
     }
 
     /// One stated, the other follows at the climate's distance.
-    fn high_and_low_c(&self, typical: &Typical, field: DayField) -> f64 {
+    fn high_and_low_c(&self) -> [f64; 2] {
+        let typical = self.typical();
         let apart_k = typical.high_c - typical.low_c;
         let high = self.high_c.map(|high| high.value);
         let low = self.low_c.map(|low| low.value);
-        let (high_c, low_c) = match (high, low) {
-            (Some(high), None) => (high, high - apart_k),
-            (None, Some(low)) => (low + apart_k, low),
-            _ => (typical.high_c, typical.low_c),
+        let both = match (high, low) {
+            (Some(high), None) => [high, high - apart_k],
+            (None, Some(low)) => [low + apart_k, low],
+            _ => [typical.high_c, typical.low_c],
         };
-        let value = if field == DayField::HighC {
-            high_c
-        } else {
-            low_c
-        };
-        if range::OUTDOOR_C.accepts(value) {
-            value
-        } else {
-            typical.high_c
-        }
+        both.map(|value| {
+            if range::OUTDOOR_C.accepts(value) {
+                value
+            } else {
+                typical.high_c
+            }
+        })
     }
 
-    fn number_low_c(&self, typical: &Typical) -> f64 {
-        self.low_c.map_or_else(
-            || self.high_and_low_c(typical, DayField::LowC),
-            |low| low.value,
-        )
+    /// The climate's, and never above the night's low.
+    fn usual_dew_point_c(&self) -> f64 {
+        let low_c = self.low_c.map_or(self.high_and_low_c()[1], |low| low.value);
+        self.typical().dew_point_c.min(low_c)
     }
 }
 
 part! {
     /// What a look at monitor and thermometer said in the night.
     #[derive(Copy)]
-    CheckIn, CheckInField {
-        clock_min: MaybeCount = ClockMin, CLOCK_MIN;
+    CheckIn, CheckInField, default by CheckIn {
+        clock_min: MaybeCount = ClockMin, CLOCK_MIN, Nothing, NoSpread;
         /// Whole days after the first start: 0 in the first night.
-        day_count: MaybeCount = DayCount, CHECK_IN_DAY;
-        charge_percent: MaybeFigure = ChargePercent, CHARGE_PERCENT;
-        cabin_c: MaybeFigure = CabinC, INDOOR_C;
+        day_count: MaybeCount = DayCount, CHECK_IN_DAY, Exact(0.0), NoSpread;
+        charge_percent: MaybeFigure = ChargePercent, CHARGE_PERCENT, Nothing, Units(3.0, 3.0, 10.0);
+        cabin_c: MaybeFigure = CabinC, INDOOR_C, Nothing, Units(1.0, 1.0, 3.0);
     } with {}
 }
 
 part! {
     /// From this clock time on, every day: a mode, or everything off.
     #[derive(Copy)]
-    ModeRow, ModeRowField {
-        from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN;
+    ModeRow, ModeRowField, default by ModeRow {
+        from_clock_min: MaybeCount = FromClockMin, CLOCK_MIN,
+            Of(|_, plan| Some(Figure::exact(f64::from(plan.night.start_clock_min)))), NoSpread;
     } with {
         unit: usize,
         /// The unit's mode; absent: the unit is off.
         mode: Option<usize>,
-    }
-}
-
-impl CheckIn {
-    pub(super) fn assumed(field: CheckInField) -> Option<Figure> {
-        (field == CheckInField::DayCount).then_some(Figure::exact(0.0))
     }
 }
 

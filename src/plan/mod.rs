@@ -13,7 +13,7 @@ pub mod day;
 pub mod demo;
 pub mod draft;
 pub mod entry;
-mod fields;
+pub mod fields;
 pub mod figure;
 pub mod finding;
 mod flat;

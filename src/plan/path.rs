@@ -5,14 +5,15 @@
 //! [`Plan::set_number`] and needs to know nothing else of a field.
 
 use super::{
+    Bank, Figure, Load, Mode, Night, Unit,
     cabin::CabinField,
     claims::{AirField, ClaimField, PriceField},
     cooling::CoolingField,
     day::{CheckInField, DayField, ModeRowField},
-    fields::fields,
+    fields::{Row, Width, fields},
     part::Choice,
     supply::{ArrayField, ChargerField, SupplyField},
-    wiring::{Circuit, InstallationField, WiringField},
+    wiring::{Circuit, InstallationField, USUAL_MM2, WiringField},
 };
 use crate::range::{self, Range};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -23,66 +24,88 @@ use super::Plan;
 
 fields! {
     /// The numbers of a bank.
-    BankField {
-        BatteryNominalV = "battery_nominal_v", BATTERY_NOMINAL_V;
-        BatteryRatedAh = "battery_rated_ah", BATTERY_RATED_AH;
-        RatedHoursH = "rated_hours_h", RATED_HOURS_H;
-        SeriesCount = "series_count", SERIES_COUNT;
-        ParallelCount = "parallel_count", PARALLEL_COUNT;
-        HealthPercent = "health_percent", HEALTH_PERCENT;
-        StartChargePercent = "start_charge_percent", START_CHARGE_PERCENT;
-        DepthPercent = "depth_percent", DEPTH_PERCENT;
-        CutoffV = "cutoff_v", CUTOFF_V;
-        BatteryCurrentLimitA = "battery_current_limit_a", CURRENT_LIMIT_A;
-        BatteryResistanceMohm = "battery_resistance_mohm", BATTERY_RESISTANCE_MOHM;
-        PeukertExponent = "peukert_exponent", PEUKERT_EXPONENT;
-        ParasiticW = "parasitic_w", PARASITIC_W;
-        MeasuredAh = "measured.measured_ah", MEASURED_AH;
-        MeasuredWh = "measured.measured_wh", MEASURED_WH;
-        MeasuredLoadW = "measured.load_w", MEASURED_LOAD_W;
+    BankField of Bank, default by Bank {
+        BatteryNominalV = (battery_nominal_v), BATTERY_NOMINAL_V, Nothing, NoSpread;
+        BatteryRatedAh = (battery_rated_ah), BATTERY_RATED_AH, Nothing, Share(5.0, 2.0, 10.0);
+        RatedHoursH = (rated_hours_h), RATED_HOURS_H,
+            Of(|bank, _| Some(Figure::label(bank.chemistry.data().rated_hours))), NoSpread;
+        SeriesCount = (series_count), SERIES_COUNT, Nothing, NoSpread;
+        ParallelCount = (parallel_count), PARALLEL_COUNT, Nothing, NoSpread;
+        HealthPercent = (health_percent), HEALTH_PERCENT, Guess(100.0), Share(5.0, 3.0, 5.0);
+        StartChargePercent = (start_charge_percent), START_CHARGE_PERCENT,
+            Guess(100.0), Share(3.0, 2.0, 3.0);
+        DepthPercent = (depth_percent), DEPTH_PERCENT,
+            Of(|bank, _| Some(Figure::label(bank.chemistry.data().usual_depth_percent))), NoSpread;
+        CutoffV = (cutoff_v), CUTOFF_V,
+            Of(|bank, _| Some(bank.usual_cutoff_v())), Share(2.0, 1.0, 3.0);
+        BatteryCurrentLimitA = (battery_current_limit_a), CURRENT_LIMIT_A, Nothing, NoSpread;
+        BatteryResistanceMohm = (battery_resistance_mohm), BATTERY_RESISTANCE_MOHM,
+            Of(|bank, _| Some(bank.usual_resistance_mohm())), Share(30.0, 15.0, 50.0);
+        PeukertExponent = (peukert_exponent), PEUKERT_EXPONENT,
+            Of(|bank, _| Some(Figure::guess(bank.chemistry.data().peukert_exponent))), Share(4.0, 2.0, 5.0);
+        ParasiticW = (parasitic_w), PARASITIC_W,
+            Of(|bank, _| Some(Figure::guess(bank.chemistry.data().parasitic_w))), Share(30.0, 10.0, 80.0);
+        MeasuredAh = (measured.measured_ah), MEASURED_AH, Nothing, Share(5.0, 2.0, 10.0);
+        MeasuredWh = (measured.measured_wh), MEASURED_WH, Nothing, Share(5.0, 2.0, 10.0);
+        MeasuredLoadW = (measured.load_w), MEASURED_LOAD_W, Nothing, NoSpread;
     }
 }
 
 fields! {
     /// The numbers of a cooling unit and what feeds it.
-    UnitField {
-        SupplyV = "supply_v", SUPPLY_V;
-        CutoffV = "cutoff_v", CUTOFF_V;
-        CableLengthM = "cable.length_m", CABLE_LENGTH_M;
-        CableAreaMm2 = "cable.area_mm2", CABLE_AREA_MM2;
-        CableTemperatureC = "cable.temperature_c", CABLE_TEMPERATURE_C;
-        ConnectionsMohm = "cable.connections_mohm", CONNECTIONS_MOHM;
-        OutputV = "feed.output_v", CONVERTER_OUTPUT_V;
-        EfficiencyPercent = "feed.efficiency_percent", EFFICIENCY_PERCENT;
-        IdleW = "feed.idle_w", IDLE_W;
-        LimitA = "feed.limit_a", CURRENT_LIMIT_A;
-        NoLoadW = "feed.no_load_w", IDLE_W;
-        ProportionalLossPercent = "feed.proportional_loss_percent", PROPORTIONAL_LOSS_PERCENT;
-        SquareLossPercentPerKw = "feed.square_loss_percent_per_kw", SQUARE_LOSS_PERCENT_PER_KW;
-        LimitW = "feed.limit_w", LIMIT_W;
-        InverterCutoffV = "feed.cutoff_v", CUTOFF_V;
+    UnitField of Unit, default by Unit {
+        SupplyV = (supply_v), SUPPLY_V,
+            Of(|_, plan| plan.banks.first().map(|bank| Figure::guess(bank.nominal_v()))), NoSpread;
+        CutoffV = (cutoff_v), CUTOFF_V, Nothing, Share(2.0, 1.0, 3.0);
+        CableLengthM = (cable.length_m), CABLE_LENGTH_M, Nothing, NoSpread;
+        // Named, it is that one: only the guess has a spread.
+        CableAreaMm2 = (cable.area_mm2), CABLE_AREA_MM2, Guess(USUAL_MM2), Share(0.0, 0.0, 50.0);
+        CableTemperatureC = (cable.temperature_c), CABLE_TEMPERATURE_C, Nothing, NoSpread;
+        ConnectionsMohm = (cable.connections_mohm), CONNECTIONS_MOHM, Nothing, NoSpread;
+        OutputV = (feed: feed.output_v), CONVERTER_OUTPUT_V, Nothing, NoSpread;
+        EfficiencyPercent = (feed: feed.efficiency_percent), EFFICIENCY_PERCENT,
+            Nothing, Share(2.0, 1.0, 4.0);
+        IdleW = (feed: feed.idle_w), IDLE_W, Nothing, Share(20.0, 5.0, 50.0);
+        LimitA = (feed: feed.limit_a), CURRENT_LIMIT_A, Nothing, NoSpread;
+        NoLoadW = (feed: feed.no_load_w), IDLE_W, Nothing, Share(20.0, 5.0, 50.0);
+        ProportionalLossPercent = (feed: feed.proportional_loss_percent), PROPORTIONAL_LOSS_PERCENT,
+            Nothing, Share(20.0, 10.0, 50.0);
+        SquareLossPercentPerKw = (feed: feed.square_loss_percent_per_kw), SQUARE_LOSS_PERCENT_PER_KW,
+            Nothing, Share(20.0, 10.0, 50.0);
+        LimitW = (feed: feed.limit_w), LIMIT_W, Nothing, NoSpread;
+        InverterCutoffV = (feed: feed.cutoff_v), CUTOFF_V, Nothing, Share(2.0, 1.0, 3.0);
     }
 }
 
 fields! {
-    /// The numbers of a mode.
-    ModeField {
-        PowerW = "power_w", DRAW_W;
-        CurrentA = "current_a", DRAW_A;
-        MeasuredAtV = "measured_at_v", SUPPLY_V;
-        DutyPercent = "duty_percent", DUTY_PERCENT;
-        StandbyW = "standby_w", STANDBY_W;
-        CoolingW = "cooling_w", COOLING_W;
+    /// The numbers of a mode, which its unit and its own place find.
+    ModeField of Mode, default by (usize, usize) {
+        // A mode's draw wanders with the heat outside: a label says least of it.
+        PowerW = (draw: power_w), DRAW_W, Nothing, Share(15.0, 4.0, 20.0);
+        CurrentA = (draw: current_a), DRAW_A, Nothing, Share(15.0, 4.0, 20.0);
+        MeasuredAtV = (draw: measured_at_v), SUPPLY_V, Nothing, NoSpread;
+        // Left out, this and standby are no guess: a mode's watts are then its mean.
+        DutyPercent = (duty_percent), DUTY_PERCENT, Exact(100.0), Share(15.0, 5.0, 25.0);
+        StandbyW = (standby_w), STANDBY_W, Exact(0.0), Share(15.0, 4.0, 25.0);
+        CoolingW = (cooling_w), COOLING_W,
+            Of(|&(unit, mode), plan| plan.assumed_mode_cooling(unit, mode)), Share(10.0, 5.0, 20.0);
     }
 }
 
 fields! {
     /// The numbers of the night.
-    NightField {
-        StartClockMin = "start_clock_min", START_CLOCK_MIN;
-        WantedH = "wanted_h", WANTED_H;
-        AgeingPercent = "ageing_percent", AGEING_PERCENT;
-        MarginPercent = "margin_percent", MARGIN_PERCENT;
+    NightField of Night, default by Night {
+        StartClockMin = (start_clock_min), START_CLOCK_MIN, Nothing, NoSpread;
+        WantedH = (wanted_h), WANTED_H, Nothing, NoSpread;
+        AgeingPercent = (ageing_percent), AGEING_PERCENT, Nothing, NoSpread;
+        MarginPercent = (margin_percent), MARGIN_PERCENT, Nothing, NoSpread;
+    }
+}
+
+fields! {
+    /// The number of another load.
+    LoadField of Load, default by Load {
+        PowerW = (power_w), LOAD_W, Nothing, Share(15.0, 4.0, 25.0);
     }
 }
 
@@ -129,28 +152,28 @@ pub enum Path {
 }
 
 impl Path {
-    /// The values that this number may take; none for a list.
+    /// What is so of this number in every plan; none for a list.
     #[must_use]
-    pub const fn range(self) -> Option<Range> {
-        match self {
-            Self::Bank(_, field) => Some(field.range()),
-            Self::Unit(_, field) => Some(field.range()),
-            Self::Mode(_, _, field) => Some(field.range()),
-            Self::Load(_) => Some(range::LOAD_W),
-            Self::Night(field) => Some(field.range()),
-            Self::Day(field) => Some(field.range()),
-            Self::Cabin(field) => Some(field.range()),
-            Self::Cooling(_, field) => Some(field.range()),
-            Self::Supply(field) => Some(field.range()),
-            Self::Array(_, field) => Some(field.range()),
-            Self::Charger(_, field) => Some(field.range()),
-            Self::ModeRow(_, field) => Some(field.range()),
-            Self::CheckIn(_, field) => Some(field.range()),
-            Self::Claim(_, field) => Some(field.range()),
-            Self::Air(field) => Some(field.range()),
-            Self::Price(field) => Some(field.range()),
-            Self::Wiring(field) => Some(field.range()),
-            Self::Installation(_, field) => Some(field.range()),
+    pub const fn row(self) -> Option<Row> {
+        Some(match self {
+            Self::Bank(_, field) => field.row(),
+            Self::Unit(_, field) => field.row(),
+            Self::Mode(_, _, field) => field.row(),
+            Self::Load(_) => LoadField::PowerW.row(),
+            Self::Night(field) => field.row(),
+            Self::Day(field) => field.row(),
+            Self::Cabin(field) => field.row(),
+            Self::Cooling(_, field) => field.row(),
+            Self::Supply(field) => field.row(),
+            Self::Array(_, field) => field.row(),
+            Self::Charger(_, field) => field.row(),
+            Self::ModeRow(_, field) => field.row(),
+            Self::CheckIn(_, field) => field.row(),
+            Self::Claim(_, field) => field.row(),
+            Self::Air(field) => field.row(),
+            Self::Price(field) => field.row(),
+            Self::Wiring(field) => field.row(),
+            Self::Installation(_, field) => field.row(),
             Self::Banks
             | Self::Chemistry(_)
             | Self::OpenCircuit(_)
@@ -162,7 +185,25 @@ impl Path {
             | Self::Chargers
             | Self::ModePlan
             | Self::CheckIns
-            | Self::Claims => None,
+            | Self::Claims => return None,
+        })
+    }
+
+    /// The values that this number may take; none for a list.
+    #[must_use]
+    pub const fn range(self) -> Option<Range> {
+        match self.row() {
+            Some(row) => Some(row.range),
+            None => None,
+        }
+    }
+
+    /// What the number is usually off by.
+    #[must_use]
+    pub const fn width(self) -> Width {
+        match self.row() {
+            Some(row) => row.width,
+            None => Width::NoSpread,
         }
     }
 }
@@ -201,7 +242,7 @@ impl fmt::Display for Path {
                 write!(to, "units[{unit}].modes[{mode}].{}", field.key())
             }
             Self::Loads => to.write_str("loads"),
-            Self::Load(load) => write!(to, "loads[{load}].power_w"),
+            Self::Load(load) => write!(to, "loads[{load}].{}", LoadField::PowerW.key()),
             Self::Night(field) => write!(to, "night.{}", field.key()),
             Self::Day(field) => write!(to, "day.{}", field.key()),
             Self::Imported => to.write_str("day.imported"),
@@ -316,7 +357,7 @@ fn parse(text: &str) -> Option<Path> {
     }
     if let Some(rest) = text.strip_prefix("loads[") {
         let (load, key) = index(rest)?;
-        return (key == "power_w").then_some(Path::Load(load));
+        return LoadField::of_key(key).map(|LoadField::PowerW| Path::Load(load));
     }
     let (unit, key) = index(text.strip_prefix("units[")?)?;
     if key == "modes" {

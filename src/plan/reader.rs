@@ -264,7 +264,7 @@ impl Bank {
         battery.battery_rated_ah.value *= parallel;
         battery.battery_current_limit_a = times(self.battery_current_limit_a, parallel);
         let resistance = self.battery_resistance_mohm;
-        let resistance = resistance.or_else(|| self.assumed(B::BatteryResistanceMohm));
+        let resistance = resistance.or_else(|| Some(self.usual_resistance_mohm()));
         battery.battery_resistance_mohm = times(resistance, series / parallel);
         for row in &mut battery.battery_open_circuit {
             row.open_circuit_v *= series;

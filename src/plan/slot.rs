@@ -1,8 +1,8 @@
-//! The one table from an address to the place in the plan.
+//! From an address to the place in the plan.
 
 use super::{
-    Bank, Draw, Feed, Figure, Mode, Night, Plan, Unit,
-    path::{BankField as B, ModeField as M, NightField as N, Path, UnitField as U},
+    Draw, Feed, Figure, Plan,
+    path::{LoadField, ModeField as M, Path, UnitField as U},
 };
 
 /// A place that holds a number, as it is stored.
@@ -25,113 +25,83 @@ pub(super) enum PlaceMut<'a> {
     MaybeCount(&'a mut Option<u32>),
 }
 
-// Each table serves reading and writing: `$at` is `&` or `&mut`.
-
-macro_rules! bank_place {
-    ($place:ident, $bank:expr, $field:expr, $($at:tt)+) => {
-        match $field {
-            B::BatteryNominalV => $place::Number($($at)+ $bank.battery_nominal_v),
-            B::BatteryRatedAh => $place::Figure($($at)+ $bank.battery_rated_ah),
-            B::RatedHoursH => $place::MaybeNumber($($at)+ $bank.rated_hours_h),
-            B::SeriesCount => $place::Count($($at)+ $bank.series_count),
-            B::ParallelCount => $place::Count($($at)+ $bank.parallel_count),
-            B::HealthPercent => $place::MaybeFigure($($at)+ $bank.health_percent),
-            B::StartChargePercent => $place::MaybeFigure($($at)+ $bank.start_charge_percent),
-            B::DepthPercent => $place::MaybeNumber($($at)+ $bank.depth_percent),
-            B::CutoffV => $place::MaybeFigure($($at)+ $bank.cutoff_v),
-            B::BatteryCurrentLimitA => $place::MaybeFigure($($at)+ $bank.battery_current_limit_a),
-            B::BatteryResistanceMohm => $place::MaybeFigure($($at)+ $bank.battery_resistance_mohm),
-            B::PeukertExponent => $place::MaybeFigure($($at)+ $bank.peukert_exponent),
-            B::ParasiticW => $place::MaybeFigure($($at)+ $bank.parasitic_w),
-            B::MeasuredAh => $place::MaybeFigure($($at)+ $bank.measured.measured_ah),
-            B::MeasuredWh => $place::MaybeFigure($($at)+ $bank.measured.measured_wh),
-            B::MeasuredLoadW => $place::MaybeFigure($($at)+ $bank.measured.load_w),
-        }
-    };
+/// What can be the place of a number.
+pub(super) trait Holds {
+    fn place(&self) -> Place<'_>;
+    fn place_mut(&mut self) -> PlaceMut<'_>;
 }
 
-macro_rules! unit_place {
-    ($place:ident, $unit:expr, $field:expr, $($at:tt)+) => {
-        match ($field, $($at)+ $unit.feed) {
-            (U::SupplyV, _) => $place::MaybeNumber($($at)+ $unit.supply_v),
-            (U::CutoffV, _) => $place::MaybeFigure($($at)+ $unit.cutoff_v),
-            (U::CableLengthM, _) => $place::Number($($at)+ $unit.cable.length_m),
-            (U::CableAreaMm2, _) => $place::MaybeNumber($($at)+ $unit.cable.area_mm2),
-            (U::CableTemperatureC, _) => $place::Number($($at)+ $unit.cable.temperature_c),
-            (U::ConnectionsMohm, _) => $place::Number($($at)+ $unit.cable.connections_mohm),
-            (U::OutputV, Feed::DcDc { output_v, .. }) => $place::Number(output_v),
-            (U::EfficiencyPercent, Feed::DcDc { efficiency_percent, .. }) => $place::Figure(efficiency_percent),
-            (U::IdleW, Feed::DcDc { idle_w, .. }) => $place::Figure(idle_w),
-            (U::LimitA, Feed::DcDc { limit_a, .. }) => $place::MaybeFigure(limit_a),
-            (U::NoLoadW, Feed::Inverter { no_load_w, .. }) => $place::Figure(no_load_w),
-            (U::ProportionalLossPercent, Feed::Inverter { proportional_loss_percent, .. }) => {
-                $place::Figure(proportional_loss_percent)
+macro_rules! holds {
+    ($($of:ty: $kind:ident;)+) => { $(
+        impl Holds for $of {
+            fn place(&self) -> Place<'_> {
+                Place::$kind(self)
             }
-            (U::SquareLossPercentPerKw, Feed::Inverter { square_loss_percent_per_kw, .. }) => {
-                $place::Figure(square_loss_percent_per_kw)
-            }
-            (U::LimitW, Feed::Inverter { limit_w, .. }) => $place::MaybeFigure(limit_w),
-            (U::InverterCutoffV, Feed::Inverter { cutoff_v, .. }) => $place::MaybeFigure(cutoff_v),
-            _ => return None,
-        }
-    };
-}
-
-macro_rules! mode_place {
-    ($place:ident, $mode:expr, $field:expr, $($at:tt)+) => {
-        match ($field, $($at)+ $mode.draw) {
-            (M::PowerW, Draw::Power { power_w }) => $place::Figure(power_w),
-            (M::CurrentA, Draw::Current { current_a, .. }) => $place::Figure(current_a),
-            (M::MeasuredAtV, Draw::Current { measured_at_v, .. }) => $place::Number(measured_at_v),
-            (M::DutyPercent, _) => $place::MaybeFigure($($at)+ $mode.duty_percent),
-            (M::StandbyW, _) => $place::MaybeFigure($($at)+ $mode.standby_w),
-            (M::CoolingW, _) => $place::MaybeFigure($($at)+ $mode.cooling_w),
-            _ => return None,
-        }
-    };
-}
-
-macro_rules! night_place {
-    ($place:ident, $night:expr, $field:expr, $($at:tt)+) => {
-        match $field {
-            N::StartClockMin => $place::Count($($at)+ $night.start_clock_min),
-            N::WantedH => $place::Number($($at)+ $night.wanted_h),
-            N::AgeingPercent => $place::Number($($at)+ $night.ageing_percent),
-            N::MarginPercent => $place::Number($($at)+ $night.margin_percent),
-        }
-    };
-}
-
-/// The places of one that has others among its own.
-macro_rules! places {
-    ($($name:ident, $field:ident, $table:ident;)+) => { $(
-        impl $name {
-            fn place(&self, field: $field) -> Option<Place<'_>> {
-                Some($table!(Place, self, field, &))
-            }
-            pub(super) fn place_mut(&mut self, field: $field) -> Option<PlaceMut<'_>> {
-                Some($table!(PlaceMut, self, field, &mut))
+            fn place_mut(&mut self) -> PlaceMut<'_> {
+                PlaceMut::$kind(self)
             }
         }
     )+ };
 }
-places! {
-    Bank, B, bank_place;
-    Unit, U, unit_place;
-    Mode, M, mode_place;
-    Night, N, night_place;
+holds! {
+    Figure: Figure;
+    Option<Figure>: MaybeFigure;
+    f64: Number;
+    Option<f64>: MaybeNumber;
+    u32: Count;
+    Option<u32>: MaybeCount;
 }
+
+/// Which numbers a feed or a draw has hangs on its kind, so that these are found by
+/// hand: once, for reading and for writing.
+macro_rules! by_kind {
+    ($place:ident, $method:ident, $($mutable:tt)?) => {
+        impl Feed {
+            pub(super) fn $method(&$($mutable)? self, field: U) -> Option<$place<'_>> {
+                Some(match (field, self) {
+                    (U::OutputV, Self::DcDc { output_v: at, .. }) => at.$method(),
+                    (U::EfficiencyPercent, Self::DcDc { efficiency_percent: at, .. })
+                    | (U::IdleW, Self::DcDc { idle_w: at, .. })
+                    | (U::NoLoadW, Self::Inverter { no_load_w: at, .. })
+                    | (
+                        U::ProportionalLossPercent,
+                        Self::Inverter { proportional_loss_percent: at, .. },
+                    )
+                    | (
+                        U::SquareLossPercentPerKw,
+                        Self::Inverter { square_loss_percent_per_kw: at, .. },
+                    ) => at.$method(),
+                    (U::LimitA, Self::DcDc { limit_a: at, .. })
+                    | (U::LimitW, Self::Inverter { limit_w: at, .. })
+                    | (U::InverterCutoffV, Self::Inverter { cutoff_v: at, .. }) => at.$method(),
+                    _ => return None,
+                })
+            }
+        }
+
+        impl Draw {
+            pub(super) fn $method(&$($mutable)? self, field: M) -> Option<$place<'_>> {
+                Some(match (field, self) {
+                    (M::PowerW, Self::Power { power_w: at })
+                    | (M::CurrentA, Self::Current { current_a: at, .. }) => at.$method(),
+                    (M::MeasuredAtV, Self::Current { measured_at_v: at, .. }) => at.$method(),
+                    _ => return None,
+                })
+            }
+        }
+    };
+}
+by_kind! { Place, place, }
+by_kind! { PlaceMut, place_mut, mut }
 
 impl Plan {
     fn place(&self, path: Path) -> Option<Place<'_>> {
-        Some(match path {
-            Path::Bank(bank, field) => return self.banks.get(bank)?.place(field),
-            Path::Unit(unit, field) => return self.units.get(unit)?.place(field),
-            Path::Mode(unit, mode, field) => {
-                return self.units.get(unit)?.modes.get(mode)?.place(field);
-            }
-            Path::Load(load) => Place::Figure(&self.loads.get(load)?.power_w),
-            Path::Night(field) => return self.night.place(field),
+        match path {
+            Path::Bank(bank, field) => self.banks.get(bank)?.place(field),
+            Path::Unit(unit, field) => self.units.get(unit)?.place(field),
+            Path::Mode(unit, mode, field) => self.units.get(unit)?.modes.get(mode)?.place(field),
+            Path::Load(load) => self.loads.get(load)?.place(LoadField::PowerW),
+            Path::Night(field) => self.night.place(field),
             Path::Day(field) => self.day.place(field),
             Path::Cabin(field) => self.cabin.place(field),
             Path::Cooling(unit, field) => self.units.get(unit)?.cooling.place(field),
@@ -145,24 +115,33 @@ impl Plan {
             Path::Price(field) => self.price.place(field),
             Path::Wiring(field) => self.wiring.place(field),
             Path::Installation(circuit, field) => self.wiring.installation(circuit).place(field),
-            _ => return None,
-        })
+            Path::Banks
+            | Path::Chemistry(_)
+            | Path::OpenCircuit(_)
+            | Path::Units
+            | Path::Modes(_)
+            | Path::Loads
+            | Path::Imported
+            | Path::Arrays
+            | Path::Chargers
+            | Path::ModePlan
+            | Path::CheckIns
+            | Path::Claims => None,
+        }
     }
 
     fn place_mut(&mut self, path: Path) -> Option<PlaceMut<'_>> {
-        Some(match path {
-            Path::Bank(bank, field) => return self.banks.get_mut(bank)?.place_mut(field),
-            Path::Unit(unit, field) => return self.units.get_mut(unit)?.place_mut(field),
-            Path::Mode(unit, mode, field) => {
-                return self
-                    .units
-                    .get_mut(unit)?
-                    .modes
-                    .get_mut(mode)?
-                    .place_mut(field);
-            }
-            Path::Load(load) => PlaceMut::Figure(&mut self.loads.get_mut(load)?.power_w),
-            Path::Night(field) => return self.night.place_mut(field),
+        match path {
+            Path::Bank(bank, field) => self.banks.get_mut(bank)?.place_mut(field),
+            Path::Unit(unit, field) => self.units.get_mut(unit)?.place_mut(field),
+            Path::Mode(unit, mode, field) => self
+                .units
+                .get_mut(unit)?
+                .modes
+                .get_mut(mode)?
+                .place_mut(field),
+            Path::Load(load) => self.loads.get_mut(load)?.place_mut(LoadField::PowerW),
+            Path::Night(field) => self.night.place_mut(field),
             Path::Day(field) => self.day.place_mut(field),
             Path::Cabin(field) => self.cabin.place_mut(field),
             Path::Cooling(unit, field) => self.units.get_mut(unit)?.cooling.place_mut(field),
@@ -178,8 +157,19 @@ impl Plan {
             Path::Installation(circuit, field) => {
                 self.wiring.installation_mut(circuit).place_mut(field)
             }
-            _ => return None,
-        })
+            Path::Banks
+            | Path::Chemistry(_)
+            | Path::OpenCircuit(_)
+            | Path::Units
+            | Path::Modes(_)
+            | Path::Loads
+            | Path::Imported
+            | Path::Arrays
+            | Path::Chargers
+            | Path::ModePlan
+            | Path::CheckIns
+            | Path::Claims => None,
+        }
     }
 
     /// What is stated at `path`: nothing if it is left to its default, or if

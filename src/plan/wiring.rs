@@ -2,10 +2,11 @@
 //!
 //! The cable to the unit has its length and conductor at the unit itself
 //! (`units[0].cable`), so that hours and cables speak of the same copper; how
-//! it lies stands here.
+//! it lies stands here. The defaults are common practice, no source, and the cautious
+//! end of it.
 
 use super::{
-    Figure, Plan,
+    Bank, Figure, Plan,
     part::{Choice, choice, part},
     path::{BankField as B, Path},
 };
@@ -62,21 +63,23 @@ choice! {
 part! {
     /// How a cable lies and what protects it.
     #[derive(Copy)]
-    CableInstallation, InstallationField {
+    CableInstallation, InstallationField, default by Circuit {
         /// Rating of its insulation.
-        insulation_c: MaybeNumber = InsulationC, RATING_C;
+        insulation_c: MaybeNumber = InsulationC, RATING_C, Guess(75.0), NoSpread;
         /// Rating of the coolest lug, holder or device that it ends on.
-        terminal_c: MaybeNumber = TerminalC, RATING_C;
+        terminal_c: MaybeNumber = TerminalC, RATING_C, Guess(75.0), NoSpread;
         /// Air around it at its hottest.
-        air_c: MaybeNumber = AirC, CABLE_AIR_C;
+        air_c: MaybeNumber = AirC, CABLE_AIR_C,
+            Of(|circuit, _| Some(circuit.usual_air_c())), NoSpread;
         /// Conductors that carry current in the same bundle, its own two with them.
-        bundled_count: MaybeCount = BundledCount, BUNDLED_COUNT;
+        bundled_count: MaybeCount = BundledCount, BUNDLED_COUNT, Guess(2.0), NoSpread;
         /// Of the source's volts.
-        allowed_drop_percent: MaybeNumber = AllowedDropPercent, ALLOWED_DROP_PERCENT;
+        allowed_drop_percent: MaybeNumber = AllowedDropPercent, ALLOWED_DROP_PERCENT,
+            Of(|circuit, _| Some(circuit.usual_drop_percent())), NoSpread;
         /// The fuse that is in it, by its print.
-        fuse_a: MaybeNumber = FuseA, FUSE_A;
+        fuse_a: MaybeNumber = FuseA, FUSE_A, Nothing, NoSpread;
         /// How far along the cable that fuse sits from the source.
-        fuse_along_m: MaybeNumber = FuseAlongM, FUSE_ALONG_M;
+        fuse_along_m: MaybeNumber = FuseAlongM, FUSE_ALONG_M, Nothing, NoSpread;
     } with {
         strands: Option<Strands>,
         engine_space: bool,
@@ -88,35 +91,40 @@ part! {
 part! {
     /// The wiring. Left out: usual cables, and what they must be.
     #[derive(Copy)]
-    Wiring, WiringField {
+    Wiring, WiringField, default by Wiring {
         /// From the bank to where it branches, one way. Left out: the cables
         /// begin at the bank.
-        distribution_m: MaybeNumber = DistributionM, CABLE_LENGTH_M;
-        distribution_mm2: MaybeNumber = DistributionMm2, CABLE_AREA_MM2;
-        charger_m: MaybeNumber = ChargerM, CABLE_LENGTH_M;
-        charger_mm2: MaybeNumber = ChargerMm2, CABLE_AREA_MM2;
-        panel_m: MaybeNumber = PanelM, CABLE_LENGTH_M;
-        panel_mm2: MaybeNumber = PanelMm2, CABLE_AREA_MM2;
+        distribution_m: MaybeNumber = DistributionM, CABLE_LENGTH_M, Nothing, NoSpread;
+        distribution_mm2: MaybeNumber = DistributionMm2, CABLE_AREA_MM2,
+            Of(|wiring, _| wiring.usual_distribution()), NoSpread;
+        charger_m: MaybeNumber = ChargerM, CABLE_LENGTH_M, Guess(2.0), NoSpread;
+        charger_mm2: MaybeNumber = ChargerMm2, CABLE_AREA_MM2, Nothing, NoSpread;
+        panel_m: MaybeNumber = PanelM, CABLE_LENGTH_M, Guess(5.0), NoSpread;
+        panel_mm2: MaybeNumber = PanelMm2, CABLE_AREA_MM2, Nothing, NoSpread;
         /// At the bank, when the unit starts.
-        start_a: MaybeFigure = StartA, DRAW_A;
-        start_ms: MaybeFigure = StartMs, START_MS;
+        start_a: MaybeFigure = StartA, DRAW_A,
+            Of(|_, plan| plan.assumed_start_a().map(Figure::guess)), NoSpread;
+        start_ms: MaybeFigure = StartMs, START_MS, Guess(500.0), NoSpread;
         /// What the inverter gives for a moment.
-        inverter_peak_w: MaybeFigure = InverterPeakW, LIMIT_W;
+        inverter_peak_w: MaybeFigure = InverterPeakW, LIMIT_W, Nothing, NoSpread;
         /// What one battery gives for a moment, and for how long.
-        battery_peak_a: MaybeFigure = BatteryPeakA, CURRENT_LIMIT_A;
-        battery_peak_ms: MaybeFigure = BatteryPeakMs, START_MS;
+        battery_peak_a: MaybeFigure = BatteryPeakA, CURRENT_LIMIT_A, Nothing, NoSpread;
+        battery_peak_ms: MaybeFigure = BatteryPeakMs, START_MS, Nothing, NoSpread;
         /// What one battery may be charged with.
-        battery_charge_a: MaybeFigure = BatteryChargeA, CURRENT_LIMIT_A;
+        battery_charge_a: MaybeFigure = BatteryChargeA, CURRENT_LIMIT_A,
+            Of(|_, plan| plan.banks.first().map(Bank::usual_charge_a)), NoSpread;
         /// Coldest that a battery may be charged.
-        charge_least_c: MaybeNumber = ChargeLeastC, BANK_C;
+        charge_least_c: MaybeNumber = ChargeLeastC, BANK_C,
+            Of(|_, plan| plan.banks.first().map(Bank::usual_charge_least_c)), NoSpread;
         /// Short-circuit current of one battery, by its maker.
-        battery_fault_a: MaybeFigure = BatteryFaultA, FAULT_A;
+        battery_fault_a: MaybeFigure = BatteryFaultA, FAULT_A, Nothing, NoSpread;
         /// Of each link between neighbouring posts, or of each lead to a bar.
-        link_mohm: MaybeFigure = LinkMohm, LINK_MOHM;
+        // A short strap and the two lugs on its ends.
+        link_mohm: MaybeFigure = LinkMohm, LINK_MOHM, Guess(0.5), NoSpread;
         /// Batteries in series that the maker allows.
-        most_series_count: MaybeCount = MostSeriesCount, SERIES_COUNT;
+        most_series_count: MaybeCount = MostSeriesCount, SERIES_COUNT, Nothing, NoSpread;
         /// Coldest morning of the year, for panels and for charging.
-        coldest_c: MaybeNumber = ColdestC, COLDEST_C;
+        coldest_c: MaybeNumber = ColdestC, COLDEST_C, Guess(-10.0), NoSpread;
     } with {
         place: Option<Place>,
         take_off: Option<TakeOff>,
@@ -155,6 +163,11 @@ impl Wiring {
         }
     }
 
+    /// The run counts it where a length says that it is there.
+    fn usual_distribution(&self) -> Option<Figure> {
+        self.distribution_m.map(|_| Figure::guess(USUAL_MM2))
+    }
+
     /// Where it is, said or not: most that run a cooler on a bank drive it.
     #[must_use]
     pub fn place_taken(&self) -> Place {
@@ -169,6 +182,22 @@ impl Wiring {
 }
 
 impl Circuit {
+    /// A closed vehicle in the sun; and the dark of a roof above it.
+    const fn usual_air_c(self) -> Figure {
+        Figure::guess(match self {
+            Self::Panel => 60.0,
+            Self::Distribution | Self::Unit | Self::Charger => 45.0,
+        })
+    }
+
+    /// Together 5 %.
+    const fn usual_drop_percent(self) -> Figure {
+        Figure::exact(match self {
+            Self::Distribution => 2.0,
+            Self::Unit | Self::Charger | Self::Panel => 3.0,
+        })
+    }
+
     /// The addresses of its length and conductor, with the unit that is fed.
     #[must_use]
     pub const fn run_paths(self, unit: usize) -> [Path; 2] {
@@ -194,39 +223,27 @@ impl Circuit {
     }
 }
 
-impl Plan {
-    /// The default of one of the wiring's numbers. All of it is common
-    /// practice, no source, and the cautious end of it.
-    #[must_use]
-    pub fn assumed_wiring(&self, field: WiringField) -> Option<Figure> {
-        use WiringField as W;
-        let bank = self.banks.first();
-        Some(match field {
-            // The run counts it where a length says that it is there.
-            W::DistributionMm2 if self.wiring.distribution_m.is_some() => Figure::guess(USUAL_MM2),
-            W::ChargerM => Figure::guess(2.0),
-            W::PanelM => Figure::guess(5.0),
-            W::StartA => Figure::guess(self.assumed_start_a()?),
-            W::StartMs => Figure::guess(500.0),
-            W::BatteryChargeA => {
-                let bank = bank?;
-                // Lithium half its Ah; lead-acid a fifth, more makes it gas.
-                let hourly = if bank.chemistry.is_lead_acid() {
-                    0.2
-                } else {
-                    0.5
-                };
-                Figure::guess(hourly * bank.battery_rated_ah.value)
-            }
-            W::ChargeLeastC if bank?.chemistry.is_lead_acid() => Figure::guess(-20.0),
-            W::ChargeLeastC => Figure::guess(0.0),
-            // A short strap and the two lugs on its ends.
-            W::LinkMohm => Figure::guess(0.5),
-            W::ColdestC => Figure::guess(-10.0),
-            _ => return None,
-        })
+impl Bank {
+    /// Lithium half its Ah; lead-acid a fifth, more makes it gas.
+    fn usual_charge_a(&self) -> Figure {
+        let hourly = if self.chemistry.is_lead_acid() {
+            0.2
+        } else {
+            0.5
+        };
+        Figure::guess(hourly * self.battery_rated_ah.value)
     }
 
+    fn usual_charge_least_c(&self) -> Figure {
+        Figure::guess(if self.chemistry.is_lead_acid() {
+            -20.0
+        } else {
+            0.0
+        })
+    }
+}
+
+impl Plan {
     /// Twice the strongest mode's current where the unit's own electronics start
     /// it, six times behind an inverter: a motor at rest.
     fn assumed_start_a(&self) -> Option<f64> {
@@ -235,27 +252,6 @@ impl Plan {
         Some(match unit.feed {
             super::Feed::Inverter { .. } => 6.0 * running_a,
             _ => 2.0 * running_a,
-        })
-    }
-
-    /// The default of how a circuit lies: cautious throughout.
-    #[must_use]
-    pub fn assumed_installation(
-        &self,
-        circuit: Circuit,
-        field: InstallationField,
-    ) -> Option<Figure> {
-        use InstallationField as L;
-        Some(match field {
-            L::InsulationC | L::TerminalC => Figure::guess(75.0),
-            // A closed vehicle in the sun; and the dark of a roof above it.
-            L::AirC if circuit == Circuit::Panel => Figure::guess(60.0),
-            L::AirC => Figure::guess(45.0),
-            L::BundledCount => Figure::guess(2.0),
-            // Together 5 %.
-            L::AllowedDropPercent if circuit == Circuit::Distribution => Figure::exact(2.0),
-            L::AllowedDropPercent => Figure::exact(3.0),
-            L::FuseA | L::FuseAlongM => return None,
         })
     }
 

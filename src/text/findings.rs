@@ -1,7 +1,8 @@
 //! Findings in words.
 
 use super::{
-    labels::{field_label, unit_sign},
+    fields::field_label,
+    labels::unit_sign,
     number::{
         ENGLISH, Format, clock, duration, duration_fine, plain, stated, with_sign, with_unit,
     },

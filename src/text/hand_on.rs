@@ -317,7 +317,7 @@ pub fn plan_value(plan: &Plan, unit: Unit, value: f64) -> String {
 #[must_use]
 pub fn plan_line(plan: &Plan, path: Path, figure: Figure) -> String {
     let unit = path.range().map_or(Unit::Number, |range| range.unit);
-    let label = labels::field_label(path);
+    let label = super::field_label(path);
     let value = plan_value(plan, unit, figure.value);
     if plan.has_origin(path) {
         format!(

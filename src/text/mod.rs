@@ -8,8 +8,8 @@ mod cautions;
 mod charts;
 pub mod claims;
 pub mod day;
-mod day_labels;
 pub mod day_words;
+mod fields;
 mod findings;
 mod german;
 pub mod hand_on;
@@ -34,10 +34,10 @@ pub use answers::{
 };
 pub use cautions::{ESTIMATES, NEVER_LEAVE, caution, caution_source};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
+pub use fields::{field_hint, field_label};
 pub use findings::{accepted, finding_sentence, stated_text, value_text};
 pub use labels::{
-    chemistry_name, field_hint, field_label, origin_mark, origin_name, origin_question,
-    unit_in_label, unit_sign, width_text,
+    chemistry_name, origin_mark, origin_name, origin_question, unit_in_label, unit_sign, width_text,
 };
 pub use notices::{Notice, echo_sentence, entry_trouble, notice_sentence};
 pub use number::rounded;

@@ -1,8 +1,9 @@
 //! What the page says of itself: storage, links, files, entries.
 
 use super::{
+    fields::field_label,
     findings::{accepted, stated_text},
-    labels::{field_label, width_text},
+    labels::width_text,
     number::with_unit,
 };
 use crate::{

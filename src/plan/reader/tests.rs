@@ -129,10 +129,7 @@ fn another_chemistry_takes_the_usual_of_its_cells() {
     assert_eq!((bank.nominal_v(), bank.reading().cells), (24.0, 12));
     assert_eq!(bank.cutoff_v, None);
     let depth = own.number(Path::Bank(0, B::DepthPercent));
-    assert_eq!(
-        depth,
-        bank.assumed(B::DepthPercent).map(|depth| depth.value)
-    );
+    assert_eq!(depth, Some(bank.chemistry.data().usual_depth_percent));
     assert!(own.lost_measurement(&author));
     // The unit is a 24 V unit on either.
     assert!(!own.is_other_voltage(&author));

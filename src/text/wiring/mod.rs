@@ -22,9 +22,7 @@ pub use fuse::{
     fault_text, fitted_text, fuse_text, kind_text, marine_text, place_text, source_text,
     start_above_text,
 };
-pub use labels::{
-    circuit_name, fuse_kind_name, hint, label, place_name, strands_name, take_off_name,
-};
+pub use labels::{circuit_name, fuse_kind_name, place_name, strands_name, take_off_name};
 pub use notes::note;
 pub use paper::{
     amps_on_paper, circuit_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper,
