@@ -191,7 +191,7 @@ pub fn of_sign(sign: &str, wanted: Unit) -> Option<(Unit, Scale)> {
         }
         "kj/k" => same(Unit::KilojoulePerKelvin),
         "btu/°f" | "btu/f" => us(Unit::KilojoulePerKelvin),
-        "batteries" | "battery" | "strings" | "string" => same(Unit::Count),
+        "batteries" | "battery" | "blocks" | "block" | "strings" | "string" => same(Unit::Count),
         _ => None,
     }
 }
