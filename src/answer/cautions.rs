@@ -231,10 +231,12 @@ fn coldest_bank_c(plan: &Plan, in_the_days_c: Option<f64>) -> Option<f64> {
 
 fn cold(plan: &Plan, bank: usize, coldest_c: f64) -> Option<Caution> {
     let is_charged = !(plan.supply.chargers.is_empty() && plan.supply.arrays.is_empty());
-    let is_lithium = has_bms(plan.banks.get(bank)?.chemistry);
+    let chemistry = plan.banks.get(bank)?.chemistry;
+    let is_lithium = has_bms(chemistry);
     let stated = plan.stated(Path::Wiring(W::ChargeLeastC));
     // The default of the field is of the first bank's chemistry.
-    let least_c = stated.map_or(0.0, |figure| figure.value);
+    let usual_c = chemistry.data().charging.between_c.0;
+    let least_c = stated.map_or(usual_c, |figure| figure.value);
     (is_charged && is_lithium && coldest_c < least_c).then_some(Caution::ChargedCold {
         bank,
         least_c,

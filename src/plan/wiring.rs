@@ -224,22 +224,13 @@ impl Circuit {
 }
 
 impl Bank {
-    /// Lithium half its Ah; lead-acid a fifth, more makes it gas.
     fn usual_charge_a(&self) -> Figure {
-        let hourly = if self.chemistry.is_lead_acid() {
-            0.2
-        } else {
-            0.5
-        };
+        let hourly = self.chemistry.data().charging.usual_rate;
         Figure::guess(hourly * self.battery_rated_ah.value)
     }
 
     fn usual_charge_least_c(&self) -> Figure {
-        Figure::guess(if self.chemistry.is_lead_acid() {
-            -20.0
-        } else {
-            0.0
-        })
+        Figure::guess(self.chemistry.data().charging.between_c.0)
     }
 }
 

@@ -63,15 +63,8 @@ pub fn charge_v(plan: &Plan) -> Option<f64> {
 /// The same of any bank of the plan.
 #[must_use]
 pub fn charge_v_of(plan: &Plan, bank: usize) -> Option<f64> {
-    use crate::physics::battery::Chemistry as K;
     let bank = plan.banks.get(bank)?;
-    let cell_v = match bank.chemistry {
-        K::Lfp => 3.65,
-        K::Nmc => 4.2,
-        K::SodiumIon => 4.0,
-        K::Agm | K::Gel => 2.45,
-        K::Flooded => 2.6,
-    };
+    let cell_v = bank.chemistry.data().charging.most_cell_v;
     let cells = f64::from(bank.reading().cells) * f64::from(bank.series_count);
     let held = plan.supply.chargers.iter().filter_map(|one| one.hold_v);
     let held = held.filter(|&hold_v| crate::range::CUTOFF_V.accepts(hold_v));

@@ -31,7 +31,7 @@ pub use sizes::{
 pub use solar::SolarSide;
 
 use crate::{
-    physics::battery::Chemistry,
+    physics::battery,
     physics::wiring::{Gassing, ventilation},
     plan::finding::Finding,
     plan::{Path, Plan, part::Choice, wiring::Circuit},
@@ -139,10 +139,9 @@ pub(super) fn unfused(plan: &Plan) -> Vec<(Circuit, f64)> {
 /// Air that a lead-acid bank wants, m³ an hour, and an opening for it, mm².
 pub(super) fn ventilate(plan: &Plan, bank: usize) -> Option<(f64, f64)> {
     let bank = plan.banks.get(bank)?;
-    let gassing = match bank.chemistry {
-        Chemistry::Flooded => Gassing::VentedHeldVoltage,
-        Chemistry::Agm | Chemistry::Gel => Gassing::SealedHeldVoltage,
-        Chemistry::Lfp | Chemistry::Nmc | Chemistry::SodiumIon => return None,
+    let gassing = match bank.chemistry.data().gassing? {
+        battery::Gassing::Vented => Gassing::VentedHeldVoltage,
+        battery::Gassing::Sealed => Gassing::SealedHeldVoltage,
     };
     let cells = bank.reading().cells * bank.series_count;
     let capacity = bank.battery_rated_ah.value * f64::from(bank.parallel_count);

@@ -3,7 +3,7 @@
 //! Ratios to the same bank at 25 °C (lead-acid capacity: at 20 °C). Where nothing
 //! was measured on a chemistry the ratio is 1.
 
-use super::Chemistry;
+use super::{Chemistry, TemperatureResponse};
 
 /// Resistance and capacity over those at the temperature they are stated for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,22 +11,6 @@ pub struct TemperatureEffects {
     pub ohm_ratio: f64,
     pub capacity_ratio: f64,
 }
-
-/// Temperature, Celsius, and the two ratios of lithium iron phosphate.
-///
-/// Medians of 1 s steps (part of the fast polarisation is in them), and discharges
-/// at C/30 to 2.0 V, of a 2.06 Ah cell: data sets `A123_DYN` and `A123_OCV` of the
-/// ESC toolbox (G. Plett, UCCS; MIT licence).
-const LFP: [(f64, f64, f64); 8] = [
-    (-25.0, 12.57, 0.982),
-    (-15.0, 6.00, 0.989),
-    (-5.0, 2.96, 0.987),
-    (5.0, 1.78, 0.991),
-    (15.0, 1.257, 0.998),
-    (25.0, 1.0, 1.0),
-    (35.0, 0.859, 1.002),
-    (45.0, 0.771, 1.003),
-];
 
 /// Change of lead-acid's capacity by the kelvin from 20 °C: of slow discharges (10
 /// hours and more), and of fast ones (3 hours and less). IEC 60896-11:2002, clause
@@ -54,24 +38,24 @@ impl TemperatureEffects {
     /// for a discharge that takes so many hours from full to empty.
     #[must_use]
     pub fn of(chemistry: Chemistry, bank_c: f64, hours: f64) -> Self {
-        match chemistry {
-            Chemistry::Lfp => lfp(bank_c),
-            Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => Self {
+        match chemistry.data().temperature {
+            TemperatureResponse::Measured(rows) => measured(rows, bank_c),
+            TemperatureResponse::LeadAcid => Self {
                 ohm_ratio: 1.0,
                 capacity_ratio: lead_acid(bank_c, hours),
             },
-            Chemistry::Nmc | Chemistry::SodiumIon => Self::NONE,
+            TemperatureResponse::NotMeasured => Self::NONE,
         }
     }
 }
 
 /// Between the rows the logarithm of the resistance is straight.
-fn lfp(bank_c: f64) -> TemperatureEffects {
-    let upper = LFP
+fn measured(rows: &[(f64, f64, f64)], bank_c: f64) -> TemperatureEffects {
+    let upper = rows
         .partition_point(|row| row.0 < bank_c)
         .max(1)
-        .min(LFP.len() - 1);
-    let (a, b) = (LFP[upper - 1], LFP[upper]);
+        .min(rows.len() - 1);
+    let (a, b) = (rows[upper - 1], rows[upper]);
     let share = ((bank_c - a.0) / (b.0 - a.0)).clamp(0.0, 1.0);
     TemperatureEffects {
         ohm_ratio: a.1 * (b.1 / a.1).powf(share),

@@ -27,15 +27,6 @@ pub const NONE_FROM_C: f64 = 70.0;
 /// What each kelvin above [`FULL_TO_C`] takes off: half is left at 60.
 const LESS_PER_K: f64 = 0.025;
 
-/// The bank's current at which a lithium charger usually ends, as a share of the
-/// amps that would fill it in an hour.
-///
-/// Common practice, no source: between one and five hundredths.
-pub const USUAL_END_SHARE: f64 = 0.02;
-/// The same of lead-acid, which is held until hardly anything goes in: common
-/// practice, no source, between half a hundredth and two.
-pub const LEAD_ACID_END_SHARE: f64 = 0.005;
-
 /// Share of its amps that a charger gives in air of so many degrees.
 ///
 /// All up to 40 C, 2.5 % less by the kelvin above, none from 70 C on: common

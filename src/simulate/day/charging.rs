@@ -1,9 +1,6 @@
 //! What a bank may be charged with.
 
-use crate::{
-    physics::battery::Chemistry,
-    physics::solar::charger::{LEAD_ACID_END_SHARE, USUAL_END_SHARE},
-};
+use crate::physics::battery::Chemistry;
 
 /// What a bank may be charged with, by its chemistry.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -20,26 +17,15 @@ pub struct Charging {
 }
 
 impl Charging {
-    /// What is usual for a chemistry and so many cells in series: common
-    /// practice, no source. Lithium is not charged below freezing.
+    /// What is usual for a chemistry and so many cells in series.
     #[must_use]
     pub fn usual(chemistry: Chemistry, cells: f64) -> Self {
-        use Chemistry as K;
-        let (cell_v, between_c, kept) = match chemistry {
-            K::Lfp => (3.55, (0.0, 55.0), 0.995),
-            K::Nmc => (4.15, (0.0, 45.0), 0.995),
-            K::SodiumIon => (3.9, (-10.0, 50.0), 0.99),
-            K::Agm | K::Gel | K::Flooded => (2.40, (-20.0, 50.0), 0.9),
-        };
+        let usual = chemistry.data().charging;
         Self {
-            hold_v: cell_v * cells,
-            between_c,
-            kept,
-            end_share: if chemistry.is_lead_acid() {
-                LEAD_ACID_END_SHARE
-            } else {
-                USUAL_END_SHARE
-            },
+            hold_v: usual.hold_cell_v * cells,
+            between_c: usual.between_c,
+            kept: usual.kept,
+            end_share: usual.end_share,
         }
     }
 }

@@ -1,7 +1,6 @@
 //! What could be changed in a plan to buy hours, one thing at a time.
 
 use crate::{
-    physics::battery::Chemistry,
     plan::{
         Figure, Plan,
         cabin::{CabinField as C, Colour, Covers, Insulation},
@@ -245,7 +244,7 @@ impl Change {
             Self::OneMoreString { .. } => {
                 let bank = plan.banks.first()?;
                 let wh = bank.battery_rated_ah.value * bank.nominal_v();
-                Some(wh / usual_wh_per_kg(bank.chemistry))
+                Some(wh / bank.chemistry.data().wh_per_kg)
             }
             Self::PanelWatts { array, rated_w } => {
                 let now_w = plan.number(Path::Array(array, A::RatedW)).unwrap_or(0.0);
@@ -261,16 +260,6 @@ impl Change {
         let price = plan.price.price_number?;
         let strings = f64::from(plan.banks.first()?.parallel_count);
         matches!(self, Self::OneMoreString { .. }).then(|| price / strings)
-    }
-}
-
-/// Watt-hours in a kilogram of batteries, case and electronics in it (common
-/// practice, no source).
-const fn usual_wh_per_kg(chemistry: Chemistry) -> f64 {
-    match chemistry {
-        Chemistry::Lfp | Chemistry::SodiumIon => 110.0,
-        Chemistry::Nmc => 150.0,
-        Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => 38.0,
     }
 }
 
