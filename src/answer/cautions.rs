@@ -231,12 +231,11 @@ fn coldest_bank_c(plan: &Plan, in_the_days_c: Option<f64>) -> Option<f64> {
 
 fn cold(plan: &Plan, bank: usize, coldest_c: f64) -> Option<Caution> {
     let is_charged = !(plan.supply.chargers.is_empty() && plan.supply.arrays.is_empty());
-    let chemistry = plan.banks.get(bank)?.chemistry;
-    let is_lithium = has_bms(chemistry);
+    let the_bank = plan.banks.get(bank)?;
+    let is_lithium = has_bms(the_bank.chemistry);
     let stated = plan.stated(Path::Wiring(W::ChargeLeastC));
     // The default of the field is of the first bank's chemistry.
-    let usual_c = chemistry.data().charging.between_c.0;
-    let least_c = stated.map_or(usual_c, |figure| figure.value);
+    let least_c = stated.unwrap_or(the_bank.usual_charge_least_c()).value;
     (is_charged && is_lithium && coldest_c < least_c).then_some(Caution::ChargedCold {
         bank,
         least_c,

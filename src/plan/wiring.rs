@@ -229,8 +229,15 @@ impl Bank {
         Figure::guess(hourly * self.battery_rated_ah.value)
     }
 
-    fn usual_charge_least_c(&self) -> Figure {
-        Figure::guess(self.chemistry.data().charging.between_c.0)
+    /// No colder than 0 °C for anything but lead-acid: some makers of other cells allow
+    /// less, but a caution is not silenced by what is only usual.
+    pub fn usual_charge_least_c(&self) -> Figure {
+        let usual_c = self.chemistry.data().charging.between_c.0;
+        Figure::guess(if self.chemistry.is_lead_acid() {
+            usual_c
+        } else {
+            usual_c.max(0.0)
+        })
     }
 }
 

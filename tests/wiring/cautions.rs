@@ -371,3 +371,19 @@ fn a_bank_with_an_error_has_no_numbers_to_caution_with() {
     plan.banks.push(Bank::of(Chemistry::Lfp, 51.2, 100.0));
     assert!(has(&plan, "fifty volts") && has(&plan, "always"));
 }
+
+/// What makers of sodium-ion cells allow differs (common practice, no source): only a
+/// figure that somebody gave silences the caution below freezing.
+#[test]
+fn a_usual_figure_silences_no_caution_of_the_cold() {
+    for chemistry in [Chemistry::Lfp, Chemistry::Nmc, Chemistry::SodiumIon] {
+        let mut plan = van();
+        plan.banks[0].chemistry = chemistry;
+        plan.supply.bank_place = Some(BankPlace::Outside);
+        charger(&mut plan, ChargerKind::Shore, 10, 12);
+        plan.wiring.coldest_c = Some(-5.0);
+        assert!(has(&plan, "cold"), "{chemistry:?}");
+        plan.wiring.charge_least_c = Some(-20.0);
+        assert!(!has(&plan, "cold"), "{chemistry:?}");
+    }
+}
