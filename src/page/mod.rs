@@ -13,6 +13,7 @@ mod choose;
 mod claims;
 mod curves;
 mod day;
+mod diagram;
 mod field;
 mod files;
 mod hand_on;

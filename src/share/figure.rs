@@ -13,7 +13,7 @@ use crate::{
         scrub::Scrubber,
         svg::{Anchor, Svg, escaped},
     },
-    view::drawing::{self, Drawing, Titles},
+    view::drawing::{self, Drawing, Shown, Titles},
 };
 
 use super::table::{Cell, Table};
@@ -21,6 +21,7 @@ use super::table::{Cell, Table};
 /// How wide a picture is: a column of a blog, or half a page in print.
 const WIDTH_PX: f64 = 720.0;
 const SIDE_PX: f64 = 16.0;
+const INNER_PX: f64 = WIDTH_PX - 2.0 * SIDE_PX;
 const TITLE_PX: f64 = 34.0;
 const LINE_PX: f64 = 20.0;
 /// Letters of the text lines that fit across, at the width that fonts have at most.
@@ -48,7 +49,17 @@ pub(super) const STYLE: &str = "svg{font-family:Helvetica,Arial,'Liberation Sans
 .row-name{font-size:14px;font-weight:600;fill:#2a2620}.row-hours{font-size:14px;fill:#2a2620}\
 .bar-solid{fill:#b3400f}.bar-fade{fill:url(#fade)}.fade-from{stop-color:#b3400f}\
 .fade-to{stop-color:#b3400f;stop-opacity:.08}.bar-likely{stroke:#2a2620;stroke-width:2}\
-.bar-more{fill:#2a2620;font-size:16px}";
+.bar-more{fill:#2a2620;font-size:16px}\
+.pic-title{font-size:13px;font-weight:600;fill:#2a2620}.pic-line{font-size:12px;fill:#2a2620}\
+.pic-line.strong{font-weight:600}.pic-line.wrong{fill:#a3211b}\
+.pic-symbol{stroke:#2a2620;stroke-width:1.25;fill:none;stroke-linejoin:round}\
+.pic-plate{stroke:#2a2620;stroke-width:3.5;fill:none}.pic-bus{stroke:#2a2620;stroke-width:5;fill:none}\
+.pic-wire,.pic-cable{stroke:#2a2620;stroke-width:2;fill:none}\
+.pic-wire.plain{stroke:#857a66;stroke-width:1.25}.pic-wire.open{stroke-dasharray:7 4}\
+.pic-wire.bad{stroke:#a3211b;stroke-width:3}.pic-fuse{stroke:#2a2620;stroke-width:1.25;fill:#fff}\
+.pic-fuse.missing{stroke-dasharray:3 2.5}.pic-badge{stroke:#2a2620;stroke-width:1.5;stroke-linejoin:round}\
+.pic-badge.good{fill:#2a2620}.pic-badge.open{fill:#fff}.pic-badge.bad{fill:#a3211b;stroke:#a3211b}\
+.pic-sign{stroke:#fff;stroke-width:1.75;fill:none;stroke-linecap:round;stroke-linejoin:round}";
 
 /// A picture to hand on, not drawn yet.
 #[derive(Clone, Debug, PartialEq)]
@@ -61,8 +72,9 @@ pub struct Figure {
 
 #[derive(Clone, Debug, PartialEq)]
 enum What {
-    /// SVG markup that is drawn already.
-    Ribbon(String),
+    /// SVG markup that is drawn already, and the numbers behind it where no other
+    /// table has them.
+    Drawn(String, Option<Table>),
     Chart(Box<(Titles, Drawing)>),
 }
 
@@ -75,11 +87,7 @@ pub fn figures(plan: &Plan, answer: &Answer) -> Vec<Figure> {
     let ribbon = Figure {
         title: words::RIBBON.into(),
         takeaway: words::RIBBON_CAPTION.into(),
-        what: What::Ribbon(drawing::night_ribbon(
-            plan,
-            answer,
-            WIDTH_PX - 2.0 * SIDE_PX,
-        )),
+        what: What::Drawn(drawing::night_ribbon(plan, answer, INNER_PX), None),
     };
     let night = drawing::NIGHT
         .iter()
@@ -88,7 +96,15 @@ pub fn figures(plan: &Plan, answer: &Answer) -> Vec<Figure> {
         drawing::DayChart::ALL
             .map(|chart| Figure::of_chart(chart.titles(plan, day.span_h), chart.draw(plan, day)))
     });
-    std::iter::once(ribbon).chain(night).chain(day).collect()
+    let wiring = answer
+        .wiring
+        .iter()
+        .map(|wiring| Figure::of_diagram(&drawing::wiring_diagram(plan, wiring, INNER_PX), None));
+    std::iter::once(ribbon)
+        .chain(night)
+        .chain(day)
+        .chain(wiring)
+        .collect()
 }
 
 impl Figure {
@@ -102,6 +118,16 @@ impl Figure {
         }
     }
 
+    /// A diagram with its words; a table where its numbers stand in no other.
+    #[must_use]
+    pub fn of_diagram(shown: &Shown, table: Option<Table>) -> Self {
+        Self {
+            title: shown.title.into(),
+            takeaway: shown.caption.clone(),
+            what: What::Drawn(shown.picture.markup(""), table),
+        }
+    }
+
     /// The picture as an SVG file.
     #[must_use]
     pub fn svg(&self) -> String {
@@ -109,7 +135,7 @@ impl Figure {
         let mut sheet = Svg::new();
         sheet.text("title", (SIDE_PX, 24.0), Anchor::Start, &self.title);
         let (inner, height) = match &self.what {
-            What::Ribbon(markup) => placed(markup, top),
+            What::Drawn(markup, _) => placed(markup, top),
             What::Chart(chart) => {
                 let (titles, drawing) = &**chart;
                 sheet.text(
@@ -119,7 +145,7 @@ impl Figure {
                     titles.y_label,
                 );
                 top += LINE_PX;
-                let laid = drawing::lay_out(drawing, WIDTH_PX - 2.0 * SIDE_PX);
+                let laid = drawing::lay_out(drawing, INNER_PX);
                 placed(&drawing::markup(drawing, &laid, None, ""), top)
             }
         };
@@ -142,8 +168,9 @@ impl Figure {
     /// The numbers behind the curves; nothing for a picture that has no curves.
     #[must_use]
     pub fn table(&self) -> Option<Table> {
-        let What::Chart(chart) = &self.what else {
-            return None;
+        let chart = match &self.what {
+            What::Chart(chart) => chart,
+            What::Drawn(_, table) => return table.clone(),
         };
         let (titles, drawing) = &**chart;
         let scrubber = Scrubber::new(&drawing.series);

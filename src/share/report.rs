@@ -15,7 +15,7 @@ use crate::{
     plan::finding::Severity,
     text::{self, claims as say, hand_on, words},
     view::chart::svg::escaped,
-    view::drawing,
+    view::drawing::{self, Shown},
 };
 
 /// The looks of a report, for page and file alike.
@@ -116,6 +116,7 @@ fn later(out: &mut Html, plan: &Plan, answer: &Answer) {
     if let Some(wiring) = &answer.wiring {
         out.element("h2", words::QUESTION_WIRING);
         out.element("p", &text::wiring::headline(wiring));
+        out.diagram(&drawing::wiring_diagram(plan, wiring, drawing::PAPER_PX));
     }
     if let Some(refill) = &answer.refill {
         out.element("p", &text::wiring::refill::headline(plan, refill));
@@ -256,6 +257,16 @@ impl Html {
         self.raw(&format!("<{tag} class=\"{class}\">"));
         self.text(text);
         self.raw(&format!("</{tag}>"));
+    }
+
+    /// A diagram as wide as the paper; it scrolls where that is narrow.
+    fn diagram(&mut self, shown: &Shown) {
+        let name = escaped(shown.title);
+        self.raw(&format!(
+            "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"{name}\"><div class=\"picture on-paper\">"
+        ));
+        self.raw(&shown.markup());
+        self.raw("</div></div>");
     }
 
     fn table(&mut self, table: &Table) {

@@ -17,6 +17,7 @@ mod labels;
 pub mod maker;
 mod notices;
 pub mod number;
+pub mod pictures;
 pub mod reader;
 pub mod ribbon;
 #[cfg(test)]

@@ -37,6 +37,10 @@ fn every_rule_can_fail() {
             "use crate::{view::chart::scale, plan::{Bank, Plan}};",
         ),
         (
+            "src/view/diagram/bank.rs",
+            "use crate::answer::wiring::BankLimits;",
+        ),
+        (
             "src/physics/wiring/drop.rs",
             "use crate::physics::battery::Pack;",
         ),

@@ -87,7 +87,7 @@ const FLOORS: [&[&str]; 10] = [
     &["study::night", "study::sizing", "study::spread"],
     &["answer"],
     &["text"],
-    &["view::chart", "view::drawing"],
+    &["view::chart", "view::diagram", "view::drawing"],
     &["share"],
     &["page", "bin/module", "main"],
 ];
@@ -130,13 +130,13 @@ fn imports_go_down(file: &File) -> Vec<String> {
 }
 
 fn the_chart_knows_no_plan(file: &File) -> Vec<String> {
-    if file.room() != "view::chart" {
+    if !matches!(file.room().as_str(), "view::chart" | "view::diagram") {
         return Vec::new();
     }
     rooms_named(file)
         .into_iter()
         .filter(|(named, _)| matches!(named.as_str(), "plan" | "answer" | "text"))
-        .map(|(_, path)| format!("chart imports {path}"))
+        .map(|(_, path)| format!("{} imports {path}", file.room()))
         .collect()
 }
 

@@ -4,6 +4,7 @@
 mod batteries;
 mod cautions;
 mod circuits;
+mod diagram;
 mod fields;
 mod refill;
 mod sheet;
@@ -39,6 +40,7 @@ pub fn WiringQuestion(is_open: RwSignal<bool>) -> impl IntoView {
     let answer: Answered = Memo::new_with_compare(move |_| state.with_plan(wiring), |_, _| true);
     view! {
         <Outcome answer=answer />
+        <diagram::WiringDiagram answer=answer />
         <OpenFields answer=answer />
         <Circuits answer=answer />
         <Cables />

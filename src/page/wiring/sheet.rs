@@ -77,6 +77,7 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
             {system.collect_view()}
             <p class="method">{words::SHEET_METHOD}</p>
             <p class="said-first">{say::headline(answer)}</p>
+            {super::diagram::on_paper(plan, answer)}
             <Table class="sheet-circuits" heads=words::SHEET_HEADS.into() rows=circuits />
             <h2>{words::SHEET_BATTERIES}</h2>
             {batteries}

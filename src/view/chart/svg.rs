@@ -113,7 +113,8 @@ impl Svg {
 }
 
 /// A coordinate in the shortest form, to a tenth.
-fn px(value: f64) -> String {
+#[must_use]
+pub fn px(value: f64) -> String {
     let tenths = tenths(value);
     let sign = if tenths < 0 { "-" } else { "" };
     let (whole, part) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);

@@ -10,6 +10,7 @@ mod markup;
 mod night;
 mod refill;
 mod ribbon;
+mod wiring;
 
 pub use crate::text::{ribbon::RibbonWords, value::Text};
 pub use day::DayChart;
@@ -17,13 +18,41 @@ pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
 pub use refill::RefillChart;
 pub use ribbon::{night_ribbon, night_ribbon_in};
+pub use wiring::wiring_diagram;
 
-use crate::view::chart::{
-    frame::{XKind, YRange},
-    marks::Mark,
-    scrub::{Reading, Value},
-    series::Series,
+use crate::view::{
+    chart::{
+        frame::{XKind, YRange},
+        marks::Mark,
+        scrub::{Reading, Value},
+        series::Series,
+        svg::escaped,
+    },
+    diagram::Picture,
 };
+
+/// A picture with its words: what it is, what to see in it, and all of it in words for
+/// those who do not see it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Shown {
+    pub title: &'static str,
+    pub caption: String,
+    pub told: String,
+    pub picture: Picture,
+}
+
+/// How wide a picture on paper is, px.
+pub const PAPER_PX: f64 = 660.0;
+
+impl Shown {
+    /// The picture as an SVG that is read out.
+    #[must_use]
+    pub fn markup(&self) -> String {
+        let told = escaped(&self.told);
+        self.picture
+            .markup(&format!(r#"role="img" aria-label="{told}""#))
+    }
+}
 
 /// The words that stand around a chart.
 #[derive(Clone, Copy, Debug, PartialEq)]

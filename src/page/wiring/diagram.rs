@@ -1,0 +1,40 @@
+//! The wiring as a picture: in the question, and on the electrician's sheet.
+
+use super::Answered;
+use crate::{
+    answer::wiring::WiringAnswer,
+    page::{diagram::Diagram, state::State},
+    plan::Plan,
+    text::pictures as words,
+    view::drawing::{PAPER_PX, wiring_diagram},
+};
+use leptos::prelude::*;
+
+/// The diagram; each of its cables opens that cable's row.
+#[component]
+pub fn WiringDiagram(answer: Answered) -> impl IntoView {
+    let state = State::here();
+    let shown = move || {
+        let width = state.width.get();
+        state.with_plan(|plan| {
+            answer.with(|answer| {
+                let answer = answer.as_ref()?;
+                Some(wiring_diagram(plan, answer, width))
+            })
+        })
+    };
+    let opens = |key: &str| format!("circuit-{key}");
+    view! { <Diagram shown=shown hint=words::WIRING_HINT opens=opens /> }
+}
+
+/// The same on paper, as wide as that.
+pub fn on_paper(plan: &Plan, answer: &WiringAnswer) -> AnyView {
+    let shown = wiring_diagram(plan, answer, PAPER_PX);
+    view! {
+        <div class="scroll" tabindex="0" role="group" aria-label=shown.title>
+            // Its texts are escaped by the drawing.
+            <div class="picture on-paper" inner_html=shown.markup()></div>
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,293 @@
+//! Words in and around the pictures: wiring, bank, flows, claims.
+
+use super::{
+    chemistry_name, day_words,
+    hand_on::plan_value,
+    mode_name,
+    number::{fixed, with_unit},
+    unit_name,
+    wiring::{amps, circuit_line, circuit_name, fitted_text, open_name, size_text},
+};
+use crate::{
+    answer::wiring::{
+        AskedBy, BankLimits, CircuitAnswer, CircuitNote, SizeFigures, SizeName, SizeSystem,
+        SolarSide, Verdict,
+    },
+    plan::{Feed, Plan, wiring::Circuit},
+    range::Unit,
+};
+
+pub const WIRING: &str = "The wiring, as a single-line diagram";
+pub const WIRING_HINT: &str = "Tap a cable for its rules and sources. A tick carries it, a cross fails, a diamond is not judged yet.";
+pub const WIRING_CAPTION: &str = "One line stands for plus and minus. Symbols by IEC 60617: battery, fuse, converter, PV panel, motor.";
+pub const BANK: &str = "Bank";
+pub const BEGIN_AT_BANK: &str = "The cables begin at its terminals.";
+pub const CONTROLLER: &str = "Solar charge controller";
+pub const LOADS: &str = "Other loads";
+pub const NOT_WORKED_OUT: &str = "Its cable is not worked out here.";
+pub const BEYOND_TABLES: &str = "not judged: a number is beyond what the tables cover";
+const CARRIES: &str = "carries it";
+
+/// How a path is opened, as it is read out.
+#[must_use]
+pub fn opens(title: &str, verdict: &str) -> String {
+    format!("{title}: {verdict}. Show its rules.")
+}
+
+/// How a circuit fares, without the conductor: that stands beneath.
+#[must_use]
+pub fn circuit_verdict(circuit: &CircuitAnswer) -> String {
+    let line = circuit_line(circuit);
+    let Some(have) = &circuit.have else {
+        return line;
+    };
+    if circuit.verdict == Verdict::Carries {
+        return CARRIES.into();
+    }
+    let size = size_text(&have.size);
+    let bare = line.strip_prefix(&size).unwrap_or(&line);
+    let bare = bare.trim_start_matches([':', ' ']);
+    match circuit.verdict {
+        Verdict::Fails => format!("fails: {bare}"),
+        _ => waiting(circuit),
+    }
+}
+
+/// That it waits, and for what: the first thing by name.
+fn waiting(circuit: &CircuitAnswer) -> String {
+    let first = circuit.open.first().map(|&one| open_name(one));
+    match (first, circuit.open.len()) {
+        (None, _) => "not judged yet".into(),
+        (Some(first), 1) => format!("not judged yet: {first} is not said"),
+        (Some(first), count) => {
+            format!("not judged yet: {first} and {} more not said", count - 1)
+        }
+    }
+}
+
+/// What is wrong with the fuse that is there, beside what is wrong with the conductor.
+#[must_use]
+pub fn wrong_fuse(circuit: &CircuitAnswer) -> Option<String> {
+    let protection = circuit.protection.as_ref()?;
+    let conductor_fails = circuit
+        .have
+        .as_ref()
+        .is_some_and(|have| !have.fails.is_empty());
+    let is_wrong = conductor_fails && !protection.fitted_faults.is_empty();
+    is_wrong.then(|| fitted_text(protection)).flatten()
+}
+
+/// A size in both systems: `16 mm² (counts as 6 AWG)`, `6 AWG (13.3 mm²)`.
+#[must_use]
+pub fn size_in_both(figures: &SizeFigures) -> String {
+    let size = size_text(&figures.size);
+    let other = match figures.size.system {
+        SizeSystem::Awg => Some(with_unit(figures.size.area_mm2, "mm²")),
+        SizeSystem::Metric => figures.ampacity.as_ref().and_then(|ampacity| {
+            let row: &SizeName = &ampacity.row;
+            (*row != figures.size).then(|| format!("counts as {}", size_text(row)))
+        }),
+    };
+    other.map_or(size.clone(), |other| format!("{size} ({other})"))
+}
+
+/// Conductor and length of a circuit.
+#[must_use]
+pub fn conductor(plan: &Plan, circuit: &CircuitAnswer) -> String {
+    let is_taken = |note: &CircuitNote| matches!(note, CircuitNote::LengthTaken { .. });
+    let length = plan_value(plan, Unit::Meter, circuit.length_m);
+    let taken = if circuit.notes.iter().any(is_taken) {
+        " (assumed)"
+    } else {
+        ""
+    };
+    let each_way = format!("{length} each way{taken}");
+    match &circuit.have {
+        Some(have) => format!("{}, {each_way}", size_in_both(have)),
+        None => each_way,
+    }
+}
+
+/// Current and drop of a circuit, through what is there or the smallest that passes.
+#[must_use]
+pub fn current(circuit: &CircuitAnswer) -> String {
+    let smallest = || circuit.needed.iter().find_map(|one| one.smallest.as_ref());
+    let judged = circuit.have.as_ref().or_else(smallest);
+    let flows = format!("{} at {}", amps(circuit.low_a), volts(circuit.source_low_v));
+    let Some((figures, loaded)) = judged.and_then(|one| Some((one, one.loaded?))) else {
+        return flows;
+    };
+    let drop = format!("{} ({})", volts(loaded.hot_v), share(loaded.hot_percent));
+    if circuit.have.is_some() {
+        format!("{flows}, drops {drop}")
+    } else {
+        format!("{flows}; {} would drop {drop}", size_text(&figures.size))
+    }
+}
+
+/// Volts to the hundredth, without zeros at the end.
+fn volts(value: f64) -> String {
+    format!("{}\u{202f}V", fixed(value, 2))
+}
+
+fn share(percent: f64) -> String {
+    let decimals = usize::from(percent < 10.0);
+    format!("{}\u{202f}%", fixed(percent, decimals))
+}
+
+/// The fuse over its sign, and whether there is one.
+#[must_use]
+pub fn fuse(circuit: &CircuitAnswer) -> Option<(String, bool)> {
+    let protection = circuit.protection.as_ref()?;
+    if let Some(fitted_a) = protection.fitted_a {
+        return Some((format!("fuse {}", amps(fitted_a)), true));
+    }
+    let fits = protection
+        .recommended_a
+        .map_or_else(|| "none fits".into(), |a| format!("{} fits", amps(a)));
+    Some((format!("fuse not said, {fits}"), false))
+}
+
+/// Fuses of strings of panels; nothing where none is needed.
+#[must_use]
+pub fn panel_fuses(side: &SolarSide) -> Option<String> {
+    let rating_a = side.string_fuse_a?;
+    Some(format!(
+        "{} strings, a fuse of {} in each",
+        side.strings_count,
+        amps(rating_a)
+    ))
+}
+
+/// The panels' highest volts against the controller.
+#[must_use]
+pub fn cold_volts(plan: &Plan, side: &SolarSide) -> String {
+    let cold = format!(
+        "{} open at {}",
+        volts(side.cold_open_v),
+        plan_value(plan, Unit::Celsius, side.coldest_c.round())
+    );
+    match side.controller_limit_v {
+        Some(limit_v) if side.verdict == Verdict::Fails => {
+            format!("fails: {cold}, the controller takes {}", volts(limit_v))
+        }
+        Some(limit_v) => format!("{cold}, the controller takes {}", volts(limit_v)),
+        None => format!("{cold}; what the controller takes is not said"),
+    }
+}
+
+/// The bank in a line: batteries, capacity, chemistry.
+#[must_use]
+pub fn bank(plan: &Plan) -> Option<String> {
+    let bank = plan.banks.first()?;
+    let count = bank.series_count * bank.parallel_count;
+    Some(format!(
+        "{count} × {}, {}, {}",
+        with_unit(bank.reading().volts, "V"),
+        with_unit(bank.battery_rated_ah.value, "Ah"),
+        short(chemistry_name(bank.chemistry))
+    ))
+}
+
+/// A name without what stands in brackets behind it.
+fn short(name: &str) -> &str {
+    name.split(" (").next().unwrap_or(name)
+}
+
+/// The fuse of each string of batteries.
+#[must_use]
+pub fn string_fuse(bank: &BankLimits) -> Option<String> {
+    let rating_a = bank.string_fuse_a?;
+    Some(format!("Each string has its own fuse, {}", amps(rating_a)))
+}
+
+/// What a converter or an inverter is.
+#[must_use]
+pub fn feed(plan: &Plan, unit: usize) -> Option<String> {
+    match plan.units.get(unit)?.feed {
+        Feed::Direct => None,
+        Feed::DcDc { output_v, .. } => {
+            Some(format!("DC-DC converter to {}", with_unit(output_v, "V")))
+        }
+        Feed::Inverter { limit_w, .. } => Some(match limit_w {
+            Some(limit) => format!("Inverter, {}", with_unit(limit.value, "W")),
+            None => "Inverter".into(),
+        }),
+    }
+}
+
+/// Whose current a cable to the unit is sized for.
+#[must_use]
+pub fn sized_for(plan: &Plan, circuit: &CircuitAnswer) -> String {
+    match circuit.asked_by {
+        AskedBy::Mode { unit, mode } => {
+            format!(
+                "sized for {}, the strongest mode",
+                mode_name(plan, unit, mode)
+            )
+        }
+        _ => "sized for all it is rated for".into(),
+    }
+}
+
+/// The unit by its name.
+#[must_use]
+pub fn unit(plan: &Plan) -> String {
+    unit_name(plan, plan.night.asked_unit)
+}
+
+/// A charger by its place and what feeds it, and what it gives at most.
+#[must_use]
+pub fn charger(plan: &Plan, at: usize, most_a: f64) -> (String, String) {
+    let kind = plan.supply.chargers.get(at).map(|one| one.kind_taken());
+    let fed = kind.map_or("", day_words::charger_name);
+    (
+        format!("Charger {}, from {fed}", at + 1),
+        format!("{} at most", amps(most_a)),
+    )
+}
+
+/// The controller's most.
+#[must_use]
+pub fn controller(most_a: f64) -> String {
+    format!("{} at most", amps(most_a))
+}
+
+/// Panels in a group: count and watts.
+#[must_use]
+pub fn panels(plan: &Plan) -> String {
+    let watts: f64 = (0..plan.supply.arrays.len())
+        .filter_map(|at| {
+            use crate::plan::{Path, supply::ArrayField};
+            plan.number(Path::Array(at, ArrayField::RatedW))
+        })
+        .sum();
+    let groups = plan.supply.arrays.len();
+    let rated = with_unit(watts, "W");
+    if groups > 1 {
+        format!("Panels, {groups} groups, {rated}")
+    } else {
+        format!("Panels, {rated}")
+    }
+}
+
+/// Names of all other loads, and their watts.
+#[must_use]
+pub fn loads(plan: &Plan) -> (String, String) {
+    let names = plan.loads.iter().map(|load| load.name.trim());
+    let names: Vec<&str> = names.filter(|name| !name.is_empty()).collect();
+    let watts: f64 = plan.loads.iter().map(|load| load.power_w.value).sum();
+    (names.join(", "), with_unit(watts, "W"))
+}
+
+/// A circuit's title.
+#[must_use]
+pub const fn circuit_title(circuit: Circuit) -> &'static str {
+    circuit_name(circuit)
+}
+
+/// A picture for those who do not see it: its parts in their order.
+#[must_use]
+pub fn told(title: &str, parts: &[String]) -> String {
+    format!("{title}. {}", parts.join(". "))
+}
