@@ -6,9 +6,9 @@
 //! and takeaway are there for screen readers too (`title`, `desc`).
 
 use crate::{
-    answer::{Answer, METHOD},
+    answer::{Answer, DayAnswer, METHOD},
     plan::Plan,
-    text::{hand_on, words},
+    text::{hand_on, pictures, words},
     view::chart::{
         scrub::Scrubber,
         svg::{Anchor, Svg, escaped},
@@ -59,7 +59,16 @@ pub(super) const STYLE: &str = "svg{font-family:Helvetica,Arial,'Liberation Sans
 .pic-wire.bad{stroke:#a3211b;stroke-width:3}.pic-fuse{stroke:#2a2620;stroke-width:1.25;fill:#fff}\
 .pic-fuse.missing{stroke-dasharray:3 2.5}.pic-badge{stroke:#2a2620;stroke-width:1.5;stroke-linejoin:round}\
 .pic-badge.good{fill:#2a2620}.pic-badge.open{fill:#fff}.pic-badge.bad{fill:#a3211b;stroke:#a3211b}\
-.pic-sign{stroke:#fff;stroke-width:1.75;fill:none;stroke-linecap:round;stroke-linejoin:round}";
+.pic-sign{stroke:#fff;stroke-width:1.75;fill:none;stroke-linecap:round;stroke-linejoin:round}\
+.pic-flow{stroke-width:1;fill-opacity:.45}\
+.pic-flow.style-0{fill:#0072b2;stroke:#0072b2}.pic-flow.style-1{fill:#b84a00;stroke:#b84a00}\
+.pic-flow.style-2{fill:#00795a;stroke:#00795a}.pic-flow.style-3{fill:#a8477f;stroke:#a8477f}\
+.pic-flow.style-4{fill:#857a66;stroke:#857a66}\
+.pic-spilled{fill:none;stroke:#b84a00;stroke-width:1.25;stroke-dasharray:4 3}.pic-node{fill:#2a2620}\
+.pic-axis{stroke:#cfc4ae;stroke-width:1;fill:none}\
+.pic-tolerance{fill:#2a2620;fill-opacity:.08;stroke:#857a66;stroke-dasharray:3 2.5}\
+.pic-claimed{stroke:#2a2620;stroke-width:2.5;fill:none}.pic-whisker{stroke:#0072b2;stroke-width:2;fill:none}\
+.pic-measured{fill:#0072b2;stroke:#0072b2;stroke-width:1.5}.pic-measured.hollow{fill:#fff}";
 
 /// A picture to hand on, not drawn yet.
 #[derive(Clone, Debug, PartialEq)]
@@ -96,15 +105,46 @@ pub fn figures(plan: &Plan, answer: &Answer) -> Vec<Figure> {
         drawing::DayChart::ALL
             .map(|chart| Figure::of_chart(chart.titles(plan, day.span_h), chart.draw(plan, day)))
     });
-    let wiring = answer
-        .wiring
-        .iter()
-        .map(|wiring| Figure::of_diagram(&drawing::wiring_diagram(plan, wiring, INNER_PX), None));
+    let books = answer.day.iter().flat_map(books);
+    let wiring = answer.wiring.iter().flat_map(|wiring| {
+        let bank = drawing::bank_diagram(plan, wiring, INNER_PX);
+        std::iter::once(drawing::wiring_diagram(plan, wiring, INNER_PX)).chain(bank)
+    });
+    let claims = drawing::claims_diagram(plan, &answer.claims, INNER_PX);
+    let diagrams = wiring.chain(claims);
+    let diagrams = diagrams.map(|shown| Figure::of_diagram(&shown, None));
     std::iter::once(ribbon)
         .chain(night)
         .chain(day)
-        .chain(wiring)
+        .chain(books)
+        .chain(diagrams)
         .collect()
+}
+
+/// The day's two books as flows, each with its rows.
+fn books(day: &DayAnswer) -> [Figure; 2] {
+    let energy = drawing::energy_flows(day, INNER_PX);
+    let heat = drawing::heat_flows(day, INNER_PX);
+    [
+        (energy, drawing::energy_balance(day)),
+        (heat, drawing::heat_balance(day)),
+    ]
+    .map(|(shown, balance)| {
+        let outs = balance
+            .outs
+            .into_iter()
+            .map(|flow| (flow.name, -flow.value));
+        let ins = balance.ins.into_iter().map(|flow| (flow.name, flow.value));
+        let rows = ins
+            .chain(outs)
+            .map(|(name, wh)| vec![name.into(), wh.into()]);
+        let table = Table {
+            title: shown.title.into(),
+            heads: pictures::FLOW_HEADS.map(String::from).into(),
+            rows: rows.collect(),
+        };
+        Figure::of_diagram(&shown, Some(table))
+    })
 }
 
 impl Figure {

@@ -1,19 +1,27 @@
 //! Words in and around the pictures: wiring, bank, flows, claims.
 
 use super::{
-    chemistry_name, day_words,
+    chemistry_name,
+    day::energy,
+    day_words,
     hand_on::plan_value,
     mode_name,
     number::{fixed, with_unit},
     unit_name,
-    wiring::{amps, circuit_line, circuit_name, fitted_text, open_name, size_text},
+    wiring::{
+        amps, circuit_line, circuit_name, fitted_text, open_name, size_text, take_off_name,
+        verdict_name,
+    },
 };
 use crate::{
     answer::wiring::{
-        AskedBy, BankLimits, CircuitAnswer, CircuitNote, SizeFigures, SizeName, SizeSystem,
+        AskedBy, BankLimits, Burden, CircuitAnswer, CircuitNote, SizeFigures, SizeName, SizeSystem,
         SolarSide, Verdict,
     },
-    plan::{Feed, Plan, wiring::Circuit},
+    plan::{
+        Feed, Plan,
+        wiring::{Circuit, TakeOff},
+    },
     range::Unit,
 };
 
@@ -290,4 +298,162 @@ pub const fn circuit_title(circuit: Circuit) -> &'static str {
 #[must_use]
 pub fn told(title: &str, parts: &[String]) -> String {
     format!("{title}. {}", parts.join(". "))
+}
+
+pub const THE_BANK: &str = "The bank, battery by battery";
+pub const THE_BANK_CAPTION: &str = "Each sign is one battery, the long plate its plus. Strings side by side share the current by where the main cables leave (Kirchhoff’s laws).";
+pub const ENERGY: &str = "Where the energy goes";
+pub const ENERGY_CAPTION: &str =
+    "Bands are as wide as their watt-hours; both sides add up to the same.";
+pub const HEAT: &str = "Where the cabin’s heat comes from";
+pub const HEAT_CAPTION: &str =
+    "Sensible heat over the whole time; bands are as wide as their watt-hours.";
+pub const CLAIMS: &str = "Claimed and measured";
+pub const CLAIMS_CAPTION: &str = "The dot is what was measured, its whisker what that may be off (k about 2, 95 %). The upright is what was claimed.";
+pub const FLOW_SIDES: [&str; 2] = ["comes in", "goes out"];
+pub const FLOW_HEADS: [&str; 2] = ["What", "Energy (Wh)"];
+
+/// How many batteries a break stands for.
+#[must_use]
+pub fn of_many(count: u32) -> String {
+    format!("× {count}")
+}
+
+/// How many strings a break stands for.
+#[must_use]
+pub fn strings(count: u32) -> String {
+    format!("× {count} strings")
+}
+
+/// What stands in series and parallel.
+#[must_use]
+pub fn counts(bank: &BankLimits) -> String {
+    format!(
+        "{} in series, {} in parallel",
+        bank.series_count, bank.parallel_count
+    )
+}
+
+/// Where the main cables leave; nothing where there is but one string.
+#[must_use]
+pub fn leaves(plan: &Plan, bank: &BankLimits) -> Option<String> {
+    if bank.parallel_count < 2 {
+        return None;
+    }
+    let assumed = if plan.wiring.take_off.is_none() {
+        " (assumed)"
+    } else {
+        ""
+    };
+    Some(format!(
+        "Main cables: {}{assumed}",
+        take_off_name(bank.take_off)
+    ))
+}
+
+/// What the most-loaded battery gives, against what it may.
+#[must_use]
+pub fn most_loaded(bank: &BankLimits) -> String {
+    let worst = amps(bank.continuous.worst_a);
+    let what = match (bank.parallel_count, bank.take_off) {
+        (1, _) => format!("Gives {worst} for hours"),
+        (_, TakeOff::BusBar) => format!("All alike: {worst} each"),
+        _ => format!("Most loaded: {worst}"),
+    };
+    format!("{what}{}", may(&bank.continuous))
+}
+
+/// What a battery may, and whether that is enough.
+fn may(burden: &Burden) -> String {
+    let limit = match burden.limit_a {
+        Some(limit_a) => format!(" of {} it may", amps(limit_a)),
+        None => "; what it may is".into(),
+    };
+    let verdict = verdict_name(burden.verdict);
+    match burden.limit_a {
+        Some(_) => format!("{limit}: {verdict}"),
+        None => format!("{limit} {verdict}"),
+    }
+}
+
+/// The other currents that a battery is asked for.
+#[must_use]
+pub fn burdens(bank: &BankLimits) -> Vec<(Verdict, String)> {
+    let row = |what: &str, burden: &Burden| {
+        let text = format!("{what} {}{}", amps(burden.worst_a), may(burden));
+        (burden.verdict, text)
+    };
+    let mut all = vec![row("At the start", &bank.start)];
+    all.extend(
+        bank.one_open
+            .iter()
+            .map(|one| row("With one string open", one)),
+    );
+    all.extend(bank.charge.iter().map(|one| row("While charging", one)));
+    all
+}
+
+/// The energy of a flow in words, and its share of all.
+#[must_use]
+pub fn flow(wh: f64, of_wh: f64) -> String {
+    let percent = 100.0 * wh / of_wh.max(f64::MIN_POSITIVE);
+    let text = energy(wh);
+    if percent < 0.5 {
+        format!("{text}, <\u{202f}1\u{202f}%")
+    } else {
+        format!("{text}, {}\u{202f}%", fixed(percent, 0))
+    }
+}
+
+/// All that came in.
+#[must_use]
+pub fn in_all(wh: f64) -> String {
+    format!("{} in all", energy(wh))
+}
+
+/// What the panels offered and nothing took: beside the book, and no share of it.
+#[must_use]
+pub fn not_taken(wh: f64) -> String {
+    energy(wh)
+}
+
+/// Names of the energy book's terms, in and out.
+pub const FROM_PANELS: &str = "Panels";
+pub const FROM_CHARGERS: &str = "Chargers";
+pub const FROM_BANK: &str = "Out of the bank";
+pub const TO_UNIT: &str = "Cooling unit, its feed and cable";
+pub const TO_LOADS: &str = "Other loads";
+pub const TO_LOSSES: &str = "Lost in the bank";
+pub const TO_BANK: &str = "Into the bank";
+pub const SPILLED: &str = "Offered by the panels, not taken";
+pub const UNIT_HEAT: &str = "Cooling unit";
+
+/// Names of the heat book's terms where heat comes in and where it goes out.
+pub const HEAT_WAYS: [[&str; 2]; 7] = [
+    ["Sun through glass", "Out through glass"],
+    ["Sun on walls and roof", "Walls and roof to the sky"],
+    ["Through glass", "Out through glass"],
+    ["Through walls and roof", "Out through walls and roof"],
+    ["Air that comes in", "Air that goes out"],
+    ["People and animals", "People and animals"],
+    ["Other things inside", "Other things inside"],
+];
+pub const HEAT_STORED: [&str; 2] = [
+    "Out of air, contents and walls",
+    "Stayed in air, contents and walls",
+];
+
+/// How a claim is measured, in words beside its dot.
+#[must_use]
+pub fn measured(text: &str) -> String {
+    format!("measured {text}")
+}
+
+/// What is claimed, with what the claim allows itself.
+#[must_use]
+pub fn claimed(text: &str, tolerance_percent: Option<f64>) -> String {
+    match tolerance_percent {
+        Some(percent) => format!("claimed {text} ±{}\u{202f}%", fixed(percent, 1)),
+        None => format!("claimed {text}"),
+    }
 }

@@ -32,6 +32,43 @@ test('the example is answered, and a cable opens to its rule in one tap', async 
   assert.deepEqual(found.violations.map((one) => one.id), []);
 });
 
+test('a cable of the diagram opens its row, by a tap and by the keyboard', async (t) => {
+  await open(t);
+  const picture = t.page.locator('.diagram').first();
+  const svg = picture.locator('svg');
+  await expect(svg).toHaveAttribute('role', 'img');
+  await expect(svg).toHaveAttribute('aria-label', /single-line diagram.*To the unit: carries it; .*16\s?mm²/);
+  // As wide as the column, and nothing of it cut off.
+  const wide = await svg.evaluate((one) => [one.getBoundingClientRect().width, one.parentElement.getBoundingClientRect().width]);
+  assert(Math.abs(wide[0] - wide[1]) < 1.5, String(wide));
+  const row = (name) => t.page.locator(`#circuit-${name}`);
+  const button = (name) => picture.getByRole('button', { name });
+  // Where the cable is drawn, and not only where its button says it is.
+  await button(/^To the unit: carries it/).click({ position: { x: 12, y: 24 } });
+  await expect(row('unit')).toHaveAttribute('open', '');
+  await expect(row('unit').locator('summary').first()).toBeFocused();
+  await row('unit').locator('.deciding').waitFor();
+  await expect(row('panel')).not.toHaveAttribute('open');
+  await button(/^Panels to controller/).focus();
+  await t.page.keyboard.press('Enter');
+  await expect(row('panel')).toHaveAttribute('open', '');
+  await expect(row('panel').locator('summary').first()).toBeFocused();
+  await layOut(t.page);
+  const found = await new AxeBuilder({ page: t.page }).include(`${QUESTION} .diagram`).analyze();
+  assert.deepEqual(found.violations.map((one) => one.id), []);
+});
+
+test('what fails in the diagram is a cross and a word, and follows the fields', async (t) => {
+  await open(t);
+  const picture = t.page.locator('.diagram').first();
+  await expect(picture.locator('path.pic-wire.bad')).toHaveCount(0);
+  await fold(t.page, 'Your cables');
+  await field(t.page, 'units-0--cable-length-m').fill('30');
+  await expect(picture.locator('path.pic-wire.bad')).toHaveCount(1);
+  await expect(picture.locator('text', { hasText: /^fails: drops/ })).toHaveCount(1);
+  await expect(picture.getByRole('button', { name: /^To the unit: fails/ })).toBeVisible();
+});
+
 test('a longer, thinner cable fails and says so while its row stays open', async (t) => {
   await open(t);
   await t.page.locator('#circuit-unit summary').first().click();

@@ -3,6 +3,9 @@
 
 #[path = "../properties/any_plan.rs"]
 mod any_plan;
+mod bank;
+mod claims;
+mod flows;
 mod plans;
 mod wiring;
 

@@ -2,6 +2,7 @@
 
 mod air;
 mod columns;
+mod diagram;
 mod edges;
 mod editor;
 mod figures;
@@ -49,6 +50,7 @@ pub fn ClaimsQuestion() -> impl IntoView {
         <p class="answer" id="claims-answer" role="status">
             {headline}
         </p>
+        <diagram::ClaimsDiagram answer=answer />
         <ClaimReport answer=answer />
         <LogDesk />
         <Notebook />

@@ -5,6 +5,7 @@ mod band;
 mod changes;
 mod charts;
 mod check_ins;
+mod diagram;
 mod enough;
 mod forms;
 mod import;
@@ -37,6 +38,7 @@ pub fn DayQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         </Fold>
         <Start />
         <Charts />
+        <diagram::Flows />
         <Changes />
         <BedtimeLines />
         <LongestCoolNight />

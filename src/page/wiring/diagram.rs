@@ -6,7 +6,7 @@ use crate::{
     page::{diagram::Diagram, state::State},
     plan::Plan,
     text::pictures as words,
-    view::drawing::{PAPER_PX, wiring_diagram},
+    view::drawing::{PAPER_PX, bank_diagram, wiring_diagram},
 };
 use leptos::prelude::*;
 
@@ -27,7 +27,18 @@ pub fn WiringDiagram(answer: Answered) -> impl IntoView {
     view! { <Diagram shown=shown hint=words::WIRING_HINT opens=opens /> }
 }
 
-/// The same on paper, as wide as that.
+/// The bank, battery by battery.
+#[component]
+pub fn BankDiagram(answer: Answered) -> impl IntoView {
+    let state = State::here();
+    let shown = move || {
+        let width = state.width.get();
+        state.with_plan(|plan| answer.with(|answer| bank_diagram(plan, answer.as_ref()?, width)))
+    };
+    view! { <Diagram shown=shown /> }
+}
+
+/// The wiring on paper, as wide as that.
 pub fn on_paper(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let shown = wiring_diagram(plan, answer, PAPER_PX);
     view! {

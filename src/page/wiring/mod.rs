@@ -44,6 +44,7 @@ pub fn WiringQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         <OpenFields answer=answer />
         <Circuits answer=answer />
         <Cables />
+        <diagram::BankDiagram answer=answer />
         <Batteries answer=answer />
         <BankLimits />
         <Panels answer=answer />

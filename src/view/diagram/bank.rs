@@ -18,6 +18,8 @@ const ROW_PX: f64 = 46.0;
 /// From a side to the rail that joins the strings: the cable and its sign.
 const SIDE_PX: f64 = 46.0;
 const FUSE_ROOM_PX: f64 = 40.0;
+/// Between the rails there is room for words of so much, where the width has it.
+const WORDS_PX: f64 = 330.0;
 /// Strings that are all drawn; of more, the first two and the last.
 const MOST_ROWS: u32 = 4;
 
@@ -88,20 +90,26 @@ pub fn bank(bank: &Bank, width: f64) -> Picture {
         ..Picture::default()
     };
     let fuses = if bank.has_fuses { FUSE_ROOM_PX } else { 0.0 };
-    let room = ((width - 2.0 * SIDE_PX - fuses) / CELL_PX).floor().max(3.0) as u32;
+    let free = width - 2.0 * SIDE_PX - fuses;
+    // Three at least, closer together on the narrowest phone.
+    let cell = CELL_PX.min(free / 3.0);
+    let room = (free / cell).floor().max(3.0) as u32;
     let places = condensed(bank.in_series, room);
-    let right = SIDE_PX + fuses + CELL_PX * places.len() as f64;
-    let rails = (SIDE_PX, right);
     let is_one = bank.in_parallel == 1;
+    let needed = SIDE_PX + fuses + cell * places.len() as f64;
+    // Words stand between the rails.
+    let words = if is_one { 0.0 } else { WORDS_PX };
+    let right = needed.max((SIDE_PX + words).min(width - SIDE_PX));
+    let rails = (SIDE_PX, right);
     let mut y = ROW_PX / 2.0;
     let mut middles = Vec::new();
     for row in condensed(bank.in_parallel, MOST_ROWS) {
         match row {
             Place::At(string) => {
                 middles.push(y);
-                draw_string(&mut picture, bank, &places, (rails, y));
+                draw_string(&mut picture, bank, (&places, cell), (rails, y));
                 if !is_one && bank.leave.is_most_loaded(string, bank.in_parallel) {
-                    y += said(&mut picture, &bank.most, (SIDE_PX + 10.0, y), width);
+                    y += said(&mut picture, &bank.most, (SIDE_PX + 10.0, y), right - 10.0);
                 }
                 y += ROW_PX;
             }
@@ -135,7 +143,7 @@ pub fn bank(bank: &Bank, width: f64) -> Picture {
 fn draw_string(
     picture: &mut Picture,
     bank: &Bank,
-    places: &[Place],
+    (places, cell): (&[Place], f64),
     ((left, right), y): ((f64, f64), f64),
 ) {
     let mut wire = Pen::new();
@@ -148,23 +156,23 @@ fn draw_string(
         x += FUSE_ROOM_PX;
     }
     for place in places {
-        let middle = x + CELL_PX / 2.0;
+        let middle = x + cell / 2.0;
         match place {
             Place::At(_) => {
                 wire.segment((x, y), (middle - BATTERY_PX / 2.0, y));
-                wire.segment((middle + BATTERY_PX / 2.0, y), (x + CELL_PX, y));
+                wire.segment((middle + BATTERY_PX / 2.0, y), (x + cell, y));
                 symbols::battery(picture, (middle, y), BATTERY_PX);
             }
             Place::Break => {
                 wire.segment((x, y), (x + 12.0, y));
-                wire.segment((x + CELL_PX - 12.0, y), (x + CELL_PX, y));
+                wire.segment((x + cell - 12.0, y), (x + cell, y));
                 slashes(&mut wire, (middle, y));
                 let at = (middle, y - 10.0);
                 let text = bank.more_in_series.clone();
                 picture.text(Label::new(Face::Strong, at, Anchor::Middle, text));
             }
         }
-        x += CELL_PX;
+        x += cell;
     }
     wire.segment((x, y), (right, y));
     picture.path("pic-symbol", wire.finish());

@@ -2,7 +2,11 @@
 //! numbers. All bands have one scale; where they meet they stand one on another with
 //! nothing between them, and outside each has the room that its words take.
 
-use super::{Face, LINE_PX, Label, Picture, pen::Pen, prose::in_lines};
+use super::{
+    FONT_PX, Face, LINE_PX, Label, Picture,
+    pen::Pen,
+    prose::{in_lines, wrapped},
+};
 use crate::view::chart::{svg::Anchor, thin::Px};
 
 /// The height of all that comes in, one on another, px.
@@ -36,6 +40,8 @@ pub struct Balance {
     pub outs: Vec<Flow>,
     /// Offered, and not taken: beside those that come in, and not among them.
     pub spilled: Option<Flow>,
+    /// Above both sides.
+    pub heads: [String; 2],
     /// The sum, above where all meet.
     pub sum: String,
 }
@@ -60,7 +66,7 @@ pub struct Drawn {
 /// A band's place: its outer and its inner middle.
 struct Lane<'a> {
     flow: &'a Flow,
-    name: Vec<String>,
+    words: Words,
     width: f64,
     /// What band and words take at the outside, px.
     room: f64,
@@ -127,9 +133,13 @@ pub fn flows(balance: &Balance, width: f64) -> Drawn {
             .rect((width / 2.0, top + joined / 2.0), (NODE_PX, joined))
             .finish();
         drawn.picture.path("pic-node", bar);
-        let at = (width / 2.0, top - 8.0);
+        let at = (width / 2.0, FONT_PX);
         let sum = Label::new(Face::Strong, at, Anchor::Middle, balance.sum.clone());
         drawn.picture.text(sum);
+        let [left, right] = balance.heads.clone();
+        let head = |x, anchor, text| Label::new(Face::Line, (x, FONT_PX), anchor, text);
+        drawn.picture.text(head(0.0, Anchor::Start, left));
+        drawn.picture.text(head(width, Anchor::End, right));
     }
     drawn.picture.height = HEAD_PX + height + GAP_PX;
     if let Some(flow) = balance.spilled.as_ref().filter(|flow| flow.counted() > 0.0) {
@@ -138,17 +148,43 @@ pub fn flows(balance: &Balance, width: f64) -> Drawn {
     drawn
 }
 
+/// A name and its number, in lines.
+struct Words {
+    name: Vec<String>,
+    text: Vec<String>,
+}
+
+impl Words {
+    fn of(flow: &Flow, px: f64) -> Self {
+        Self {
+            name: in_lines(&flow.name, Face::Line.chars(px), NAME_LINES),
+            text: wrapped(&flow.text, Face::Strong.chars(px)),
+        }
+    }
+
+    fn height(&self) -> f64 {
+        LINE_PX * (self.name.len() + self.text.len()) as f64
+    }
+
+    /// Draws them about a height.
+    fn draw(&self, picture: &mut Picture, (x, y): Px, anchor: Anchor) {
+        let top = y - self.height() / 2.0 + FONT_PX;
+        let name = self.name.iter().cloned();
+        let end = picture.lines(Face::Line, (x, top), anchor, name);
+        picture.lines(Face::Strong, (x, end), anchor, self.text.iter().cloned());
+    }
+}
+
 /// Lanes in their order, with what each takes.
 fn stacked<'a>(flows: &'a [Flow], there: &[(usize, f64)], words: f64) -> Vec<Lane<'a>> {
     let lane = |&(at, width): &(usize, f64)| {
         let flow = &flows[at];
-        let name = in_lines(&flow.name, Face::Line.chars(words), NAME_LINES);
-        let text = LINE_PX * (name.len() + 1) as f64;
+        let words = Words::of(flow, words);
         Lane {
             flow,
-            name,
+            room: words.height().max(width) + GAP_PX,
+            words,
             width,
-            room: text.max(width) + GAP_PX,
             outer: 0.0,
             inner: 0.0,
         }
@@ -182,32 +218,13 @@ fn draw(drawn: &mut Drawn, lane: &Lane, (outer, inner): (f64, f64), is_in: bool)
     } else {
         (outer + GAP_PX, Anchor::Start)
     };
-    words(
-        &mut drawn.picture,
-        lane.flow,
-        &lane.name,
-        (x, lane.outer),
-        anchor,
-    );
+    lane.words.draw(&mut drawn.picture, (x, lane.outer), anchor);
     drawn.bands.push(Band {
         name: lane.flow.name.clone(),
         value: lane.flow.value,
         width: lane.width,
         is_in,
     });
-}
-
-/// A name and its number about a height.
-fn words(picture: &mut Picture, flow: &Flow, name: &[String], (x, y): Px, anchor: Anchor) {
-    let lines = (name.len() + 1) as f64;
-    let top = y - LINE_PX * lines / 2.0 + 12.0;
-    let end = picture.lines(Face::Line, (x, top), anchor, name.iter().cloned());
-    picture.text(Label::new(
-        Face::Strong,
-        (x, end),
-        anchor,
-        flow.text.clone(),
-    ));
 }
 
 /// A band of one width from one point to another, level at both.
@@ -234,21 +251,15 @@ fn band(from: Px, to: Px, width: f64) -> String {
 /// What was offered and not taken: a band beneath that leads nowhere.
 fn spill(drawn: &mut Drawn, flow: &Flow, scale: f64, (words_px, left): (f64, f64)) {
     let width = flow.counted() * scale;
-    let name = in_lines(&flow.name, Face::Line.chars(words_px), NAME_LINES + 1);
-    let room = (LINE_PX * (name.len() + 1) as f64).max(width);
+    let words = Words::of(flow, words_px);
+    let room = words.height().max(width);
     let y = drawn.picture.height + room / 2.0;
     let right = left + 0.16 * drawn.picture.width;
     let d = Pen::new()
         .rect(((left + right) / 2.0, y), (right - left, width))
         .finish();
     drawn.picture.path("pic-spilled", d);
-    words(
-        &mut drawn.picture,
-        flow,
-        &name,
-        (left - GAP_PX, y),
-        Anchor::End,
-    );
+    words.draw(&mut drawn.picture, (left - GAP_PX, y), Anchor::End);
     drawn.bands.push(Band {
         name: flow.name.clone(),
         value: flow.value,

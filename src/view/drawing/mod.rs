@@ -4,7 +4,10 @@
 //! takeaways and events from a plan's answer. The page shows these drawings,
 //! `share` hands them out: one drawing, two faces.
 
+mod bank;
+mod claims;
 mod day;
+mod flows;
 pub mod log;
 mod markup;
 mod night;
@@ -13,7 +16,10 @@ mod ribbon;
 mod wiring;
 
 pub use crate::text::{ribbon::RibbonWords, value::Text};
+pub use bank::{bank_diagram, leave};
+pub use claims::{claim_rows, claims_diagram};
 pub use day::DayChart;
+pub use flows::{energy_balance, energy_flows, heat_balance, heat_flows};
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
 pub use refill::RefillChart;

@@ -1,0 +1,63 @@
+//! The bank as its batteries, with the one that gives most.
+
+use super::{Shown, wiring::standing};
+use crate::{
+    answer::wiring::{BankLimits, Verdict, WiringAnswer},
+    plan::{Plan, wiring::TakeOff},
+    text::pictures as say,
+    view::diagram::bank::{Bank, Leave, bank},
+};
+
+/// The bank of a wiring's answer at a width in pixels; nothing where it has none.
+#[must_use]
+pub fn bank_diagram(plan: &Plan, answer: &WiringAnswer, width: f64) -> Option<Shown> {
+    let drawn = of_answer(plan, answer.bank.as_ref()?);
+    let told = drawn.verdicts.iter().map(|(_, text)| text.clone());
+    let told: Vec<String> = std::iter::once(drawn.most.1.clone())
+        .chain(told)
+        .chain(drawn.lines.clone())
+        .collect();
+    Some(Shown {
+        title: say::THE_BANK,
+        caption: say::THE_BANK_CAPTION.into(),
+        told: say::told(say::THE_BANK, &told),
+        picture: bank(&drawn, width),
+    })
+}
+
+/// Where the cables leave, as a layout has it.
+#[must_use]
+pub const fn leave(take_off: TakeOff) -> Leave {
+    match take_off {
+        TakeOff::SameEnd => Leave::First,
+        TakeOff::Diagonal => Leave::Across,
+        TakeOff::BusBar => Leave::Bars,
+    }
+}
+
+fn of_answer(plan: &Plan, limits: &BankLimits) -> Bank {
+    let burdens = say::burdens(limits).into_iter();
+    let judged = burdens.filter(|(verdict, _)| *verdict != Verdict::NotSaid);
+    let lines = [
+        say::bank(plan),
+        Some(say::counts(limits)),
+        say::leaves(plan, limits),
+        say::string_fuse(limits),
+    ];
+    Bank {
+        in_series: limits.series_count,
+        in_parallel: limits.parallel_count,
+        leave: leave(limits.take_off),
+        has_fuses: limits.fuse_each,
+        most: (
+            standing(limits.continuous.verdict),
+            say::most_loaded(limits),
+        ),
+        more_in_series: say::of_many(limits.series_count),
+        more_in_parallel: say::strings(limits.parallel_count),
+        verdicts: judged
+            .map(|(verdict, text)| (standing(verdict), text))
+            .collect(),
+        lines: lines.into_iter().flatten().collect(),
+    }
+}
