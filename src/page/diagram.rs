@@ -38,7 +38,7 @@ pub fn Diagram(
                 <div inner_html=drawn></div>
                 <For each=keys key=String::clone children=button />
             </div>
-            <p class="hint">{hint}</p>
+            {(!hint.is_empty()).then(|| view! { <p class="hint">{hint}</p> })}
             <figcaption>{caption}</figcaption>
         </figure>
     }

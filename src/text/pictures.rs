@@ -63,7 +63,10 @@ pub fn circuit_verdict(circuit: &CircuitAnswer) -> String {
 
 /// That it waits, and for what: the first thing by name.
 fn waiting(circuit: &CircuitAnswer) -> String {
+    // Which cable it is of is seen where it stands.
+    let of = format!(" ({})", circuit_name(circuit.circuit));
     let first = circuit.open.first().map(|&one| open_name(one));
+    let first = first.map(|name| name.strip_suffix(&of).unwrap_or(&name).to_owned());
     match (first, circuit.open.len()) {
         (None, _) => "not judged yet".into(),
         (Some(first), 1) => format!("not judged yet: {first} is not said"),

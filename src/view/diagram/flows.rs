@@ -88,35 +88,22 @@ impl Flow {
 /// Lays out flows at a width in pixels; flows of nothing are left out.
 #[must_use]
 pub fn flows(balance: &Balance, width: f64) -> Drawn {
-    let total = |flows: &[Flow]| flows.iter().map(Flow::counted).sum::<f64>();
-    let spilled = balance.spilled.as_ref().map_or(0.0, Flow::counted);
-    let most = (total(&balance.ins) + spilled).max(total(&balance.outs));
     let stack = (0.42 * width).clamp(STACK_PX.0, STACK_PX.1);
-    let scale = if most > 0.0 { stack / most } else { 0.0 };
+    let scale = scale(balance, stack);
     let words = (WORDS_SHARE * width).min(WORDS_PX);
-    let lanes = |flows: &[Flow]| -> Vec<(usize, f64)> {
-        let there = flows
-            .iter()
-            .enumerate()
-            .filter(|(_, flow)| flow.counted() > 0.0);
-        there
-            .map(|(at, flow)| (at, flow.counted() * scale))
-            .collect()
-    };
-    let side = |flows: &'_ [Flow]| lanes(flows);
+    let mut ins = lanes(&balance.ins, scale, words);
+    let mut outs = lanes(&balance.outs, scale, words);
+    let height = outside(&ins).max(outside(&outs)).max(stack);
+    settle(&mut ins, height);
+    settle(&mut outs, height);
     let mut drawn = Drawn {
         picture: Picture {
             width,
+            height: HEAD_PX + height + GAP_PX,
             ..Picture::default()
         },
         bands: Vec::new(),
     };
-    let (ins, outs) = (side(&balance.ins), side(&balance.outs));
-    let mut ins = stacked(&balance.ins, &ins, words);
-    let mut outs = stacked(&balance.outs, &outs, words);
-    let height = outside(&ins).max(outside(&outs)).max(stack);
-    settle(&mut ins, height);
-    settle(&mut outs, height);
     let node = (width / 2.0 - NODE_PX / 2.0, width / 2.0 + NODE_PX / 2.0);
     let edges = (words + GAP_PX, width - words - GAP_PX);
     for lane in &ins {
@@ -125,27 +112,45 @@ pub fn flows(balance: &Balance, width: f64) -> Drawn {
     for lane in &outs {
         draw(&mut drawn, lane, (edges.1, node.1), false);
     }
-    let joined = ins.iter().map(|lane| lane.width).sum::<f64>();
-    let joined = joined.max(outs.iter().map(|lane| lane.width).sum());
-    let top = HEAD_PX + (height - joined) / 2.0;
+    let joined = inside(&ins).max(inside(&outs));
     if joined > 0.0 {
-        let bar = Pen::new()
-            .rect((width / 2.0, top + joined / 2.0), (NODE_PX, joined))
-            .finish();
-        drawn.picture.path("pic-node", bar);
-        let at = (width / 2.0, FONT_PX);
-        let sum = Label::new(Face::Strong, at, Anchor::Middle, balance.sum.clone());
-        drawn.picture.text(sum);
-        let [left, right] = balance.heads.clone();
-        let head = |x, anchor, text| Label::new(Face::Line, (x, FONT_PX), anchor, text);
-        drawn.picture.text(head(0.0, Anchor::Start, left));
-        drawn.picture.text(head(width, Anchor::End, right));
+        meeting(
+            &mut drawn.picture,
+            balance,
+            (joined, HEAD_PX + height / 2.0),
+        );
     }
-    drawn.picture.height = HEAD_PX + height + GAP_PX;
     if let Some(flow) = balance.spilled.as_ref().filter(|flow| flow.counted() > 0.0) {
         spill(&mut drawn, flow, scale, (words, edges.0));
     }
     drawn
+}
+
+/// Pixels for each unit, so that the wider side fits; nothing where nothing flows.
+fn scale(balance: &Balance, stack: f64) -> f64 {
+    let total = |flows: &[Flow]| flows.iter().map(Flow::counted).sum::<f64>();
+    let spilled = balance.spilled.as_ref().map_or(0.0, Flow::counted);
+    let most = (total(&balance.ins) + spilled).max(total(&balance.outs));
+    if most > 0.0 { stack / most } else { 0.0 }
+}
+
+/// Where all meet, with the sum and the names of the sides above.
+fn meeting(picture: &mut Picture, balance: &Balance, (joined, middle): (f64, f64)) {
+    let width = picture.width;
+    let bar = Pen::new()
+        .rect((width / 2.0, middle), (NODE_PX, joined))
+        .finish();
+    picture.path("pic-node", bar);
+    let head = |face, x, anchor, text: &str| Label::new(face, (x, FONT_PX), anchor, text);
+    let [left, right] = &balance.heads;
+    picture.text(head(
+        Face::Strong,
+        width / 2.0,
+        Anchor::Middle,
+        &balance.sum,
+    ));
+    picture.text(head(Face::Line, 0.0, Anchor::Start, left));
+    picture.text(head(Face::Line, width, Anchor::End, right));
 }
 
 /// A name and its number, in lines.
@@ -176,10 +181,11 @@ impl Words {
 }
 
 /// Lanes in their order, with what each takes.
-fn stacked<'a>(flows: &'a [Flow], there: &[(usize, f64)], words: f64) -> Vec<Lane<'a>> {
-    let lane = |&(at, width): &(usize, f64)| {
-        let flow = &flows[at];
-        let words = Words::of(flow, words);
+fn lanes<'a>(flows: &'a [Flow], scale: f64, words_px: f64) -> Vec<Lane<'a>> {
+    let there = flows.iter().filter(|flow| flow.counted() > 0.0);
+    let lane = |flow: &'a Flow| {
+        let words = Words::of(flow, words_px);
+        let width = flow.counted() * scale;
         Lane {
             flow,
             room: words.height().max(width) + GAP_PX,
@@ -189,16 +195,21 @@ fn stacked<'a>(flows: &'a [Flow], there: &[(usize, f64)], words: f64) -> Vec<Lan
             inner: 0.0,
         }
     };
-    there.iter().map(lane).collect()
+    there.map(lane).collect()
 }
 
+/// What lanes take at their outside, and where they meet.
 fn outside(lanes: &[Lane]) -> f64 {
     lanes.iter().map(|lane| lane.room).sum()
 }
 
+fn inside(lanes: &[Lane]) -> f64 {
+    lanes.iter().map(|lane| lane.width).sum()
+}
+
 /// Gives each lane its place at both ends, about the middle of the height.
 fn settle(lanes: &mut [Lane], height: f64) {
-    let inside: f64 = lanes.iter().map(|lane| lane.width).sum();
+    let inside = inside(lanes);
     let mut outer = HEAD_PX + (height - outside(lanes)) / 2.0;
     let mut inner = HEAD_PX + (height - inside) / 2.0;
     for lane in lanes {
