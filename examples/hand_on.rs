@@ -12,10 +12,11 @@ use std::{
 use till_morning::{
     answer::answer,
     plan::open::plan_from_json,
+    plan::reader::Language,
     share::{
         figure::figures, link_from_plan, name::file_name, qr, report, table::Table, tables::tables,
     },
-    text::hand_on,
+    text::{Formatter, Locale, m},
 };
 
 /// Where the link on paper leads; the page knows its own address.
@@ -36,11 +37,12 @@ fn main() -> ExitCode {
     let answer = answer(&plan);
     let link = link_from_plan(&plan).ok();
     let address = link.map(|link| format!("{ADDRESS}#{link}"));
-    let figures = figures(&plan, &answer);
+    let f = Formatter::new(Locale::usual(Language::English), plan.show);
+    let figures = figures(f, &plan, &answer);
     let mut files = vec![
         (
             file_name("report", "html"),
-            report::file(&plan, &answer, address.as_deref()),
+            report::file(f, &plan, &answer, address.as_deref()),
         ),
         (
             file_name("answer", "json"),
@@ -50,13 +52,17 @@ fn main() -> ExitCode {
     files.extend(
         figures
             .iter()
-            .map(|figure| (file_name(&figure.title, "svg"), figure.svg())),
+            .map(|figure| (file_name(&figure.title, "svg"), figure.svg(f))),
     );
-    files.extend(tables(&plan, &answer, &figures).iter().flat_map(of_table));
+    files.extend(
+        tables(f, &plan, &answer, &figures)
+            .iter()
+            .flat_map(of_table),
+    );
     if let Some(address) = &address {
         files.push(("link.txt".into(), address.clone()));
         files.extend(
-            qr::svg(address, hand_on::QR_NAME).map(|code| (file_name("link", "svg"), code)),
+            qr::svg(address, f.say(m::HandOnQrName)).map(|code| (file_name("link", "svg"), code)),
         );
     }
     match write(Path::new(&folder), &files) {

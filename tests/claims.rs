@@ -2,6 +2,7 @@
 //!
 //! Where no other source is named: common practice, no source.
 
+use till_morning::text::Formatter;
 use till_morning::{
     answer::claims::{ClaimAnswer, ClaimVerdict as V, How, Missing, claims},
     answer::night,
@@ -64,8 +65,11 @@ fn measured_energy_against_its_claim() {
 fn said(plan: &Plan) -> (String, String) {
     let night = night(plan);
     let answer = claims(plan, &night.runs);
-    let headline = text::claims::headline(plan, &answer);
-    let verdict = answer.claims.first().map(text::claims::verdict_text);
+    let headline = text::claims::headline(Formatter::ENGLISH, plan, &answer);
+    let verdict = answer
+        .claims
+        .first()
+        .map(|claim| text::claims::verdict_text(Formatter::ENGLISH, claim));
     (headline, verdict.unwrap_or_default())
 }
 

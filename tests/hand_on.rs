@@ -3,6 +3,8 @@
 //! The figures of a claim are common practice, no source; how many digits an
 //! uncertainty has is JCGM 100:2008, 7.2.6.
 
+use till_morning::text::Formatter;
+use till_morning::text::m;
 use till_morning::{
     answer::{Answer, claims::claims, night},
     plan::{
@@ -68,11 +70,11 @@ fn answer(plan: &Plan) -> Answer {
 
 fn paper(plan: &Plan) -> String {
     let answer = answer(plan);
-    report::article(plan, &answer, None).replace('\u{202f}', " ")
+    report::article(Formatter::ENGLISH, plan, &answer, None).replace('\u{202f}', " ")
 }
 
 fn table(plan: &Plan, title: &str) -> Table {
-    let all = tables(plan, &answer(plan), &[]);
+    let all = tables(Formatter::ENGLISH, plan, &answer(plan), &[]);
     let found = all.into_iter().find(|table| table.title == title);
     found.unwrap_or_else(|| panic!("no table: {title}"))
 }
@@ -114,14 +116,14 @@ fn a_stated_number_is_printed_as_it_was_stated() {
     let paper = paper(&plan);
     assert!(paper.contains("335.5 Ah"));
     assert!(!paper.contains("336 Ah"), "{paper}");
-    let markdown = table(&plan, hand_on::TABLE_PLAN).markdown();
+    let markdown = table(&plan, Formatter::ENGLISH.say(m::HandOnTablePlan)).markdown();
     assert!(markdown.contains("| 335.5 | Ah |"), "{markdown}");
 }
 
 #[test]
 fn the_tables_say_which_claim_and_why_nothing_is_known() {
     let plan = measured();
-    let claims = table(&plan, hand_on::TABLE_CLAIMS);
+    let claims = table(&plan, Formatter::ENGLISH.say(m::HandOnTableClaims));
     let row = &claims.rows[0];
     assert_eq!(row[0], Cell::from("Claim 1"));
     assert_eq!(
@@ -132,9 +134,9 @@ fn the_tables_say_which_claim_and_why_nothing_is_known() {
         let why = matches!(row.last(), Some(Cell::Text(_)));
         assert_eq!(why, row[5] == Cell::Empty, "{row:?}");
     }
-    let air = table(&plan, hand_on::TABLE_AIR);
+    let air = table(&plan, Formatter::ENGLISH.say(m::HandOnTableAir));
     assert!(matches!(air.rows[0][3], Cell::Number(watts) if watts > 0.0));
-    let price = table(&plan, hand_on::TABLE_PRICE);
+    let price = table(&plan, Formatter::ENGLISH.say(m::HandOnTablePrice));
     assert!(matches!(price.rows[1][1], Cell::Number(per) if (per - 0.1618).abs() < 1e-4));
 }
 
@@ -145,7 +147,7 @@ fn a_plan_that_goes_wrong_still_has_its_tables() {
     let mut plan = Plan::demo();
     plan.units[0].modes[0].name = "x;=1+1;".into();
     plan.units[0].modes[1] = Mode::of_power("Hold", Figure::label(1e308));
-    let all = tables(&plan, &answer(&plan), &[]);
+    let all = tables(Formatter::ENGLISH, &plan, &answer(&plan), &[]);
     let csv: String = all.iter().map(Table::csv).collect();
     assert!(csv.contains("\"x;'=1+1;\""), "{csv}");
     assert!(csv.contains(",1e308,W,"), "{csv}");

@@ -8,6 +8,7 @@ use super::{
     keep,
     keeping::Keeping,
     later::{LaterQuestion, Question},
+    locale,
     margin::Notices,
     modes::Modes,
     needed::Needed,
@@ -16,9 +17,11 @@ use super::{
     state::State,
     units::Units,
 };
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{Plan, Show, draft::Draft},
-    text::{self, Notice, words},
+    text::{self, Notice},
 };
 use leptos::prelude::*;
 
@@ -37,6 +40,7 @@ pub fn example() -> Plan {
 pub fn App() -> impl IntoView {
     let state = State::new(Draft::of(example()));
     provide_context(state);
+    locale::set_up(Signal::stored(locale::of_browser()), state);
     part::once_kept(move |keeping| (keeping.open)(state));
     if part::keeping().is_none() && keep::has_something() {
         state.notice.set(Some(Notice::PartNotThere));
@@ -46,35 +50,35 @@ pub fn App() -> impl IntoView {
     let later = Question::ALL.map(|question| view! { <LaterQuestion question=question /> });
     view! {
         <header class="masthead">
-            <h1>{words::NAME_OF_PAGE}</h1>
-            <p class="strap">{words::STRAP}</p>
+            <h1>{say(m::NameOfPage)}</h1>
+            <p class="strap">{say(m::Strap)}</p>
         </header>
         <main>
             <Notices />
-            <Section id="question-1" title=words::QUESTION_RUN>
+            <Section id="question-1" title=say(m::QuestionRun)>
                 <Outcome />
                 <Banks />
                 <Modes />
                 <Units />
                 <Curves />
             </Section>
-            <Section id="question-2" title=words::QUESTION_BANK>
+            <Section id="question-2" title=say(m::QuestionBank)>
                 <Needed />
             </Section>
             {later.collect_view()}
-            <Section id="assumed" title=words::ASSUMED>
+            <Section id="assumed" title=say(m::Assumed)>
                 <Assumed />
             </Section>
-            <Section id="keeping" title=words::KEEPING>
+            <Section id="keeping" title=say(m::Keeping)>
                 <Keeping />
             </Section>
-            <Section id="cautions" title=words::CAUTIONS_TITLE>
+            <Section id="cautions" title=say(m::CautionsTitle)>
                 <p>{text::ESTIMATES}</p>
                 {part::extra(|later| (later.inside)(Question::Cautions, RwSignal::new(true)))}
             </Section>
         </main>
         <footer class="foot">
-            <p>{words::FOOT}</p>
+            <p>{say(m::Foot)}</p>
         </footer>
     }
 }

@@ -8,9 +8,12 @@ use super::{
     state::State,
     units::UnitRest,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::path::{NightField, Path},
-    text::{self, words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -37,11 +40,11 @@ pub fn Assumed() -> impl IntoView {
     };
     view! {
         <div>
-            <p class="hint">{words::ASSUMED_HINT}</p>
+            <p class="hint">{say(m::AssumedHint)}</p>
             <div class="grid">
                 <NumberField path=Path::Night(NightField::StartClockMin) />
             </div>
-            <Fold title=|| words::LOADS>
+            <Fold title=|| say(m::Loads)>
                 <Loads />
             </Fold>
             <div>{anew(shape, folds)}</div>
@@ -52,7 +55,7 @@ pub fn Assumed() -> impl IntoView {
 #[component]
 fn BankFold(bank: usize) -> impl IntoView {
     let state = State::here();
-    let title = move || state.with_plan(|plan| text::bank_in_words(plan, bank));
+    let title = move || state.with_plan(|plan| text::bank_in_words(formatter(), plan, bank));
     view! {
         <Fold title=move || title>
             <BankRest bank=bank />
@@ -64,9 +67,20 @@ fn BankFold(bank: usize) -> impl IntoView {
 #[component]
 fn UnitFolds(unit: usize, modes: usize) -> impl IntoView {
     let state = State::here();
-    let feed = move || state.with_plan(|plan| text::feed_title(&text::unit_name(plan, unit)));
+    let feed = move || {
+        state.with_plan(|plan| {
+            text::feed_title(formatter(), &text::unit_name(formatter(), plan, unit))
+        })
+    };
     let duty = move |mode| {
-        move || state.with_plan(|plan| text::duty_title(&text::full_mode_name(plan, unit, mode)))
+        move || {
+            state.with_plan(|plan| {
+                text::duty_title(
+                    formatter(),
+                    &text::full_mode_name(formatter(), plan, unit, mode),
+                )
+            })
+        }
     };
     let modes = (0..modes).map(|mode| {
         view! {

@@ -5,13 +5,16 @@ use super::{
     kit::{Press, anew},
     state::State,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     physics::battery::Chemistry,
     plan::{
         check::MOST_BANKS,
         path::{BankField as B, Path},
     },
-    text::{self, words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -31,7 +34,7 @@ pub fn Banks() -> impl IntoView {
         view! {
             {cards}
             {(count < MOST_BANKS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_BANK press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::AddBank) press=add /> })}
         }
         .into_any()
     };
@@ -45,7 +48,7 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
     let facts = move || {
         state.with_answer(|answer| {
             let facts = answer.banks.iter().find(|facts| facts.bank == bank);
-            facts.map_or_else(String::new, text::bank_sentence)
+            facts.map_or_else(String::new, |facts| text::bank_sentence(formatter(), facts))
         })
     };
     let remove = move || state.change(|draft| draft.remove(Path::Banks, bank));
@@ -54,16 +57,16 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
             <div>
                 <TextField
                     id=format!("bank-name-{bank}")
-                    label=words::NAME
+                    label=say(m::Name)
                     place=move |plan| plan.banks.get_mut(bank).map(|bank| &mut bank.name)
                 />
-                <Press class="quiet" words=words::REMOVE_BANK press=remove />
+                <Press class="quiet" words=say(m::RemoveBank) press=remove />
             </div>
         }
     });
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(words::BANK, bank, count)}</legend>
+            <legend>{text::numbered(say(m::Bank), bank, count)}</legend>
             <div class="grid start">
                 <NumberField path=path(B::BatteryRatedAh) look=Look::Large />
                 <NumberField path=path(B::DepthPercent) look=Look::Large />
@@ -84,7 +87,7 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
 fn ChemistryChoice(bank: usize) -> impl IntoView {
     let state = State::here();
     let names = || {
-        let names = Chemistry::ALL.map(text::chemistry_name);
+        let names = Chemistry::ALL.map(|kind| text::chemistry_name(formatter(), kind));
         names.map(str::to_owned).to_vec()
     };
     let chosen = move || {
@@ -103,7 +106,7 @@ fn ChemistryChoice(bank: usize) -> impl IntoView {
     view! {
         <Choice
             id=format!("chemistry-{bank}")
-            label=words::CHEMISTRY
+            label=say(m::Chemistry)
             names=names
             chosen=chosen
             choose=choose
@@ -144,7 +147,7 @@ pub fn BankRest(bank: usize) -> impl IntoView {
     view! {
         <div class="grid">{general.map(field).collect_view()}</div>
         <div>{anew(is_lead, rates)}</div>
-        <h3>{words::MEASURED_TITLE}</h3>
+        <h3>{say(m::MeasuredTitle)}</h3>
         <div class="grid">{measured.map(field).collect_view()}</div>
     }
 }

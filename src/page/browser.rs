@@ -18,6 +18,24 @@ pub fn language() -> String {
     window().navigator().language().unwrap_or_default()
 }
 
+/// Whether numbers have a decimal comma where that language is spoken, by the browser's
+/// own tables (CLDR's).
+pub fn decimal_comma(tag: &str) -> bool {
+    let number = js_sys::Number::from(1.5);
+    let written = number.to_locale_string(tag);
+    String::from(written).contains(',')
+}
+
+/// Whether the clock has twelve hours there.
+pub fn clock_12h(tag: &str) -> bool {
+    let options = js_sys::Object::new();
+    let _ = js_sys::Reflect::set(&options, &"hour".into(), &"numeric".into());
+    let tags = js_sys::Array::of1(&tag.into());
+    let format = js_sys::Intl::DateTimeFormat::new(&tags, &options);
+    let resolved = format.resolved_options();
+    js_sys::Reflect::get(&resolved, &"hour12".into()).is_ok_and(|is| is.is_truthy())
+}
+
 /// Calls `heard` at each of the window's events, for as long as the owner lives.
 pub fn listen(event: &'static str, heard: impl Fn() + 'static) {
     let heard: Box<dyn FnMut()> = Box::new(heard);

@@ -1,8 +1,10 @@
 //! One chart: geometry from `chart`, drawn; a table behind it; keys and pointer.
 
 use super::{kit::Fold, state::State};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
-    text::words,
     view::chart::scrub::{Reading, Scrubber, Step},
     view::drawing::{Drawing, Titles, lay_out, markup},
 };
@@ -35,7 +37,7 @@ pub fn ChartView(plot: Plot) -> impl IntoView {
     let read_out = move || {
         reading.with(|reading| {
             let text = &reading.text;
-            if text.is_empty() { words::SCRUB } else { text }.to_owned()
+            if text.is_empty() { say(m::Scrub) } else { text }.to_owned()
         })
     };
     view! {
@@ -48,7 +50,7 @@ pub fn ChartView(plot: Plot) -> impl IntoView {
                 {read_out}
             </p>
             <figcaption>{takeaway}</figcaption>
-            <Fold class="fold small" title=|| words::TABLE>
+            <Fold class="fold small" title=|| say(m::Table)>
                 <Table plot=plot.clone() />
             </Fold>
         </figure>
@@ -78,7 +80,7 @@ pub fn ChartColumn(plots: Vec<Plot>, hint: &'static str) -> impl IntoView {
     view! {
         {charts.collect_view()}
         <p class="hint">{hint}</p>
-        <Fold class="fold small" title=|| words::TABLES>
+        <Fold class="fold small" title=|| say(m::Tables)>
             {tables()}
         </Fold>
     }
@@ -143,7 +145,13 @@ fn Canvas(plot: Plot, stop: Stop, reading: Memo<Said>) -> impl IntoView {
             let laid = lay_out(&drawing, state.width.get());
             let at = stop.get();
             let reading = at.and_then(|at| Scrubber::new(&drawing.series).read(at));
-            markup(&drawing, &laid, reading.as_ref(), r#"aria-hidden="true""#)
+            markup(
+                formatter(),
+                &drawing,
+                &laid,
+                reading.as_ref(),
+                r#"aria-hidden="true""#,
+            )
         })
     };
     let on_key = {
@@ -168,7 +176,7 @@ fn Canvas(plot: Plot, stop: Stop, reading: Memo<Said>) -> impl IntoView {
     let said = move || {
         reading.with(|reading| {
             let text = &reading.text;
-            if text.is_empty() { words::SCRUB } else { text }.to_owned()
+            if text.is_empty() { say(m::Scrub) } else { text }.to_owned()
         })
     };
     view! {
@@ -209,9 +217,15 @@ fn reading_text(titles: Titles, drawing: &Drawing, reading: &Reading) -> String 
         .names
         .iter()
         .zip(drawing.values(reading))
-        .filter_map(|(name, value)| Some(format!("{name} {}", titles.y_text.of(value?))))
+        .filter_map(|(name, value)| {
+            Some(format!("{name} {}", titles.y_text.of(formatter(), value?)))
+        })
         .collect();
-    format!("{}: {}", titles.x_text.of(reading.x), values.join(", "))
+    format!(
+        "{}: {}",
+        titles.x_text.of(formatter(), reading.x),
+        values.join(", ")
+    )
 }
 
 fn step_of(key: &str) -> Option<Step> {
@@ -235,9 +249,11 @@ fn cells(titles: Titles, drawing: &Drawing) -> Vec<Vec<String>> {
     let every = scrubber.len().div_ceil(MOST_ROWS).max(1);
     let stops = (0..scrubber.len()).step_by(every);
     let rows = stops.filter_map(|stop| scrubber.read(stop)).map(|reading| {
-        let text = |value: Option<f64>| value.map_or_else(String::new, |y| titles.y_text.of(y));
+        let text = |value: Option<f64>| {
+            value.map_or_else(String::new, |y| titles.y_text.of(formatter(), y))
+        };
         let values = drawing.values(&reading).into_iter().map(text);
-        let first = std::iter::once(titles.x_text.of(reading.x));
+        let first = std::iter::once(titles.x_text.of(formatter(), reading.x));
         first.chain(values).collect()
     });
     std::iter::once(heads.collect()).chain(rows).collect()

@@ -1,6 +1,8 @@
 //! Choices of the plan that may be left open: the one assumed is marked so.
 
 use super::{field::Choice, state::State};
+use crate::page::locale::formatter;
+use crate::text::Formatter;
 use crate::{
     plan::{Plan, part},
     text::day_words as words,
@@ -11,8 +13,8 @@ use leptos::prelude::*;
 /// left open.
 #[derive(Clone, Copy)]
 pub struct Chosen<T> {
-    pub label: &'static str,
-    pub name: fn(T) -> &'static str,
+    pub label: fn(Formatter) -> &'static str,
+    pub name: fn(Formatter, T) -> &'static str,
     pub assumed: T,
 }
 
@@ -39,9 +41,9 @@ pub fn OpenChoice<T: part::Choice + Send + Sync>(
         let open = stated().is_none();
         let all = T::ALL.iter().map(|&one| {
             if open && one == assumed {
-                words::assumed_choice(name(one))
+                words::assumed_choice(formatter(), name(formatter(), one))
             } else {
-                name(one).to_owned()
+                name(formatter(), one).to_owned()
             }
         });
         all.collect()
@@ -57,5 +59,5 @@ pub fn OpenChoice<T: part::Choice + Send + Sync>(
             }
         });
     };
-    view! { <Choice id=id label=label names=names chosen=at choose=take /> }
+    view! { <Choice id=id label=label(formatter()) names=names chosen=at choose=take /> }
 }

@@ -5,7 +5,10 @@ use super::{
     kit::Fold,
     state::State,
 };
-use crate::{text::words, view::drawing::NIGHT};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
+use crate::view::drawing::NIGHT;
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -16,14 +19,16 @@ pub fn Curves() -> impl IntoView {
     let charts = move || {
         state.curves.set(true);
         let plots = NIGHT.iter().map(|chart| Plot {
-            titles: chart.titles,
+            titles: (chart.titles)(formatter()),
             draw: Arc::new(move || {
-                state.with_plan(|plan| state.with_answer(|answer| chart.draw(plan, answer)))
+                state.with_plan(|plan| {
+                    state.with_answer(|answer| chart.draw(formatter(), plan, answer))
+                })
             }),
         });
         plots
             .map(|plot| view! { <ChartView plot=plot /> })
             .collect_view()
     };
-    view! { <Fold title=|| words::CURVES>{charts()}</Fold> }
+    view! { <Fold title=|| say(m::Curves)>{charts()}</Fold> }
 }

@@ -1,10 +1,13 @@
 //! Fields: a label, a text, its unit, where it came from, and what is wrong.
 
 use super::state::State;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{Figure, Path, Plan, Provenance, draft::Draft},
     range::Unit,
-    text::{self, words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -39,19 +42,19 @@ pub struct Shown {
 
 impl Shown {
     fn of(draft: &Draft, path: Path) -> Self {
-        let units = draft.plan.show;
+        let _units = draft.plan.show;
         let sign = draft.unit_beside(path);
         let troubled = draft.trouble(path).is_some();
         let echo = draft.echo(path);
         Self {
             text: draft.text(path),
             placeholder: draft.default_text(path),
-            sign: sign.map_or("", |unit| text::unit_sign(unit, units)),
+            sign: sign.map_or("", |unit| formatter().sign(unit)),
             error: match draft.wanted(path) {
-                Some(wanted) if troubled => text::entry_trouble(path, wanted, units),
+                Some(wanted) if troubled => text::entry_trouble(formatter(), path, wanted),
                 _ => String::new(),
             },
-            echo: echo.map_or_else(String::new, |echo| text::echo_sentence(echo, units)),
+            echo: echo.map_or_else(String::new, |echo| text::echo_sentence(formatter(), echo)),
         }
     }
 
@@ -75,13 +78,13 @@ pub fn NumberField(
     let shown = Memo::new(move |_| state.with_draft(|draft| Shown::of(draft, path)));
     let hint = match look {
         Look::Row => "",
-        Look::Plain | Look::Large => text::field_hint(path),
+        Look::Plain | Look::Large => text::field_hint(formatter(), path),
     };
     view! {
         <Entry
             path=path
             id=format!("{at}{}", id_of(path))
-            label=text::field_label(path)
+            label=text::field_label(formatter(), path)
             hint=hint
             is_large=look != Look::Plain
             shown=shown
@@ -194,7 +197,7 @@ fn OriginMark(path: Path) -> impl IntoView {
             Some(Known {
                 from: figure.from,
                 is_stated: plan.stated(path).is_some(),
-                mark: text::origin_mark(path, figure, plan.show),
+                mark: text::origin_mark(formatter(), path, figure),
             })
         })
     });
@@ -204,14 +207,14 @@ fn OriginMark(path: Path) -> impl IntoView {
         known.with(|known| {
             known
                 .as_ref()
-                .map_or("", |known| text::origin_name(known.from))
+                .map_or("", |known| text::origin_name(formatter(), known.from))
         })
     };
     let choose = move |event| {
         let name = event_target_value(&event);
         let chosen = Provenance::ALL
             .into_iter()
-            .find(|&origin| text::origin_name(origin) == name);
+            .find(|&origin| text::origin_name(formatter(), origin) == name);
         state.edit(|plan| {
             let path = plan.kept_at(path);
             if let (Some(from), Some(figure)) = (chosen, plan.figure(path)) {
@@ -228,14 +231,14 @@ fn OriginMark(path: Path) -> impl IntoView {
         });
     };
     let options = Provenance::ALL
-        .map(text::origin_name)
+        .map(|from| text::origin_name(formatter(), from))
         .map(|name| view! { <option value=name>{name}</option> })
         .collect_view();
     Some(view! {
         <span class="origins">
             <select
                 class="origin"
-                aria-label=text::origin_question(path)
+                aria-label=text::origin_question(formatter(), path)
                 hidden=move || !is_stated()
                 title=mark
                 prop:value=name
@@ -248,7 +251,7 @@ fn OriginMark(path: Path) -> impl IntoView {
                 hidden=move || is_stated() || known.with(Option::is_none)
                 title=mark
             >
-                {words::ASSUMED_MARK}
+                {say(m::AssumedMark)}
             </span>
         </span>
     })

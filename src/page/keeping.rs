@@ -1,9 +1,11 @@
 //! Keep and share: undo, fresh plan, example, units, link, file.
 
 use super::{field::Tick, keep, kit::Press, part, state::State};
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{Plan, draft::Draft},
-    text::{Notice, words},
+    text::Notice,
 };
 use leptos::{ev, html, prelude::*};
 
@@ -37,17 +39,17 @@ pub fn Keeping() -> impl IntoView {
     view! {
         <div>
             <div class="buttons">
-                <Press words=words::UNDO disabled=cannot_undo press=move || state.undo() />
-                <Press words=words::COPY_LINK press=copy />
-                <Press words=words::SAVE_FILE press=save />
+                <Press words=say(m::Undo) disabled=cannot_undo press=move || state.undo() />
+                <Press words=say(m::CopyLink) press=copy />
+                <Press words=say(m::SaveFile) press=save />
                 <OpenFile />
-                <Press words=words::DEMO press=move || replace(Plan::demo(), Notice::DemoTaken) />
-                <Press words=words::FRESH press=move || replace(Plan::fresh(), Notice::PlanCleared) />
+                <Press words=say(m::Demo) press=move || replace(Plan::demo(), Notice::DemoTaken) />
+                <Press words=say(m::Fresh) press=move || replace(Plan::fresh(), Notice::PlanCleared) />
             </div>
             <div>{move || shows_link.get().then(|| view! { <LinkAsText /> })}</div>
             <Tick
                 id="us-units"
-                label=words::US_UNITS
+                label=say(m::UsUnits)
                 on=move || state.with_plan(|plan| plan.show.us_units)
                 toggle=move || state.edit(|plan| plan.show.us_units = !plan.show.us_units)
             />
@@ -78,14 +80,14 @@ fn OpenFile() -> impl IntoView {
         }
     };
     view! {
-        <Press words=words::OPEN_FILE press=pick />
+        <Press words=say(m::OpenFile) press=pick />
         <input
             node_ref=picker
             class="hidden"
             id="plan-file"
             type="file"
             accept=".json,application/json"
-            aria-label=words::OPEN_FILE
+            aria-label=say(m::OpenFile)
             tabindex="-1"
             on:change=open
         />
@@ -97,7 +99,7 @@ fn LinkAsText() -> impl IntoView {
     let state = State::here();
     view! {
         <div class="field">
-            <label for="link">{words::LINK}</label>
+            <label for="link">{say(m::Link)}</label>
             <input id="link" type="text" readonly prop:value=move || link(state) />
         </div>
     }

@@ -7,7 +7,8 @@ use super::{
     claims::ClaimsQuestion, day::DayQuestion, hand_on::HandOnQuestion, kit::Fold, margin::Cautions,
     part, wiring::WiringQuestion,
 };
-use crate::text::words;
+use crate::page::locale::say;
+use crate::text::m;
 use leptos::prelude::*;
 
 /// A question that is built when it is opened.
@@ -39,13 +40,13 @@ impl Question {
         }
     }
 
-    const fn title(self) -> &'static str {
+    fn title(self) -> &'static str {
         match self {
-            Self::Day => words::QUESTION_DAY,
-            Self::Wiring => words::QUESTION_WIRING,
-            Self::Claims => words::QUESTION_CLAIMS,
-            Self::HandOn => words::QUESTION_HAND_ON,
-            Self::Cautions => words::CAUTIONS_TITLE,
+            Self::Day => say(m::QuestionDay),
+            Self::Wiring => say(m::QuestionWiring),
+            Self::Claims => say(m::QuestionClaims),
+            Self::HandOn => say(m::QuestionHandOn),
+            Self::Cautions => say(m::CautionsTitle),
         }
     }
 }

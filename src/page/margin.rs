@@ -5,9 +5,12 @@ use super::{
     kit::Press,
     state::{Shall, State},
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::{self, Caution},
-    text::{self, words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -20,8 +23,8 @@ pub fn Notices() -> impl IntoView {
         let notice = state.notice.get()?;
         Some(view! {
             <p class="notice" id="notice">
-                {text::notice_sentence(notice)}
-                <Press class="quiet" words=words::DISMISS press=dismiss />
+                {text::notice_sentence(formatter(), notice)}
+                <Press class="quiet" words=say(m::Dismiss) press=dismiss />
             </p>
         })
     };
@@ -31,9 +34,9 @@ pub fn Notices() -> impl IntoView {
         state.other_tab.get().then(|| {
             view! {
                 <p class="notice" id="other-tab">
-                    {words::OTHER_TAB}
-                    <Press words=words::USE_OTHER_TAB press=take />
-                    <Press words=words::KEEP_THIS_TAB press=keep />
+                    {say(m::OtherTab)}
+                    <Press words=say(m::UseOtherTab) press=take />
+                    <Press words=say(m::KeepThisTab) press=keep />
                 </p>
             }
         })
@@ -42,8 +45,8 @@ pub fn Notices() -> impl IntoView {
         state.update.get().then(|| {
             view! {
                 <p class="notice" id="update-notice">
-                    {words::UPDATE_WAITS}
-                    <Press words=words::RELOAD press=reload />
+                    {say(m::UpdateWaits)}
+                    <Press words=say(m::Reload) press=reload />
                 </p>
             }
         })
@@ -72,8 +75,13 @@ pub fn Cautions() -> impl IntoView {
         state.with_plan(|plan| {
             let all = answer::cautions(plan).into_iter();
             let all = all.filter(|&one| one != Caution::Estimates);
-            all.map(|one| (text::caution(plan, one), text::caution_source(one)))
-                .collect::<Vec<_>>()
+            all.map(|one| {
+                (
+                    text::caution(formatter(), plan, one),
+                    text::caution_source(formatter(), one),
+                )
+            })
+            .collect::<Vec<_>>()
         })
     });
     let one = |(text, source): (String, &'static str)| {

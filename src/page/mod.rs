@@ -21,6 +21,7 @@ mod keep;
 mod keeping;
 mod kit;
 mod later;
+mod locale;
 mod margin;
 mod modes;
 mod needed;

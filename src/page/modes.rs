@@ -5,13 +5,15 @@ use super::{
     kit::{Press, anew},
     state::State,
 };
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{
         Draw, Figure, Load, Mode, Plan,
         check::{MOST_LOADS, MOST_MODES},
         path::{ModeField as M, Path},
     },
-    text::{self, words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -43,11 +45,15 @@ fn UnitModes(unit: usize, units: usize) -> impl IntoView {
         view! {
             {rows.map(row).collect_view()}
             {(count < MOST_MODES)
-                .then(|| view! { <Press class="quiet" words=words::ADD_MODE press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::AddMode) press=add /> })}
         }
         .into_any()
     };
-    let title = if units > 1 { words::UNIT } else { words::MODES };
+    let title = if units > 1 {
+        say(m::Unit)
+    } else {
+        say(m::Modes)
+    };
     view! {
         <fieldset class="card">
             <legend>{text::numbered(title, unit, units)}</legend>
@@ -70,13 +76,13 @@ fn add_mode(plan: &mut Plan, unit: usize) {
 #[component]
 fn ModeRow(unit: usize, mode: usize, count: usize) -> impl IntoView {
     let remove = (count > 1).then(|| {
-        view! { <Remove words=words::REMOVE_MODE list=Path::Modes(unit) row=mode /> }
+        view! { <Remove words=say(m::RemoveMode) list=Path::Modes(unit) row=mode /> }
     });
     view! {
         <div class="row">
             <TextField
                 id=format!("mode-name-{unit}-{mode}")
-                label=words::MODE_NAME
+                label=say(m::ModeName)
                 place=move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name)
             />
             // One field for watts and amps: it stays while one becomes the other in it.
@@ -126,7 +132,7 @@ pub fn ModeRest(unit: usize, mode: usize) -> impl IntoView {
         <div>{anew(is_current, measured_at)}</div>
         <Tick
             id=format!("amps-{unit}-{mode}")
-            label=words::AMPS_STAY
+            label=say(m::AmpsStay)
             on=is_current
             toggle=switch
         />
@@ -150,7 +156,7 @@ pub fn Loads() -> impl IntoView {
         view! {
             {rows.collect_view()}
             {(count < MOST_LOADS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_LOAD press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::AddLoad) press=add /> })}
         }
         .into_any()
     };
@@ -163,11 +169,11 @@ fn LoadRow(load: usize) -> impl IntoView {
         <div class="row">
             <TextField
                 id=format!("load-name-{load}")
-                label=words::LOAD_NAME
+                label=say(m::LoadName)
                 place=move |plan| plan.loads.get_mut(load).map(|load| &mut load.name)
             />
             <NumberField path=Path::Load(load) look=Look::Row />
-            <Remove words=words::REMOVE_LOAD list=Path::Loads row=load />
+            <Remove words=say(m::RemoveLoad) list=Path::Loads row=load />
         </div>
     }
 }

@@ -6,13 +6,16 @@ use super::{
     outcome::StaleMark,
     state::State,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{
         Plan, Unknown,
         path::{NightField as N, Path},
     },
     study::sizing::{Found, NeededBank},
-    text::{self, number, words},
+    text::{self, words},
 };
 use leptos::prelude::*;
 
@@ -42,7 +45,7 @@ pub fn Needed() -> impl IntoView {
         <div class="grid">
             <Choice
                 id="unknown"
-                label=words::ASK_FOR
+                label=say(m::AskFor)
                 names=|| words::UNKNOWNS.map(str::to_owned).to_vec()
                 chosen=move || UNKNOWNS.iter().position(|&one| one == unknown()).unwrap_or(0)
                 choose=choose
@@ -69,7 +72,7 @@ fn Answers() -> impl IntoView {
         state.with_plan(|plan| {
             state.with_answer(|answer| {
                 let all = answer.sizing.iter();
-                all.map(|sizing| text::sizing_answer(plan, sizing))
+                all.map(|sizing| text::sizing_answer(formatter(), plan, sizing))
                     .collect::<Vec<_>>()
             })
         })
@@ -97,7 +100,7 @@ fn ModeChoice() -> impl IntoView {
         state.with_plan(|plan| {
             let places = places(plan).into_iter();
             places
-                .map(|(unit, mode)| text::full_mode_name(plan, unit, mode))
+                .map(|(unit, mode)| text::full_mode_name(formatter(), plan, unit, mode))
                 .collect()
         })
     };
@@ -116,7 +119,7 @@ fn ModeChoice() -> impl IntoView {
         });
     };
     view! {
-        <Choice id="asked-mode" label=words::ASK_MODE names=names chosen=chosen choose=choose />
+        <Choice id="asked-mode" label=say(m::AskMode) names=names chosen=chosen choose=choose />
     }
 }
 
@@ -141,11 +144,16 @@ fn Tables() -> impl IntoView {
 }
 
 fn table(needed: &NeededBank) -> impl IntoView + use<> {
-    let both = |ah, wh| [number::with_unit(ah, "Ah"), number::with_unit(wh, "Wh")];
+    let both = |ah, wh| {
+        [
+            formatter().with_unit(ah, "Ah"),
+            formatter().with_unit(wh, "Wh"),
+        ]
+    };
     let needs = [
-        (words::JUST_ENOUGH, both(needed.needed_ah, needed.needed_wh)),
+        (say(m::JustEnough), both(needed.needed_ah, needed.needed_wh)),
         (
-            words::WITH_RESERVE,
+            say(m::WithReserve),
             both(needed.with_reserve_ah, needed.with_reserve_wh),
         ),
     ];
@@ -158,10 +166,13 @@ fn table(needed: &NeededBank) -> impl IntoView + use<> {
             </tr>
         }
     });
-    let hours = text::new_and_aged(needed.hours_new_h, needed.hours_aged_h);
+    let hours = text::new_and_aged(formatter(), needed.hours_new_h, needed.hours_aged_h);
     let says = [
-        (words::BATTERIES, text::batteries_in_words(needed)),
-        (words::THEY_RUN, hours),
+        (
+            say(m::Batteries),
+            text::batteries_in_words(formatter(), needed),
+        ),
+        (say(m::TheyRun), hours),
     ];
     let says = says.map(|(head, cell)| {
         view! {

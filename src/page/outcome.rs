@@ -5,11 +5,14 @@ use super::{
     ribbon::NightRibbon,
     state::State,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::RunAnswer,
     plan::Plan,
     plan::finding::{Finding, Severity},
-    text::{self, words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -17,15 +20,20 @@ use leptos::prelude::*;
 #[component]
 pub fn Outcome() -> impl IntoView {
     let state = State::here();
-    let sentence =
-        move || lead(state, text::run_sentence).unwrap_or_else(|| words::NO_ANSWER.into());
-    let detail = move || lead(state, |_, run| text::run_detail(run)).unwrap_or_default();
+    let sentence = move || {
+        lead(state, |plan, run| {
+            text::run_sentence(formatter(), plan, run)
+        })
+        .unwrap_or_else(|| say(m::NoAnswer).into())
+    };
+    let detail =
+        move || lead(state, |_, run| text::run_detail(formatter(), run)).unwrap_or_default();
     view! {
         <Said id="answer" sentence=sentence details=move || view! { <p class="detail">{detail}</p> }>
             <NightRibbon />
             <Findings notes=false />
             <Readings />
-            <Fold title=|| words::SHOW_WORKING>
+            <Fold title=|| say(m::ShowWorking)>
                 <Working />
             </Fold>
         </Said>
@@ -60,7 +68,7 @@ pub fn Said(
 #[component]
 pub fn StaleMark() -> impl IntoView {
     let state = State::here();
-    let words = move || if state.is_stale() { words::STALE } else { "" };
+    let words = move || if state.is_stale() { say(m::Stale) } else { "" };
     view! { <p class="stale-mark">{words}</p> }
 }
 
@@ -82,9 +90,9 @@ fn Findings(notes: bool) -> impl IntoView {
     let said = move || {
         state.with_answer(|answer| {
             let wanted = answer.findings.iter().filter(|one| is_note(one) == notes);
-            let units = state.with_plan(|plan| plan.show);
+            let _units = state.with_plan(|plan| plan.show);
             wanted
-                .map(|one| text::finding_sentence(one, units))
+                .map(|one| text::finding_sentence(formatter(), one))
                 .collect()
         })
     };
@@ -107,7 +115,7 @@ fn Readings() -> impl IntoView {
     let none =
         Signal::derive(move || !state.with_answer(|answer| answer.findings.iter().any(is_note)));
     view! {
-        <Fold class="fold small" title=|| words::READINGS hidden=none>
+        <Fold class="fold small" title=|| say(m::Readings) hidden=none>
             <Findings notes=true />
         </Fold>
     }
@@ -121,7 +129,7 @@ fn Working() -> impl IntoView {
         state.with_plan(|plan| {
             state.with_answer(|answer| {
                 let runs = answer.runs.iter();
-                let one = |run| run_working(text::run_title(plan, answer, run), run);
+                let one = |run| run_working(text::run_title(formatter(), plan, answer, run), run);
                 runs.map(one).collect_view().into_any()
             })
         })
@@ -135,21 +143,21 @@ fn run_working(title: String, run: &RunAnswer) -> impl IntoView + use<> {
     let rows = run.working.terms.iter().map(|term| {
         view! {
             <tr>
-                <th scope="row">{text::term_label(term.name)}</th>
-                <td>{text::working_value(term)}</td>
+                <th scope="row">{text::term_label(formatter(), term.name)}</th>
+                <td>{text::working_value(formatter(), term)}</td>
             </tr>
         }
     });
     let shares = run.spread_from.iter().take(4);
-    let shares = shares.map(|share| view! { <li>{text::share_sentence(share)}</li> });
+    let shares = shares.map(|share| view! { <li>{text::share_sentence(formatter(), share)}</li> });
     view! {
         <h3>{title}</h3>
-        <p class="formula">{text::formula_text(formula)}</p>
+        <p class="formula">{text::formula_text(formatter(), formula)}</p>
         <table class="terms">
             <tbody>{rows.collect_view()}</tbody>
         </table>
-        <p class="source">{text::source_text(formula)}</p>
-        <p>{words::SPREAD_FROM}</p>
+        <p class="source">{text::source_text(formatter(), formula)}</p>
+        <p>{say(m::SpreadFrom)}</p>
         <ul>{shares.collect_view()}</ul>
     }
 }

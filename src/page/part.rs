@@ -14,10 +14,9 @@ use super::{
     state::State,
     turns::spawn,
 };
-use crate::{
-    plan::Plan,
-    text::{Notice, words},
-};
+use crate::page::locale::say;
+use crate::text::m;
+use crate::{plan::Plan, text::Notice};
 use leptos::prelude::*;
 use std::{sync::LazyLock, time::Duration};
 
@@ -228,13 +227,13 @@ pub fn place(build: impl Fn(Later) -> AnyView + Clone + Send + Sync + 'static) -
         Far::There(later) => build(later),
         Far::Missing => view! {
             <p class="hint" role="status">
-                {words::PART_MISSING}
+                {say(m::PartMissing)}
             </p>
-            <Press class="quiet" words=words::PART_AGAIN press=bring />
+            <Press class="quiet" words=say(m::PartAgain) press=bring />
         }
         .into_any(),
         Far::Waits | Far::Coming => {
-            view! { <p class="hint" role="status">{words::PART_COMING}</p> }.into_any()
+            view! { <p class="hint" role="status">{say(m::PartComing)}</p> }.into_any()
         }
     };
     view! { <div>{anew(step, inside)}</div> }.into_any()

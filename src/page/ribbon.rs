@@ -1,7 +1,10 @@
 //! The night ribbon's place in the page.
 
 use super::state::State;
-use crate::{text::words, view::drawing};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
+use crate::view::drawing;
 use leptos::prelude::*;
 
 /// Bars for all runs, with their names and hours, on one clock.
@@ -11,14 +14,14 @@ pub fn NightRibbon() -> impl IntoView {
     let drawn = Memo::new(move |_| {
         let width = state.width.get();
         state.with_plan(|plan| {
-            state.with_answer(|answer| drawing::night_ribbon(plan, answer, width))
+            state.with_answer(|answer| drawing::night_ribbon(formatter(), plan, answer, width))
         })
     });
     view! {
         <figure class="ribbon">
             // Its texts are escaped by the drawing.
             <div inner_html=move || drawn.get()></div>
-            <figcaption>{words::RIBBON_CAPTION}</figcaption>
+            <figcaption>{say(m::RibbonCaption)}</figcaption>
         </figure>
     }
 }

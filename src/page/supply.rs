@@ -7,6 +7,9 @@ use super::{
     kit::{Fold, Press, anew},
     state::State,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{
         Path,
@@ -21,22 +24,22 @@ use crate::{
 use leptos::prelude::*;
 
 const CONTROLLER: Chosen<ControllerKind> = Chosen {
-    label: words::CONTROLLER,
+    label: |f| f.say(m::DayController),
     name: words::controller_name,
     assumed: ControllerKind::Tracking,
 };
 const BANK_PLACE: Chosen<BankPlace> = Chosen {
-    label: words::BANK_PLACE,
+    label: |f| f.say(m::DayBankPlace),
     name: words::bank_place_name,
     assumed: BankPlace::Cabin,
 };
 const MOUNTING: Chosen<Mounting> = Chosen {
-    label: words::MOUNTING,
+    label: |f| f.say(m::DayMounting),
     name: words::mounting_name,
     assumed: Mounting::FlatOnRoof,
 };
 const FED_BY: Chosen<ChargerKind> = Chosen {
-    label: words::FED_BY,
+    label: |f| f.say(m::DayFedBy),
     name: words::charger_name,
     assumed: ChargerKind::Shore,
 };
@@ -58,7 +61,7 @@ pub fn SupplyForm(at: &'static str) -> impl IntoView {
         fields.map(field).collect_view()
     };
     view! {
-        <h3>{words::PANELS}</h3>
+        <h3>{say(m::DayPanels)}</h3>
         <Arrays at=at />
         <div class="grid">
             <OpenChoice
@@ -67,12 +70,12 @@ pub fn SupplyForm(at: &'static str) -> impl IntoView {
                 place=|plan| Some(&mut plan.supply.controller)
             />
         </div>
-        <Fold class="fold small" title=|| words::CONTROLLER_REST>
+        <Fold class="fold small" title=|| say(m::DayControllerRest)>
             <div class="grid">{rest()}</div>
         </Fold>
-        <h3>{words::CHARGERS}</h3>
+        <h3>{say(m::DayChargers)}</h3>
         <Chargers at=at />
-        <h3>{words::BANK_WARMTH}</h3>
+        <h3>{say(m::DayBankWarmth)}</h3>
         <div class="grid">
             <OpenChoice
                 id=format!("{at}-bank-place")
@@ -93,10 +96,10 @@ fn Arrays(at: &'static str) -> impl IntoView {
     let cards = move |count: usize| {
         let cards = (0..count).map(|row| view! { <ArrayCard at=at row=row count=count /> });
         view! {
-            {(count == 0).then(|| view! { <p class="hint">{words::NO_ARRAY}</p> })}
+            {(count == 0).then(|| view! { <p class="hint">{say(m::DayNoArray)}</p> })}
             {cards.collect_view()}
             {(count < MOST_ARRAYS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_ARRAY press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::DayAddArray) press=add /> })}
         }
         .into_any()
     };
@@ -121,7 +124,7 @@ fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
     let remove = move || state.change(|draft| draft.remove(Path::Arrays, row));
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(words::ARRAY, row, count)}</legend>
+            <legend>{text::numbered(say(m::DayArray), row, count)}</legend>
             <div class="grid">
                 {main.map(field).collect_view()}
                 <OpenChoice
@@ -132,10 +135,10 @@ fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
                     }
                 />
             </div>
-            <Fold class="fold small" title=|| words::PANEL_SHEET>
+            <Fold class="fold small" title=|| say(m::DayPanelSheet)>
                 <div class="grid">{rest()}</div>
             </Fold>
-            <Press class="quiet" words=words::REMOVE_ARRAY press=remove />
+            <Press class="quiet" words=say(m::DayRemoveArray) press=remove />
         </fieldset>
     }
 }
@@ -157,10 +160,10 @@ fn Chargers(at: &'static str) -> impl IntoView {
         let cards = kinds.into_iter().enumerate();
         let card = |(row, kind)| view! { <ChargerCard at=at row=row count=count kind=kind /> };
         view! {
-            {(count == 0).then(|| view! { <p class="hint">{words::NO_CHARGER}</p> })}
+            {(count == 0).then(|| view! { <p class="hint">{say(m::DayNoCharger)}</p> })}
             {cards.map(card).collect_view()}
             {(count < MOST_CHARGERS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_CHARGER press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::DayAddCharger) press=add /> })}
         }
         .into_any()
     };
@@ -184,7 +187,7 @@ fn ChargerCard(at: &'static str, row: usize, count: usize, kind: ChargerKind) ->
     let remove = move || state.change(|draft| draft.remove(Path::Chargers, row));
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(words::CHARGER, row, count)}</legend>
+            <legend>{text::numbered(say(m::DayCharger), row, count)}</legend>
             <div class="grid">
                 <OpenChoice
                     id=format!("{at}-fed-{row}")
@@ -194,8 +197,8 @@ fn ChargerCard(at: &'static str, row: usize, count: usize, kind: ChargerKind) ->
                 {fields.map(field).collect_view()}
                 {fuel}
             </div>
-            <p class="hint">{words::charger_hint(kind)}</p>
-            <Press class="quiet" words=words::REMOVE_CHARGER press=remove />
+            <p class="hint">{words::charger_hint(formatter(), kind)}</p>
+            <Press class="quiet" words=say(m::DayRemoveCharger) press=remove />
         </fieldset>
     }
 }

@@ -5,6 +5,8 @@ use super::{
     kit::{Press, anew},
     state::State,
 };
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     plan::{
         Feed,
@@ -25,12 +27,12 @@ pub fn Units() -> impl IntoView {
     let buttons = move |count: usize| {
         let removable = if count > 1 { count } else { 0 };
         let remove = (0..removable).map(|unit| {
-            let words = text::numbered(words::REMOVE_UNIT, unit, removable);
+            let words = text::numbered(say(m::RemoveUnit), unit, removable);
             view! { <Press class="quiet" words=words press=move || remove(unit) /> }
         });
         view! {
             {(count < MOST_UNITS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_UNIT press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::AddUnit) press=add /> })}
             {remove.collect_view()}
         }
         .into_any()
@@ -100,12 +102,12 @@ pub fn UnitRest(unit: usize) -> impl IntoView {
         <div class="grid">
             <TextField
                 id=format!("unit-name-{unit}")
-                label=words::NAME
+                label=say(m::Name)
                 place=move |plan| plan.units.get_mut(unit).map(|unit| &mut unit.name)
             />
             <Choice
                 id=format!("feed-{unit}")
-                label=words::FEED
+                label=say(m::Feed)
                 names=|| words::FEEDS.map(str::to_owned).to_vec()
                 chosen=kind
                 choose=choose

@@ -97,6 +97,12 @@ const OF_BANK: [B; 8] = [
 ];
 
 impl Language {
+    /// As standards name it.
+    #[must_use]
+    pub fn tag(self) -> &'static str {
+        super::part::Choice::key(self)
+    }
+
     /// The language that a browser's own tag asks for: `de-AT` is German.
     /// English where there is no table for it.
     #[must_use]

@@ -1,6 +1,8 @@
 //! Tables of the hot day and of the claims: numbers as the answer has them.
 
 use super::table::{Cell, Table};
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::{Answer, DayAnswer},
     plan::{
@@ -12,14 +14,14 @@ use crate::{
 };
 
 /// The day moment by moment, then summed up by days.
-pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
+pub fn day(f: Formatter, plan: &Plan, day: &DayAnswer) -> [Table; 2] {
     let warm = |value_c| shown(value_c, Unit::Celsius, plan.show);
     let moments = day.trace.iter().map(|point| {
         let mode = point.mode.map_or(Cell::Empty, |at| {
-            text::full_mode_name(plan, at.unit, at.mode).into()
+            text::full_mode_name(f, plan, at.unit, at.mode).into()
         });
         let clock = f64::from(day.start_clock_min) + 60.0 * point.hours_h;
-        let mut row: Vec<Cell> = vec![point.hours_h.into(), text::number::clock(clock).into()];
+        let mut row: Vec<Cell> = vec![point.hours_h.into(), f.clock(clock).into()];
         let values = [
             point.charge_percent,
             point.terminal_v,
@@ -55,24 +57,24 @@ pub fn day(plan: &Plan, day: &DayAnswer) -> [Table; 2] {
     });
     [
         table(
-            words::TABLE_MOMENTS,
-            words::heads_in(words::MOMENT_HEADS, plan.show),
+            f.say(m::HandOnTableMoments),
+            words::heads_in(f, words::MOMENT_HEADS),
             moments,
         ),
         table(
-            words::TABLE_DAYS,
-            words::heads_in(words::DAY_HEADS, plan.show),
+            f.say(m::HandOnTableDays),
+            words::heads_in(f, words::DAY_HEADS),
             days,
         ),
     ]
 }
 
 /// What was measured against what is claimed.
-pub fn claims(plan: &Plan, answer: &Answer) -> Table {
+pub fn claims(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
     let rows = answer.claims.claims.iter().map(|judged| {
         let unit = judged.about.range().unit;
-        let figure = |value| shown(value, unit, plan.show);
-        let width = |width| width_shown(width, unit, plan.show);
+        let figure = |value| shown(value, unit, f.units);
+        let width = |width| width_shown(width, unit, f.units);
         let measured = figure(judged.measured);
         let measured = if say::is_typed(plan, judged) {
             Cell::Stated(measured)
@@ -82,31 +84,35 @@ pub fn claims(plan: &Plan, answer: &Answer) -> Table {
         let [low, ..] = judged.about.fields();
         let most = judged.claimed_most.map(figure);
         vec![
-            words::part_of(plan, Path::Claim(judged.claim, low)).into(),
-            words::claimed_name(judged.about, plan.show).into(),
+            words::part_of(f, plan, Path::Claim(judged.claim, low)).into(),
+            words::claimed_name(f, judged.about).into(),
             Cell::Stated(figure(judged.claimed)),
             most.map_or(Cell::Empty, Cell::Stated),
             measured,
             judged.expanded.map(width).into(),
             judged.share_percent.into(),
-            words::verdict_text(judged).into(),
-            judged
-                .missing
-                .map_or(Cell::Empty, |missing| say::missing_sentence(missing).into()),
+            words::verdict_text(f, judged).into(),
+            judged.missing.map_or(Cell::Empty, |missing| {
+                say::missing_sentence(f, missing).into()
+            }),
         ]
     });
     table(
-        words::TABLE_CLAIMS,
+        f.say(m::HandOnTableClaims),
         words::CLAIM_HEADS.map(String::from),
         rows,
     )
 }
 
 /// Cooling from the air side, and what the measured energy cost.
-pub fn beside_claims(plan: &Plan, answer: &Answer) -> [Table; 2] {
+pub fn beside_claims(f: Formatter, _plan: &Plan, answer: &Answer) -> [Table; 2] {
     let air = answer.claims.air.as_ref();
-    let air = air.map(|air| say::air_rows(air, plan.show));
-    let money = answer.claims.money.as_ref().map(say::money_rows);
+    let air = air.map(|air| say::air_rows(f, air));
+    let money = answer
+        .claims
+        .money
+        .as_ref()
+        .map(|money| say::money_rows(f, money));
     let row = |(what, value, unit, expanded): say::Row| {
         vec![what.into(), value.into(), unit.into(), expanded.into()]
     };
@@ -117,7 +123,10 @@ pub fn beside_claims(plan: &Plan, answer: &Answer) -> [Table; 2] {
             rows.into_iter().flatten().map(row),
         )
     };
-    [of(words::TABLE_AIR, air), of(words::TABLE_PRICE, money)]
+    [
+        of(f.say(m::HandOnTableAir), air),
+        of(f.say(m::HandOnTablePrice), money),
+    ]
 }
 
 fn table<const N: usize>(

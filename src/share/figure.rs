@@ -5,10 +5,12 @@
 //! names, what to see in it, and colours as they are, for white paper. Title
 //! and takeaway are there for screen readers too (`title`, `desc`).
 
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::{Answer, DayAnswer, METHOD},
     plan::Plan,
-    text::{hand_on, pictures, words},
+    text::{hand_on, pictures},
     view::chart::{
         scrub::Scrubber,
         svg::{Anchor, Svg, escaped},
@@ -89,28 +91,29 @@ enum What {
 
 /// All pictures of an answer, in the order of the page.
 #[must_use]
-pub fn figures(plan: &Plan, answer: &Answer) -> Vec<Figure> {
+pub fn figures(f: Formatter, plan: &Plan, answer: &Answer) -> Vec<Figure> {
     if answer.runs.is_empty() {
         return Vec::new();
     }
     let ribbon = Figure {
-        title: words::RIBBON.into(),
-        takeaway: words::RIBBON_CAPTION.into(),
-        what: What::Drawn(drawing::night_ribbon(plan, answer, INNER_PX), None),
+        title: f.say(m::Ribbon).into(),
+        takeaway: f.say(m::RibbonCaption).into(),
+        what: What::Drawn(drawing::night_ribbon(f, plan, answer, INNER_PX), None),
     };
     let night = drawing::NIGHT
         .iter()
-        .map(|chart| Figure::of_chart(chart.titles, chart.draw(plan, answer)));
+        .map(|chart| Figure::of_chart((chart.titles)(f), chart.draw(f, plan, answer)));
     let day = answer.day.iter().flat_map(|day| {
-        drawing::DayChart::ALL
-            .map(|chart| Figure::of_chart(chart.titles(plan, day.span_h), chart.draw(plan, day)))
+        drawing::DayChart::ALL.map(|chart| {
+            Figure::of_chart(chart.titles(f, plan, day.span_h), chart.draw(f, plan, day))
+        })
     });
-    let books = answer.day.iter().flat_map(books);
+    let books = answer.day.iter().flat_map(|day| books(f, day));
     let wiring = answer.wiring.iter().flat_map(|wiring| {
-        let bank = drawing::bank_diagram(plan, wiring, INNER_PX);
-        std::iter::once(drawing::wiring_diagram(plan, wiring, INNER_PX)).chain(bank)
+        let bank = drawing::bank_diagram(f, plan, wiring, INNER_PX);
+        std::iter::once(drawing::wiring_diagram(f, plan, wiring, INNER_PX)).chain(bank)
     });
-    let claims = drawing::claims_diagram(plan, &answer.claims, INNER_PX);
+    let claims = drawing::claims_diagram(f, plan, &answer.claims, INNER_PX);
     let diagrams = wiring.chain(claims);
     let diagrams = diagrams.map(|shown| Figure::of_diagram(&shown, None));
     std::iter::once(ribbon)
@@ -122,12 +125,12 @@ pub fn figures(plan: &Plan, answer: &Answer) -> Vec<Figure> {
 }
 
 /// The day's two books as flows, each with its rows.
-fn books(day: &DayAnswer) -> [Figure; 2] {
-    let energy = drawing::energy_flows(day, INNER_PX);
-    let heat = drawing::heat_flows(day, INNER_PX);
+fn books(f: Formatter, day: &DayAnswer) -> [Figure; 2] {
+    let energy = drawing::energy_flows(f, day, INNER_PX);
+    let heat = drawing::heat_flows(f, day, INNER_PX);
     [
-        (energy, drawing::energy_balance(day)),
-        (heat, drawing::heat_balance(day)),
+        (energy, drawing::energy_balance(f, day)),
+        (heat, drawing::heat_balance(f, day)),
     ]
     .map(|(shown, balance)| {
         let outs = balance
@@ -170,7 +173,7 @@ impl Figure {
 
     /// The picture as an SVG file.
     #[must_use]
-    pub fn svg(&self) -> String {
+    pub fn svg(&self, f: Formatter) -> String {
         let mut top = TITLE_PX;
         let mut sheet = Svg::new();
         sheet.text("title", (SIDE_PX, 24.0), Anchor::Start, &self.title);
@@ -186,7 +189,7 @@ impl Figure {
                 );
                 top += LINE_PX;
                 let laid = drawing::lay_out(drawing, INNER_PX);
-                placed(&drawing::markup(drawing, &laid, None, ""), top)
+                placed(&drawing::markup(f, drawing, &laid, None, ""), top)
             }
         };
         top += height;
@@ -199,7 +202,7 @@ impl Figure {
             sheet.text("line", (SIDE_PX, top + 14.0), Anchor::Start, &line);
             top += LINE_PX;
         }
-        let source = hand_on::made_with(METHOD);
+        let source = hand_on::made_with(f, METHOD);
         sheet.text("small", (SIDE_PX, top + 14.0), Anchor::Start, &source);
         let size = (WIDTH_PX, top + LINE_PX + 4.0);
         finished(&self.title, &self.takeaway, size, &(sheet.inner() + &inner))
@@ -207,7 +210,7 @@ impl Figure {
 
     /// The numbers behind the curves; nothing for a picture that has no curves.
     #[must_use]
-    pub fn table(&self) -> Option<Table> {
+    pub fn table(&self, f: Formatter) -> Option<Table> {
         let chart = match &self.what {
             What::Chart(chart) => chart,
             What::Drawn(_, table) => return table.clone(),
@@ -222,7 +225,7 @@ impl Figure {
                 .collect()
         });
         let names = drawing.names.iter();
-        let first = hand_on::column(titles.x_label, titles.x_text);
+        let first = hand_on::column(f, titles.x_label, titles.x_text);
         let heads = names.map(|name| format!("{name}: {}", titles.y_label));
         Some(Table {
             title: self.title.clone(),
@@ -290,8 +293,8 @@ mod tests {
         let mut plan = Plan::demo();
         plan.units[0].modes[0].name = "<script>&\"'".into();
         let answer = crate::answer::answer(&plan);
-        for figure in figures(&plan, &answer) {
-            assert!(!figure.svg().contains("<script"));
+        for figure in figures(Formatter::ENGLISH, &plan, &answer) {
+            assert!(!figure.svg(Formatter::ENGLISH).contains("<script"));
         }
     }
 }

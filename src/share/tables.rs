@@ -5,10 +5,12 @@ use super::{
     figure::Figure,
     table::{Cell, Table},
 };
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::{Answer, RunAnswer},
     plan::{
-        Figure as Number, Plan, Show,
+        Figure as Number, Plan,
         path::{BankField as B, Path, UnitField as U},
         wiring::WiringField as W,
     },
@@ -21,39 +23,43 @@ use crate::{
 /// Every table there is: runs, what was asked, the hot day, claims with air side and
 /// price, the plan, and the numbers behind each figure.
 #[must_use]
-pub fn tables(plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
-    let curves = figures.iter().filter_map(Figure::table);
+pub fn tables(f: Formatter, plan: &Plan, answer: &Answer, figures: &[Figure]) -> Vec<Table> {
+    let curves = figures.iter().filter_map(|figure| figure.table(f));
     let days = answer.day.iter();
-    let days = days.flat_map(|day| day_tables::day(plan, day));
-    [runs(plan, answer), sizes(plan, answer)]
+    let days = days.flat_map(|day| day_tables::day(f, plan, day));
+    [runs(f, plan, answer), sizes(f, plan, answer)]
         .into_iter()
         .chain(days)
-        .chain([day_tables::claims(plan, answer)])
-        .chain(day_tables::beside_claims(plan, answer))
+        .chain([day_tables::claims(f, plan, answer)])
+        .chain(day_tables::beside_claims(f, plan, answer))
         .filter(|table| !table.rows.is_empty())
-        .chain([plan_table(plan)])
+        .chain([plan_table(f, plan)])
         .chain(curves)
         .collect()
 }
 
-fn runs(plan: &Plan, answer: &Answer) -> Table {
+fn runs(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
     Table {
-        title: hand_on::TABLE_RUNS.into(),
+        title: f.say(m::HandOnTableRuns).into(),
         heads: hand_on::RUN_HEADS.map(String::from).into(),
-        rows: answer.runs.iter().map(|run| run_row(plan, run)).collect(),
+        rows: answer
+            .runs
+            .iter()
+            .map(|run| run_row(f, plan, run))
+            .collect(),
     }
 }
 
-fn run_row(plan: &Plan, run: &RunAnswer) -> Vec<Cell> {
+fn run_row(f: Formatter, plan: &Plan, run: &RunAnswer) -> Vec<Cell> {
     vec![
-        text::mode_name(plan, run.unit, run.mode).into(),
-        text::unit_name(plan, run.unit).into(),
-        text::bank_in_words(plan, run.bank).into(),
+        text::mode_name(f, plan, run.unit, run.mode).into(),
+        text::unit_name(f, plan, run.unit).into(),
+        text::bank_in_words(f, plan, run.bank).into(),
         run.hours_h.likely.into(),
         run.hours_h.low.into(),
         run.hours_h.high.into(),
-        hand_on::until(plan, run).into(),
-        text::stop_phrase(&run.stop).into(),
+        hand_on::until(f, plan, run).into(),
+        text::stop_phrase(f, &run.stop).into(),
         run.mean_w.into(),
         run.mean_a.into(),
         run.drawn_ah.into(),
@@ -63,30 +69,26 @@ fn run_row(plan: &Plan, run: &RunAnswer) -> Vec<Cell> {
     ]
 }
 
-fn sizes(plan: &Plan, answer: &Answer) -> Table {
+fn sizes(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
     Table {
-        title: hand_on::TABLE_SIZES.into(),
+        title: f.say(m::HandOnTableSizes).into(),
         heads: hand_on::SIZE_HEADS.map(String::from).into(),
         rows: answer
             .sizing
             .iter()
-            .flat_map(|sizing| size_rows(plan, sizing))
+            .flat_map(|sizing| size_rows(f, plan, sizing))
             .collect(),
     }
 }
 
 /// A row for each number that was found.
-fn size_rows(plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
+fn size_rows(f: Formatter, plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
     let found: Vec<(&str, f64, &str)> = match &sizing.found {
-        Found::Hours { hours_h } => vec![(hand_on::SIZE_HOURS, *hours_h, "h")],
+        Found::Hours { hours_h } => vec![(f.say(m::HandOnSizeHours), *hours_h, "h")],
         Found::Draw { draw, unit } => {
-            vec![(
-                hand_on::SIZE_DRAW,
-                *draw,
-                text::unit_sign(*unit, Show::METRIC),
-            )]
+            vec![(f.say(m::HandOnSizeDraw), *draw, f.sign(*unit))]
         }
-        Found::Depth { depth_percent } => vec![(hand_on::SIZE_DEPTH, *depth_percent, "%")],
+        Found::Depth { depth_percent } => vec![(f.say(m::HandOnSizeDepth), *depth_percent, "%")],
         Found::Bank(needed) => {
             let [ah, wh, reserve_ah, reserve_wh, batteries, new, aged] = hand_on::SIZE_BANK;
             vec![
@@ -103,8 +105,8 @@ fn size_rows(plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
     };
     let row = |(what, value, sign): (&str, f64, &str)| {
         vec![
-            text::bank_in_words(plan, sizing.bank).into(),
-            text::full_mode_name(plan, sizing.unit, sizing.mode).into(),
+            text::bank_in_words(f, plan, sizing.bank).into(),
+            text::full_mode_name(f, plan, sizing.unit, sizing.mode).into(),
             sizing.wanted_h.into(),
             what.into(),
             value.into(),
@@ -115,19 +117,20 @@ fn size_rows(plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
 }
 
 /// Every number that the answer rests on, stated or assumed.
-fn plan_table(plan: &Plan) -> Table {
+fn plan_table(f: Formatter, plan: &Plan) -> Table {
     let chemistries = plan.banks.iter().enumerate().map(|(bank, the_bank)| {
-        let name = text::chemistry_name(the_bank.chemistry);
+        let name = text::chemistry_name(f, the_bank.chemistry);
         let key = format!("banks[{bank}].chemistry");
-        let of = text::bank_in_words(plan, bank);
-        choice_row(of, text::words::CHEMISTRY, name, key)
+        let of = text::bank_in_words(f, plan, bank);
+        choice_row(f, of, f.say(m::Chemistry), name, key)
     });
     let feeds = plan.units.iter().enumerate().map(|(unit, the_unit)| {
         let key = format!("units[{unit}].feed.kind");
-        let of = text::unit_name(plan, unit);
+        let of = text::unit_name(f, plan, unit);
         choice_row(
+            f,
             of,
-            text::words::FEED,
+            f.say(m::Feed),
             hand_on::feed_name(&the_unit.feed),
             key,
         )
@@ -135,10 +138,10 @@ fn plan_table(plan: &Plan) -> Table {
     let paths = plan.paths().into_iter().filter(|&path| counts(plan, path));
     let numbers = paths.filter_map(|path| {
         let figure = plan.figure(path)?;
-        Some(number_row(plan, path, figure))
+        Some(number_row(f, plan, path, figure))
     });
     Table {
-        title: hand_on::TABLE_PLAN.into(),
+        title: f.say(m::HandOnTablePlan).into(),
         heads: hand_on::PLAN_HEADS.map(String::from).into(),
         rows: chemistries.chain(feeds).chain(numbers).collect(),
     }
@@ -162,9 +165,9 @@ pub(super) fn counts(plan: &Plan, path: Path) -> bool {
     }
 }
 
-fn choice_row(of: String, what: &str, choice: &str, key: String) -> Vec<Cell> {
+fn choice_row(f: Formatter, of: String, what: &str, choice: &str, key: String) -> Vec<Cell> {
     let empty = || Cell::Empty;
-    let stated = hand_on::STATED.into();
+    let stated = f.say(m::HandOnStated).into();
     vec![
         of.into(),
         what.into(),
@@ -177,28 +180,28 @@ fn choice_row(of: String, what: &str, choice: &str, key: String) -> Vec<Cell> {
     ]
 }
 
-fn number_row(plan: &Plan, path: Path, figure: Number) -> Vec<Cell> {
+fn number_row(f: Formatter, plan: &Plan, path: Path, figure: Number) -> Vec<Cell> {
     let unit = path.range().map_or(Unit::Number, |range| range.unit);
     let is_stated = plan.stated(path).is_some();
     let stated = if is_stated {
-        hand_on::STATED
+        f.say(m::HandOnStated)
     } else {
-        hand_on::ASSUMED
+        f.say(m::HandOnAssumed)
     };
     // A clock time is a text, so that no spreadsheet makes a date of its minutes.
     let value = match unit {
-        Unit::ClockMinute => text::value_text(figure.value, unit, Show::METRIC).into(),
+        Unit::ClockMinute => f.value(figure.value, unit).into(),
         _ if is_stated => Cell::Stated(figure.value),
         _ => figure.value.into(),
     };
     let has_origin = plan.has_origin(path);
-    let origin = has_origin.then(|| text::origin_name(figure.from));
+    let origin = has_origin.then(|| text::origin_name(f, figure.from));
     let spread = has_origin.then(|| spread::percent_of(path, figure));
     vec![
-        hand_on::part_of(plan, path).into(),
-        text::field_label(path).into(),
+        hand_on::part_of(f, plan, path).into(),
+        text::field_label(f, path).into(),
         value,
-        text::unit_sign(unit, Show::METRIC).into(),
+        f.sign(unit).into(),
         origin.map_or(Cell::Empty, Cell::from),
         spread.into(),
         stated.into(),

@@ -3,10 +3,9 @@
 use super::{
     bank_in_words,
     hand_on::plan_value,
-    number::{fixed, volts},
-    value_text,
     wiring::{amps, circuit_name},
 };
+use crate::text::Formatter;
 use crate::{
     answer::cautions::Caution,
     plan::Plan,
@@ -22,8 +21,8 @@ pub const ESTIMATES: &str =
 
 /// A caution as a sentence.
 #[must_use]
-pub fn caution(plan: &Plan, caution: Caution) -> String {
-    let degrees = |celsius: f64| plan_value(plan, Unit::Celsius, celsius.round());
+pub fn caution(f: Formatter, plan: &Plan, caution: Caution) -> String {
+    let degrees = |celsius: f64| plan_value(f, plan, Unit::Celsius, celsius.round());
     match caution {
         Caution::HeatUnattended { cabin_c } => format!(
             "{NEVER_LEAVE} In this plan’s weather the closed cabin reaches {} with nothing to cool it.",
@@ -31,16 +30,16 @@ pub fn caution(plan: &Plan, caution: Caution) -> String {
         ),
         Caution::BeyondFiftyVolts { bank, charge_v } => format!(
             "{}While it charges the bank stands at {}. The cable table and the fuse rule used here are made for less than 50 V: above that other rules apply, and direct current kills and keeps arcing. This is work for a licensed electrician.",
-            of_bank(plan, bank),
-            volts(charge_v)
+            of_bank(f, plan, bank),
+            f.volts(charge_v)
         ),
         Caution::Generator { at_night } => format!(
             "A generator stands outside, 20 ft (6 m) away from every opening, exhaust turned away: its carbon monoxide kills unnoticed.{}",
-            asleep(at_night)
+            asleep(f, at_night)
         ),
         Caution::Engine { at_night } => format!(
             "No engine runs while people sleep, nor in a closed space: its carbon monoxide kills unnoticed. Fit an alarm for it.{}",
-            asleep(at_night)
+            asleep(f, at_night)
         ),
         Caution::ChargedCold {
             bank,
@@ -48,7 +47,7 @@ pub fn caution(plan: &Plan, caution: Caution) -> String {
             coldest_c,
         } => format!(
             "{}Lithium is not charged below {}, and this bank may be as cold as {}: every charger and the panels must be kept off until it is warm. Charging frozen cells plates metal and can start a fire.",
-            of_bank(plan, bank),
+            of_bank(f, plan, bank),
             degrees(least_c),
             degrees(coldest_c)
         ),
@@ -58,18 +57,18 @@ pub fn caution(plan: &Plan, caution: Caution) -> String {
             opening_mm2,
         } => format!(
             "{}Lead-acid gives off hydrogen while it charges. Its compartment needs {} of air an hour, to the outside: an opening of {} low and another high.",
-            of_bank(plan, bank),
-            value_text(air_m3_h, Unit::CubicMeter, plan.show),
-            opening(plan, opening_mm2)
+            of_bank(f, plan, bank),
+            f.value(air_m3_h, Unit::CubicMeter),
+            opening(f, plan, opening_mm2)
         ),
         Caution::PathWithoutFuse { circuit, current_a } => format!(
             "{}: {} and no fuse is named for it. Without one a short circuit heats the cable until it burns.",
-            circuit_name(circuit),
-            amps(current_a)
+            circuit_name(f, circuit),
+            amps(f, current_a)
         ),
         Caution::AlternatorLeftOpen { bank } => format!(
             "{}If the BMS opens while the engine charges, the alternator’s voltage leaps and can destroy it and the vehicle’s electronics. Use a charger made for that between them.",
-            of_bank(plan, bank)
+            of_bank(f, plan, bank)
         ),
         Caution::SeriesBeyondMaker {
             bank,
@@ -77,18 +76,18 @@ pub fn caution(plan: &Plan, caution: Caution) -> String {
             most_count,
         } => format!(
             "{}{series_count} batteries in series, and the maker allows {most_count}: do not.",
-            of_bank(plan, bank)
+            of_bank(f, plan, bank)
         ),
         Caution::SeriesAsAllowed { bank, series_count } => format!(
             "{}{series_count} batteries in series: only if the maker allows so many. The BMS of each must stand the whole bank’s volts when it opens.",
-            of_bank(plan, bank)
+            of_bank(f, plan, bank)
         ),
         Caution::ParallelAsAllowed {
             bank,
             parallel_count,
         } => format!(
             "{}{parallel_count} strings in parallel: only as the maker of the battery allows.",
-            of_bank(plan, bank)
+            of_bank(f, plan, bank)
         ),
         Caution::BmsIsNoFuse => {
             "The battery’s own electronics (BMS) are no fuse: they may fail closed.".into()
@@ -114,7 +113,7 @@ pub fn caution(plan: &Plan, caution: Caution) -> String {
 
 /// Where a caution comes from.
 #[must_use]
-pub const fn caution_source(caution: Caution) -> &'static str {
+pub fn caution_source(_f: Formatter, caution: Caution) -> &'static str {
     match caution {
         Caution::HeatUnattended { .. } => "McLaren, Null & Quinn, Pediatrics 116 (2005) e109",
         Caution::BeyondFiftyVolts { .. } => {
@@ -140,7 +139,7 @@ pub const fn caution_source(caution: Caution) -> &'static str {
     }
 }
 
-const fn asleep(at_night: bool) -> &'static str {
+fn asleep(_f: Formatter, at_night: bool) -> &'static str {
     if at_night {
         " By the clock it is on in the night of this plan: do not sleep beside it."
     } else {
@@ -149,20 +148,20 @@ const fn asleep(at_night: bool) -> &'static str {
 }
 
 /// Which bank, where there are several.
-fn of_bank(plan: &Plan, bank: usize) -> String {
+fn of_bank(f: Formatter, plan: &Plan, bank: usize) -> String {
     if plan.banks.len() > 1 {
-        format!("{}: ", bank_in_words(plan, bank))
+        format!("{}: ", bank_in_words(f, plan, bank))
     } else {
         String::new()
     }
 }
 
 /// The size of an opening in square centimetres, or in square inches.
-fn opening(plan: &Plan, mm2: f64) -> String {
+fn opening(f: Formatter, _plan: &Plan, mm2: f64) -> String {
     let area = square_millimeters(mm2);
-    if plan.show.us_units {
-        format!("{}\u{202f}in²", fixed(in_square_inches(area).ceil(), 0))
+    if f.units.us_units {
+        format!("{}\u{202f}in²", f.fixed(in_square_inches(area).ceil(), 0))
     } else {
-        format!("{}\u{202f}cm²", fixed(in_square_meters(area) * 1e4, 0))
+        format!("{}\u{202f}cm²", f.fixed(in_square_meters(area) * 1e4, 0))
     }
 }

@@ -1,10 +1,11 @@
 //! Names of the plan's fields and lists: a line each.
 
-use super::words::CHEMISTRY;
 use crate::plan::{
     Path,
     path::{BankField as B, ModeField as M, NightField as N, UnitField as U},
 };
+use crate::text::Formatter;
+use crate::text::m;
 
 mod claims;
 mod day;
@@ -20,38 +21,38 @@ const fn plain(label: &'static str) -> Words {
 
 /// What a field is called.
 #[must_use]
-pub const fn field_label(path: Path) -> &'static str {
-    words(path)[0]
+pub fn field_label(f: Formatter, path: Path) -> &'static str {
+    words(f, path)[0]
 }
 
 /// A line under the field, where the label alone may be misread.
 #[must_use]
-pub const fn field_hint(path: Path) -> &'static str {
-    words(path)[1]
+pub fn field_hint(f: Formatter, path: Path) -> &'static str {
+    words(f, path)[1]
 }
 
-const fn words(path: Path) -> Words {
+fn words(f: Formatter, path: Path) -> Words {
     match path {
-        Path::Bank(_, field) => bank(field),
-        Path::Unit(_, field) => unit(field),
-        Path::Mode(_, _, field) => mode(field),
-        Path::Night(field) => night(field),
+        Path::Bank(_, field) => bank(f, field),
+        Path::Unit(_, field) => unit(f, field),
+        Path::Mode(_, _, field) => mode(f, field),
+        Path::Night(field) => night(f, field),
         Path::Load(_) => plain("Draw"),
-        Path::Day(field) => day::day(field),
-        Path::Cabin(field) => day::cabin(field),
-        Path::Cooling(_, field) => day::cooling(field),
-        Path::Supply(field) => day::supply(field),
-        Path::Array(_, field) => day::array(field),
-        Path::Charger(_, field) => day::charger(field),
-        Path::ModeRow(_, field) => day::mode_row(field),
-        Path::CheckIn(_, field) => day::check_in(field),
-        Path::Claim(_, field) => claims::claim(field),
-        Path::Air(field) => claims::air(field),
-        Path::Price(field) => claims::price(field),
-        Path::Wiring(field) => wiring::wiring(field),
-        Path::Installation(_, field) => wiring::installation(field),
+        Path::Day(field) => day::day(f, field),
+        Path::Cabin(field) => day::cabin(f, field),
+        Path::Cooling(_, field) => day::cooling(f, field),
+        Path::Supply(field) => day::supply(f, field),
+        Path::Array(_, field) => day::array(f, field),
+        Path::Charger(_, field) => day::charger(f, field),
+        Path::ModeRow(_, field) => day::mode_row(f, field),
+        Path::CheckIn(_, field) => day::check_in(f, field),
+        Path::Claim(_, field) => claims::claim(f, field),
+        Path::Air(field) => claims::air(f, field),
+        Path::Price(field) => claims::price(f, field),
+        Path::Wiring(field) => wiring::wiring(f, field),
+        Path::Installation(_, field) => wiring::installation(f, field),
         Path::Banks => plain("Banks"),
-        Path::Chemistry(_) => plain(CHEMISTRY),
+        Path::Chemistry(_) => plain(f.say(m::Chemistry)),
         Path::OpenCircuit(_) => plain("Open-circuit table"),
         Path::Units => plain("Cooling units"),
         Path::Modes(_) => plain("Modes"),
@@ -65,7 +66,7 @@ const fn words(path: Path) -> Words {
     }
 }
 
-const fn bank(field: B) -> Words {
+fn bank(_f: Formatter, field: B) -> Words {
     match field {
         B::BatteryNominalV => plain("Nominal voltage of one battery"),
         B::BatteryRatedAh => [
@@ -101,7 +102,7 @@ const fn bank(field: B) -> Words {
     }
 }
 
-const fn unit(field: U) -> Words {
+fn unit(_f: Formatter, field: U) -> Words {
     match field {
         U::SupplyV => plain("Supply it wants"),
         U::CutoffV => [
@@ -130,7 +131,7 @@ const fn unit(field: U) -> Words {
     }
 }
 
-const fn mode(field: M) -> Words {
+fn mode(_f: Formatter, field: M) -> Words {
     match field {
         M::PowerW => ["Draw while on", "Watts into the unit while it runs."],
         M::CurrentA => ["Current while on", "Amps into the unit while it runs."],
@@ -141,7 +142,7 @@ const fn mode(field: M) -> Words {
     }
 }
 
-const fn night(field: N) -> Words {
+fn night(_f: Formatter, field: N) -> Words {
     match field {
         N::StartClockMin => plain("Starts at"),
         N::WantedH => plain("Hours wanted"),

@@ -1,52 +1,20 @@
 //! Words of what is handed on: tables, figures, the report, the section itself.
 
 use super::{
-    bank_in_words, full_mode_name, labels,
-    number::{clock_after, day_after, duration, percent},
-    run_detail, run_sentence, unit_name, unit_sign, words,
+    bank_in_words, full_mode_name, labels, number::day_after, run_detail, run_sentence, unit_name,
+    words,
 };
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::{
         RunAnswer,
         claims::{ClaimAnswer, ClaimVerdict},
     },
-    plan::{Feed, Figure, Path, Plan, Show, claims::Claimed},
+    plan::{Feed, Figure, Path, Plan, claims::Claimed},
     range::Unit,
     text::value::Text,
 };
-
-pub const COPY: &str = "Copy the sentence";
-pub const COPIED: &str = "Copied.";
-pub const NOT_COPIED: &str = "The browser does not let the page copy: select the text and copy it.";
-pub const QR_TITLE: &str = "The link as a QR code";
-pub const QR_NAME: &str = "QR code of the link to this plan";
-pub const QR_SAVE: &str = "Save the code";
-pub const QR_TOO_LONG: &str =
-    "This plan’s link is too long for a QR code. Copy the link, or pass the file on.";
-pub const REPORT: &str = "A report to print, one or two pages";
-pub const REPORT_PRINT: &str = "Print it";
-pub const REPORT_SAVE: &str = "Save as a page";
-pub const FIGURES: &str = "Figures";
-pub const FIGURES_HINT: &str = "Each on white, with its title and its source inside: SVG stays sharp at any size, PNG goes anywhere.";
-pub const TABLES: &str = "Tables";
-pub const TABLES_HINT: &str =
-    "CSV for a spreadsheet (point for the decimals, commas between), Markdown for a post.";
-pub const WHOLE: &str = "The whole answer";
-pub const WHOLE_HINT: &str = "Everything the engine has to say, as JSON for a program. Its shape is described in the module.";
-pub const SAVE_ANSWER: &str = "Save the answer as JSON";
-pub const NOTHING_YET: &str = "There is nothing to pass on yet: mend the marked fields first.";
-pub const NOT_SAVED: &str = "The browser does not let the page save files here.";
-pub const PNG_FAILED: &str =
-    "The browser could not make a picture of it. The SVG is the same figure.";
-
-pub const TABLE_RUNS: &str = "Hours of each mode";
-pub const TABLE_SIZES: &str = "What was asked";
-pub const TABLE_PLAN: &str = "The plan, with what was assumed";
-
-pub const REPORT_TITLE: &str = "A night on a battery bank";
-pub const REPORT_PLAN: &str = "The plan";
-pub const REPORT_FINDINGS: &str = "Worth knowing";
-pub const REPORT_LINK: &str = "Open this plan";
 
 /// Heads of the table of runs.
 pub const RUN_HEADS: [&str; 14] = [
@@ -68,10 +36,6 @@ pub const RUN_HEADS: [&str; 14] = [
 
 /// Heads of the table of runs in the report, where room is short.
 pub const REPORT_RUN_HEADS: [&str; 5] = ["Mode", "Hours", "From, to", "Until about", "It ends"];
-
-pub const TABLE_MOMENTS: &str = "The hot day, moment by moment";
-pub const TABLE_DAYS: &str = "The hot day, summed up";
-pub const TABLE_CLAIMS: &str = "Claims and what was measured";
 
 /// What stands in a head for the unit of temperatures.
 const CELSIUS: &str = "°C";
@@ -109,9 +73,6 @@ pub const DAY_HEADS: [&str; 11] = [
     "Above the set point (h)",
 ];
 
-pub const TABLE_AIR: &str = "Cooling, from the air side";
-pub const TABLE_PRICE: &str = "What a watt-hour cost";
-
 /// Heads of the tables of the air side and of the price.
 pub const ROW_HEADS: [&str; 4] = ["What", "Value", "Unit", "Uncertainty, k about 2"];
 
@@ -130,7 +91,7 @@ pub const CLAIM_HEADS: [&str; 9] = [
 
 /// What a claim is about, with its unit.
 #[must_use]
-pub fn claimed_name(about: Claimed, units: Show) -> String {
+pub fn claimed_name(f: Formatter, about: Claimed) -> String {
     let unit = about.range().unit;
     let what = match about {
         Claimed::Charge => "charge",
@@ -141,24 +102,24 @@ pub fn claimed_name(about: Claimed, units: Show) -> String {
         Claimed::Cooling => "cooling",
         Claimed::Eer => return "energy efficiency ratio (BTU/Wh)".into(),
     };
-    format!("{what} ({})", unit_sign(unit, units))
+    format!("{what} ({})", f.sign(unit))
 }
 
 /// Heads of a table whose temperatures are in the units shown.
 #[must_use]
-pub fn heads_in<const N: usize>(heads: [&str; N], units: Show) -> [String; N] {
-    heads.map(|head| head.replace(CELSIUS, unit_sign(Unit::Celsius, units)))
+pub fn heads_in<const N: usize>(f: Formatter, heads: [&str; N]) -> [String; N] {
+    heads.map(|head| head.replace(CELSIUS, f.sign(Unit::Celsius)))
 }
 
 /// A verdict, word for word, or why there is none.
 #[must_use]
-pub fn verdict_text(judged: &ClaimAnswer) -> String {
+pub fn verdict_text(f: Formatter, judged: &ClaimAnswer) -> String {
     match judged.verdict {
         ClaimVerdict::BeatsIt => "beats it",
         ClaimVerdict::FallsShort => "falls short",
         ClaimVerdict::BearsItOut => "bears it out",
         ClaimVerdict::TooCloseToCall => "too close to call",
-        ClaimVerdict::NotJudged => return super::claims::not_judged(judged.missing),
+        ClaimVerdict::NotJudged => return super::claims::not_judged(f, judged.missing),
         ClaimVerdict::Inside => "inside",
         ClaimVerdict::OutsideBelow => "outside, below",
         ClaimVerdict::OutsideAbove => "outside, above",
@@ -168,9 +129,6 @@ pub fn verdict_text(judged: &ClaimAnswer) -> String {
 
 /// Heads of the table of what was asked.
 pub const SIZE_HEADS: [&str; 6] = ["Bank", "Mode", "Hours wanted (h)", "What", "Value", "Unit"];
-pub const SIZE_HOURS: &str = "hours on this bank";
-pub const SIZE_DRAW: &str = "the most it may draw";
-pub const SIZE_DEPTH: &str = "how far down it goes";
 pub const SIZE_BANK: [&str; 7] = [
     "just enough, new",
     "just enough, new",
@@ -193,23 +151,22 @@ pub const PLAN_HEADS: [&str; 8] = [
     "Key",
 ];
 
-pub const STATED: &str = "stated";
-pub const ASSUMED: &str = "assumed";
-
 /// Who worked it out, and by which version of the method.
 #[must_use]
-pub fn made_with(method: &str) -> String {
+pub fn made_with(f: Formatter, method: &str) -> String {
     format!(
         "{}, method {method}. Estimates are not guarantees.",
-        words::NAME_OF_PAGE
+        f.say(m::NameOfPage)
     )
 }
 
 /// A column's name: hours along a night are counted, not told by the clock.
 #[must_use]
-pub fn column(label: &str, text: Text) -> String {
+pub fn column(f: Formatter, label: &str, text: Text) -> String {
     match text {
-        Text::Hours | Text::Clock { .. } | Text::DayClock { .. } if label == words::AXIS_CLOCK => {
+        Text::Hours | Text::Clock { .. } | Text::DayClock { .. }
+            if label == f.say(m::AxisClock) =>
+        {
             "Hours after the start (h)".into()
         }
         _ => label.into(),
@@ -218,20 +175,20 @@ pub fn column(label: &str, text: Text) -> String {
 
 /// The run that leads, as a sentence that stands alone in any post.
 #[must_use]
-pub fn sentence(plan: &Plan, run: &RunAnswer) -> String {
+pub fn sentence(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
     let depth = plan.number(Path::Bank(
         run.bank,
         crate::plan::path::BankField::DepthPercent,
     ));
-    let down = depth.map_or_else(String::new, |depth| format!(", {} down", percent(depth)));
-    let bank = bank_in_words(plan, run.bank);
+    let down = depth.map_or_else(String::new, |depth| format!(", {} down", f.percent(depth)));
+    let bank = bank_in_words(f, plan, run.bank);
     let chemistry = plan.banks.get(run.bank).map_or("", |bank| {
-        let name = labels::chemistry_name(bank.chemistry);
+        let name = labels::chemistry_name(f, bank.chemistry);
         name.split(" (").next().unwrap_or(name)
     });
-    let runs = run_sentence(plan, run);
+    let runs = run_sentence(f, plan, run);
     let runs = runs.trim_end_matches('.');
-    let detail = run_detail(run);
+    let detail = run_detail(f, run);
     format!("{runs}, on {bank} ({chemistry}){down}. {detail}")
         .trim_end()
         .into()
@@ -239,9 +196,9 @@ pub fn sentence(plan: &Plan, run: &RunAnswer) -> String {
 
 /// The clock time at which a run is over, and the day where it is not plain.
 #[must_use]
-pub fn until(plan: &Plan, run: &RunAnswer) -> String {
+pub fn until(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
     let (start, hours) = (plan.night.start_clock_min, run.hours_h.likely);
-    let clock = clock_after(start, hours);
+    let clock = f.clock_after(start, hours);
     if hours < super::WITHIN_A_DAY_H {
         clock
     } else {
@@ -251,46 +208,48 @@ pub fn until(plan: &Plan, run: &RunAnswer) -> String {
 
 /// From the low to the high end of the spread.
 #[must_use]
-pub fn from_to(run: &RunAnswer) -> String {
+pub fn from_to(f: Formatter, run: &RunAnswer) -> String {
     format!(
         "{} to {}",
-        duration(run.hours_h.low),
-        duration(run.hours_h.high)
+        f.duration(run.hours_h.low),
+        f.duration(run.hours_h.high)
     )
 }
 
 /// The length of a link, for those who paste it somewhere narrow.
 #[must_use]
-pub fn link_length(letters: usize) -> String {
+pub fn link_length(_f: Formatter, letters: usize) -> String {
     format!("The link in it has {letters} characters.")
 }
 
 /// What a file of this name and kind is called on its button, for those who do
 /// not see what stands beside it.
 #[must_use]
-pub fn save_as(title: &str, kind: &str) -> String {
+pub fn save_as(_f: Formatter, title: &str, kind: &str) -> String {
     format!("Save “{title}” as {kind}")
 }
 
 #[must_use]
-pub fn saved(name: &str) -> String {
+pub fn saved(_f: Formatter, name: &str) -> String {
     format!("Handed to the browser as {name}.")
 }
 
 /// Which part of the plan a number belongs to.
 #[must_use]
-pub fn part_of(plan: &Plan, path: Path) -> String {
+pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
     match path {
-        Path::Bank(bank, _) | Path::OpenCircuit(bank) => bank_in_words(plan, bank),
-        Path::Unit(unit, _) | Path::Modes(unit) | Path::Cooling(unit, _) => unit_name(plan, unit),
-        Path::Mode(unit, mode, _) => full_mode_name(plan, unit, mode),
+        Path::Bank(bank, _) | Path::OpenCircuit(bank) => bank_in_words(f, plan, bank),
+        Path::Unit(unit, _) | Path::Modes(unit) | Path::Cooling(unit, _) => {
+            unit_name(f, plan, unit)
+        }
+        Path::Mode(unit, mode, _) => full_mode_name(f, plan, unit, mode),
         Path::Load(load) => plan
             .loads
             .get(load)
             .map_or("", |load| load.name.trim())
             .into(),
         Path::Night(_) => "The night".into(),
-        Path::Day(_) | Path::ModeRow(..) | Path::CheckIn(..) => words::QUESTION_DAY.into(),
+        Path::Day(_) | Path::ModeRow(..) | Path::CheckIn(..) => f.say(m::QuestionDay).into(),
         Path::Cabin(_) => "The cabin".into(),
         Path::Array(array, _) => format!("Panels {}", array + 1),
         Path::Charger(charger, _) => format!("Charger {}", charger + 1),
@@ -301,29 +260,26 @@ pub fn part_of(plan: &Plan, path: Path) -> String {
         },
         Path::Air(_) => "The air side".into(),
         Path::Price(_) => "The price".into(),
-        Path::Wiring(_) => words::QUESTION_WIRING.into(),
-        Path::Installation(circuit, _) => super::wiring::circuit_name(circuit).into(),
+        Path::Wiring(_) => f.say(m::QuestionWiring).into(),
+        Path::Installation(circuit, _) => super::wiring::circuit_name(f, circuit).into(),
         _ => String::new(),
     }
 }
 
 /// A number of the plan with its unit, in the units that the plan is shown in.
 #[must_use]
-pub fn plan_value(plan: &Plan, unit: Unit, value: f64) -> String {
-    super::stated_text(value, unit, plan.show)
+pub fn plan_value(f: Formatter, _plan: &Plan, unit: Unit, value: f64) -> String {
+    super::stated_text(f, value, unit)
 }
 
 /// A field with its number and where that came from: `Health 95 % (measured ±3 %)`.
 #[must_use]
-pub fn plan_line(plan: &Plan, path: Path, figure: Figure) -> String {
+pub fn plan_line(f: Formatter, plan: &Plan, path: Path, figure: Figure) -> String {
     let unit = path.range().map_or(Unit::Number, |range| range.unit);
-    let label = super::field_label(path);
-    let value = plan_value(plan, unit, figure.value);
+    let label = super::field_label(f, path);
+    let value = plan_value(f, plan, unit, figure.value);
     if plan.has_origin(path) {
-        format!(
-            "{label} {value} ({})",
-            labels::origin_mark(path, figure, plan.show)
-        )
+        format!("{label} {value} ({})", labels::origin_mark(f, path, figure))
     } else {
         format!("{label} {value}")
     }
@@ -341,15 +297,19 @@ pub const fn feed_name(feed: &Feed) -> &'static str {
 
 /// The same as a line of the report.
 #[must_use]
-pub fn fed(feed: &Feed) -> String {
-    format!("{} {}", words::FEED.to_ascii_lowercase(), feed_name(feed))
+pub fn fed(f: Formatter, feed: &Feed) -> String {
+    format!(
+        "{} {}",
+        f.say(m::Feed).to_ascii_lowercase(),
+        feed_name(feed)
+    )
 }
 
 /// A report's title: the plan's own, or what it is about.
 #[must_use]
-pub fn report_title(plan: &Plan) -> String {
+pub fn report_title(f: Formatter, plan: &Plan) -> String {
     match plan.title.trim() {
-        "" => REPORT_TITLE.into(),
+        "" => f.say(m::HandOnReportTitle).into(),
         title => title.into(),
     }
 }

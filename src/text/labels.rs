@@ -1,5 +1,6 @@
 //! Names of units, chemistries and origins.
 
+use crate::text::Formatter;
 use crate::{
     physics::battery::Chemistry,
     plan::{Figure, Path, Provenance, Show, entry::width_shown},
@@ -9,7 +10,7 @@ use crate::{
 
 /// The sign after a number, in the units shown.
 #[must_use]
-pub const fn unit_sign(unit: Unit, units: Show) -> &'static str {
+pub(super) const fn unit_sign(unit: Unit, units: Show) -> &'static str {
     match unit {
         Unit::Meter if units.us_units => "ft",
         Unit::Celsius | Unit::Kelvin if units.us_units => "°F",
@@ -57,7 +58,7 @@ pub const fn unit_sign(unit: Unit, units: Show) -> &'static str {
 
 /// A chemistry's name.
 #[must_use]
-pub const fn chemistry_name(chemistry: Chemistry) -> &'static str {
+pub fn chemistry_name(_f: Formatter, chemistry: Chemistry) -> &'static str {
     match chemistry {
         Chemistry::Lfp => "LFP (lithium iron phosphate)",
         Chemistry::Nmc => "NMC (lithium nickel manganese cobalt)",
@@ -70,7 +71,7 @@ pub const fn chemistry_name(chemistry: Chemistry) -> &'static str {
 
 /// An origin's name.
 #[must_use]
-pub const fn origin_name(from: Provenance) -> &'static str {
+pub fn origin_name(_f: Formatter, from: Provenance) -> &'static str {
     match from {
         Provenance::Label => "label",
         Provenance::Measured => "measured",
@@ -80,42 +81,41 @@ pub const fn origin_name(from: Provenance) -> &'static str {
 
 /// An origin with its spread, as the mark beside a number: `guess ±20 %`.
 #[must_use]
-pub fn origin_mark(path: Path, figure: Figure, units: Show) -> String {
+pub fn origin_mark(f: Formatter, path: Path, figure: Figure) -> String {
     let percent = spread::percent_of(path, figure);
     let half = spread::half_width(path, figure);
     // Temperatures and shares of nothing: in the number's own unit.
     if figure.spread_percent.is_none() && percent == 0.0 && half > 0.0 {
         let unit = path.range().map_or(Unit::Number, |range| range.unit);
-        format!(
-            "{} ±{}",
-            origin_name(figure.from),
-            width_text(half, unit, units)
-        )
+        format!("{} ±{}", origin_name(f, figure.from), f.width(half, unit))
     } else if percent > 0.0 {
         format!(
             "{} ±{}\u{202f}%",
-            origin_name(figure.from),
-            super::number::plain(percent)
+            origin_name(f, figure.from),
+            f.plain(percent)
         )
     } else {
-        origin_name(figure.from).into()
+        origin_name(f, figure.from).into()
     }
 }
 
 /// A difference of two numbers with its unit.
 #[must_use]
-pub fn width_text(width: f64, unit: Unit, units: Show) -> String {
+pub fn width_text(f: Formatter, width: f64, unit: Unit) -> String {
     let of = match unit {
         Unit::Celsius => Unit::Kelvin,
         unit => unit,
     };
-    super::number::with_unit(width_shown(width, unit, units), unit_sign(of, units))
+    f.with_unit(width_shown(width, unit, f.units), f.sign(of))
 }
 
 /// The question that the origin's choice answers.
 #[must_use]
-pub fn origin_question(path: Path) -> String {
-    format!("{}: where the number comes from", super::field_label(path))
+pub fn origin_question(f: Formatter, path: Path) -> String {
+    format!(
+        "{}: where the number comes from",
+        super::field_label(f, path)
+    )
 }
 
 /// The unit after a label, for those who do not see it beside the field.

@@ -11,10 +11,12 @@ pub mod day;
 pub mod day_words;
 mod fields;
 mod findings;
+pub mod formatter;
 mod german;
 pub mod hand_on;
 mod labels;
 pub mod maker;
+pub mod message;
 mod notices;
 pub mod number;
 pub mod pictures;
@@ -37,16 +39,18 @@ pub use cautions::{ESTIMATES, NEVER_LEAVE, caution, caution_source};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
 pub use fields::{field_hint, field_label};
 pub use findings::{accepted, finding_sentence, stated_text, value_text};
+pub use formatter::{Formatter, Locale};
 pub use labels::{
-    chemistry_name, origin_mark, origin_name, origin_question, unit_in_label, unit_sign, width_text,
+    chemistry_name, origin_mark, origin_name, origin_question, unit_in_label, width_text,
 };
+pub use message::m;
 pub use notices::{Notice, echo_sentence, entry_trouble, notice_sentence};
 pub use number::rounded;
 pub use working::{formula_text, source_text, term_label, working_value};
 
 /// The night ribbon's words.
 pub const RIBBON: ribbon::RibbonWords = ribbon::RibbonWords {
-    label: words::RIBBON_LABEL,
+    label: |f| f.say(m::RibbonLabel),
     title: run_title,
     short: run_short,
 };

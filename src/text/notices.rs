@@ -1,13 +1,9 @@
 //! What the page says of itself: storage, links, files, entries.
 
-use super::{
-    fields::field_label,
-    findings::{accepted, stated_text},
-    labels::width_text,
-    number::with_unit,
-};
+use super::fields::field_label;
+use crate::text::Formatter;
 use crate::{
-    plan::{Path, Show, draft::Echo},
+    plan::{Path, draft::Echo},
     range::Range,
 };
 
@@ -38,7 +34,7 @@ pub enum Notice {
 
 /// A notice in words.
 #[must_use]
-pub const fn notice_sentence(notice: Notice) -> &'static str {
+pub fn notice_sentence(_f: Formatter, notice: Notice) -> &'static str {
     match notice {
         Notice::PartNotThere => {
             "The part of the page that opens, saves and links plans has not arrived yet. It comes in a moment, or once there is a signal; a plan of your own is opened then."
@@ -85,43 +81,39 @@ pub const fn notice_sentence(notice: Notice) -> &'static str {
 
 /// Why a typed text is not taken, and what would be.
 #[must_use]
-pub fn entry_trouble(path: Path, wanted: Range, units: Show) -> String {
-    format!("{}: give {}.", field_label(path), accepted(wanted, units))
+pub fn entry_trouble(f: Formatter, path: Path, wanted: Range) -> String {
+    format!("{}: give {}.", field_label(f, path), f.accepted(wanted))
 }
 
 /// How a typed text was understood, where that is not plain.
 #[must_use]
-pub fn echo_sentence(echo: Echo, units: Show) -> String {
-    let value_of = |value, unit| stated_text(value, unit, units);
+pub fn echo_sentence(f: Formatter, echo: Echo) -> String {
+    let value_of = |value, unit| f.stated_value(value, unit);
     let read = match echo {
         Echo::Value { value, unit } => value_of(value, unit),
         Echo::Strings { count, each, unit } => {
             format!("{count} strings of {}", value_of(each, unit))
         }
         Echo::Between { value, half, unit } => {
-            format!(
-                "{} ±{}",
-                value_of(value, unit),
-                width_text(half, unit, units)
-            )
+            format!("{} ±{}", value_of(value, unit), f.width(half, unit))
         }
         Echo::Amps { amps, half, at_v } => {
             let spread = if half > 0.0 {
-                format!(" ±{}", with_unit(half, "A"))
+                format!(" ±{}", f.with_unit(half, "A"))
             } else {
                 String::new()
             };
             format!(
                 "{}{spread} at {}",
-                with_unit(amps, "A"),
-                with_unit(at_v, "V")
+                f.with_unit(amps, "A"),
+                f.with_unit(at_v, "V")
             )
         }
         Echo::Watts { watts, amps, at_v } => format!(
             "{}: {} at {}",
-            with_unit(watts, "W"),
-            with_unit(amps, "A"),
-            with_unit(at_v, "V")
+            f.with_unit(watts, "W"),
+            f.with_unit(amps, "A"),
+            f.with_unit(at_v, "V")
         ),
     };
     format!("read as {read}")

@@ -59,6 +59,12 @@ impl Format {
         self.grouped(text)
     }
 
+    /// A number with exactly so many decimals, as axes and tables want it.
+    #[must_use]
+    pub fn exact(self, value: f64, decimals: usize) -> String {
+        self.grouped(&written(value, decimals))
+    }
+
     /// A plainly written number as it is typed: the decimal mark alone, so that a
     /// field holds nothing to type around.
     #[must_use]

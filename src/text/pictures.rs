@@ -1,13 +1,11 @@
 //! Words in and around the pictures: wiring, bank, flows, claims.
 
 use super::{
-    chemistry_name,
+    Formatter, chemistry_name,
     day::energy,
     day_words,
     hand_on::plan_value,
-    mode_name,
-    number::{fixed, with_unit},
-    unit_name,
+    mode_name, unit_name,
     wiring::{
         amps, circuit_line, circuit_name, fitted_text, open_name, size_text, take_off_name,
         verdict_name,
@@ -38,34 +36,34 @@ const CARRIES: &str = "carries it";
 
 /// How a path is opened, as it is read out.
 #[must_use]
-pub fn opens(title: &str, verdict: &str) -> String {
+pub fn opens(f: Formatter, title: &str, verdict: &str) -> String {
     format!("{title}: {verdict}. Show its rules.")
 }
 
 /// How a circuit fares, without the conductor: that stands beneath.
 #[must_use]
-pub fn circuit_verdict(circuit: &CircuitAnswer) -> String {
-    let line = circuit_line(circuit);
+pub fn circuit_verdict(f: Formatter, circuit: &CircuitAnswer) -> String {
+    let line = circuit_line(f, circuit);
     let Some(have) = &circuit.have else {
         return line;
     };
     if circuit.verdict == Verdict::Carries {
         return CARRIES.into();
     }
-    let size = size_text(&have.size);
+    let size = size_text(f, &have.size);
     let bare = line.strip_prefix(&size).unwrap_or(&line);
     let bare = bare.trim_start_matches([':', ' ']);
     match circuit.verdict {
         Verdict::Fails => format!("fails: {bare}"),
-        _ => waiting(circuit),
+        _ => waiting(f, circuit),
     }
 }
 
 /// That it waits, and for what: the first thing by name.
-fn waiting(circuit: &CircuitAnswer) -> String {
+fn waiting(f: Formatter, circuit: &CircuitAnswer) -> String {
     // Which cable it is of is seen where it stands.
-    let of = format!(" ({})", circuit_name(circuit.circuit));
-    let first = circuit.open.first().map(|&one| open_name(one));
+    let of = format!(" ({})", circuit_name(f, circuit.circuit));
+    let first = circuit.open.first().map(|&one| open_name(f, one));
     let first = first.map(|name| name.strip_suffix(&of).unwrap_or(&name).to_owned());
     match (first, circuit.open.len()) {
         (None, _) => "not judged yet".into(),
@@ -78,25 +76,25 @@ fn waiting(circuit: &CircuitAnswer) -> String {
 
 /// What is wrong with the fuse that is there, beside what is wrong with the conductor.
 #[must_use]
-pub fn wrong_fuse(circuit: &CircuitAnswer) -> Option<String> {
+pub fn wrong_fuse(f: Formatter, circuit: &CircuitAnswer) -> Option<String> {
     let protection = circuit.protection.as_ref()?;
     let conductor_fails = circuit
         .have
         .as_ref()
         .is_some_and(|have| !have.fails.is_empty());
     let is_wrong = conductor_fails && !protection.fitted_faults.is_empty();
-    is_wrong.then(|| fitted_text(protection)).flatten()
+    is_wrong.then(|| fitted_text(f, protection)).flatten()
 }
 
 /// A size in both systems: `16 mm² (counts as 6 AWG)`, `6 AWG (13.3 mm²)`.
 #[must_use]
-pub fn size_in_both(figures: &SizeFigures) -> String {
-    let size = size_text(&figures.size);
+pub fn size_in_both(f: Formatter, figures: &SizeFigures) -> String {
+    let size = size_text(f, &figures.size);
     let other = match figures.size.system {
-        SizeSystem::Awg => Some(with_unit(figures.size.area_mm2, "mm²")),
+        SizeSystem::Awg => Some(f.with_unit(figures.size.area_mm2, "mm²")),
         SizeSystem::Metric => figures.ampacity.as_ref().and_then(|ampacity| {
             let row: &SizeName = &ampacity.row;
-            (*row != figures.size).then(|| format!("counts as {}", size_text(row)))
+            (*row != figures.size).then(|| format!("counts as {}", size_text(f, row)))
         }),
     };
     other.map_or(size.clone(), |other| format!("{size} ({other})"))
@@ -104,9 +102,9 @@ pub fn size_in_both(figures: &SizeFigures) -> String {
 
 /// Conductor and length of a circuit.
 #[must_use]
-pub fn conductor(plan: &Plan, circuit: &CircuitAnswer) -> String {
+pub fn conductor(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     let is_taken = |note: &CircuitNote| matches!(note, CircuitNote::LengthTaken { .. });
-    let length = plan_value(plan, Unit::Meter, circuit.length_m);
+    let length = plan_value(f, plan, Unit::Meter, circuit.length_m);
     let taken = if circuit.notes.iter().any(is_taken) {
         " (assumed)"
     } else {
@@ -114,89 +112,97 @@ pub fn conductor(plan: &Plan, circuit: &CircuitAnswer) -> String {
     };
     let each_way = format!("{length} each way{taken}");
     match &circuit.have {
-        Some(have) => format!("{}, {each_way}", size_in_both(have)),
+        Some(have) => format!("{}, {each_way}", size_in_both(f, have)),
         None => each_way,
     }
 }
 
 /// Current and drop of a circuit, through what is there or the smallest that passes.
 #[must_use]
-pub fn current(circuit: &CircuitAnswer) -> String {
+pub fn current(f: Formatter, circuit: &CircuitAnswer) -> String {
     let smallest = || circuit.needed.iter().find_map(|one| one.smallest.as_ref());
     let judged = circuit.have.as_ref().or_else(smallest);
-    let flows = format!("{} at {}", amps(circuit.low_a), volts(circuit.source_low_v));
+    let flows = format!(
+        "{} at {}",
+        amps(f, circuit.low_a),
+        volts(f, circuit.source_low_v)
+    );
     let Some((figures, loaded)) = judged.and_then(|one| Some((one, one.loaded?))) else {
         return flows;
     };
-    let drop = format!("{} ({})", volts(loaded.hot_v), share(loaded.hot_percent));
+    let drop = format!(
+        "{} ({})",
+        volts(f, loaded.hot_v),
+        share(f, loaded.hot_percent)
+    );
     if circuit.have.is_some() {
         format!("{flows}, drops {drop}")
     } else {
-        format!("{flows}; {} would drop {drop}", size_text(&figures.size))
+        format!("{flows}; {} would drop {drop}", size_text(f, &figures.size))
     }
 }
 
 /// Volts to the hundredth, without zeros at the end.
-fn volts(value: f64) -> String {
-    format!("{}\u{202f}V", fixed(value, 2))
+fn volts(f: Formatter, value: f64) -> String {
+    format!("{}\u{202f}V", f.fixed(value, 2))
 }
 
-fn share(percent: f64) -> String {
+fn share(f: Formatter, percent: f64) -> String {
     let decimals = usize::from(percent < 10.0);
-    format!("{}\u{202f}%", fixed(percent, decimals))
+    format!("{}\u{202f}%", f.fixed(percent, decimals))
 }
 
 /// The fuse over its sign, and whether there is one.
 #[must_use]
-pub fn fuse(circuit: &CircuitAnswer) -> Option<(String, bool)> {
+pub fn fuse(f: Formatter, circuit: &CircuitAnswer) -> Option<(String, bool)> {
     let protection = circuit.protection.as_ref()?;
     if let Some(fitted_a) = protection.fitted_a {
-        return Some((format!("fuse {}", amps(fitted_a)), true));
+        return Some((format!("fuse {}", amps(f, fitted_a)), true));
     }
     let fits = protection
         .recommended_a
-        .map_or_else(|| "none fits".into(), |a| format!("{} fits", amps(a)));
+        .map_or_else(|| "none fits".into(), |a| format!("{} fits", amps(f, a)));
     Some((format!("fuse not said, {fits}"), false))
 }
 
 /// Fuses of strings of panels; nothing where none is needed.
 #[must_use]
-pub fn panel_fuses(side: &SolarSide) -> Option<String> {
+pub fn panel_fuses(f: Formatter, side: &SolarSide) -> Option<String> {
     let rating_a = side.string_fuse_a?;
     Some(format!(
         "{} strings, a fuse of {} in each",
         side.strings_count,
-        amps(rating_a)
+        amps(f, rating_a)
     ))
 }
 
 /// The panels' highest volts against the controller.
 #[must_use]
-pub fn cold_volts(plan: &Plan, side: &SolarSide) -> String {
+pub fn cold_volts(f: Formatter, plan: &Plan, side: &SolarSide) -> String {
     let cold = format!(
         "{} open at {}",
-        volts(side.cold_open_v),
-        plan_value(plan, Unit::Celsius, side.coldest_c.round())
+        volts(f, side.cold_open_v),
+        plan_value(f, plan, Unit::Celsius, side.coldest_c.round())
     );
     match side.controller_limit_v {
         Some(limit_v) if side.verdict == Verdict::Fails => {
-            format!("fails: {cold}, the controller takes {}", volts(limit_v))
+            format!("fails: {cold}, the controller takes {}", volts(f, limit_v))
         }
-        Some(limit_v) => format!("{cold}, the controller takes {}", volts(limit_v)),
+        Some(limit_v) => format!("{cold}, the controller takes {}", volts(f, limit_v)),
         None => format!("{cold}; what the controller takes is not said"),
     }
 }
 
 /// The bank in a line: batteries, capacity, chemistry.
 #[must_use]
-pub fn bank(plan: &Plan) -> Option<String> {
+pub fn bank(f: Formatter, plan: &Plan) -> Option<String> {
     let bank = plan.banks.first()?;
     let count = bank.series_count * bank.parallel_count;
     Some(format!(
         "{count} × {}, {}, {}",
-        with_unit(bank.reading().volts, "V"),
-        with_unit(bank.battery_rated_ah.value, "Ah"),
-        short(chemistry_name(bank.chemistry))
+        f.with_unit(bank.reading().volts, "V"),
+        f.with_unit(bank.battery_rated_ah.value, "Ah"),
+        short(chemistry_name(f, bank.chemistry))
     ))
 }
 
@@ -207,21 +213,24 @@ fn short(name: &str) -> &str {
 
 /// The fuse of each string of batteries.
 #[must_use]
-pub fn string_fuse(bank: &BankLimits) -> Option<String> {
+pub fn string_fuse(f: Formatter, bank: &BankLimits) -> Option<String> {
     let rating_a = bank.string_fuse_a?;
-    Some(format!("Each string has its own fuse, {}", amps(rating_a)))
+    Some(format!(
+        "Each string has its own fuse, {}",
+        amps(f, rating_a)
+    ))
 }
 
 /// What a converter or an inverter is.
 #[must_use]
-pub fn feed(plan: &Plan, unit: usize) -> Option<String> {
+pub fn feed(f: Formatter, plan: &Plan, unit: usize) -> Option<String> {
     match plan.units.get(unit)?.feed {
         Feed::Direct => None,
         Feed::DcDc { output_v, .. } => {
-            Some(format!("DC-DC converter to {}", with_unit(output_v, "V")))
+            Some(format!("DC-DC converter to {}", f.with_unit(output_v, "V")))
         }
         Feed::Inverter { limit_w, .. } => Some(match limit_w {
-            Some(limit) => format!("Inverter, {}", with_unit(limit.value, "W")),
+            Some(limit) => format!("Inverter, {}", f.with_unit(limit.value, "W")),
             None => "Inverter".into(),
         }),
     }
@@ -229,12 +238,12 @@ pub fn feed(plan: &Plan, unit: usize) -> Option<String> {
 
 /// Whose current a cable to the unit is sized for.
 #[must_use]
-pub fn sized_for(plan: &Plan, circuit: &CircuitAnswer) -> String {
+pub fn sized_for(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     match circuit.asked_by {
         AskedBy::Mode { unit, mode } => {
             format!(
                 "sized for {}, the strongest mode",
-                mode_name(plan, unit, mode)
+                mode_name(f, plan, unit, mode)
             )
         }
         _ => "sized for all it is rated for".into(),
@@ -243,30 +252,30 @@ pub fn sized_for(plan: &Plan, circuit: &CircuitAnswer) -> String {
 
 /// The unit by its name.
 #[must_use]
-pub fn unit(plan: &Plan) -> String {
-    unit_name(plan, plan.night.asked_unit)
+pub fn unit(f: Formatter, plan: &Plan) -> String {
+    unit_name(f, plan, plan.night.asked_unit)
 }
 
 /// A charger by its place and what feeds it, and what it gives at most.
 #[must_use]
-pub fn charger(plan: &Plan, at: usize, most_a: f64) -> (String, String) {
+pub fn charger(f: Formatter, plan: &Plan, at: usize, most_a: f64) -> (String, String) {
     let kind = plan.supply.chargers.get(at).map(|one| one.kind_taken());
-    let fed = kind.map_or("", day_words::charger_name);
+    let fed = kind.map_or("", |kind| day_words::charger_name(f, kind));
     (
         format!("Charger {}, from {fed}", at + 1),
-        format!("{} at most", amps(most_a)),
+        format!("{} at most", amps(f, most_a)),
     )
 }
 
 /// The controller's most.
 #[must_use]
-pub fn controller(most_a: f64) -> String {
-    format!("{} at most", amps(most_a))
+pub fn controller(f: Formatter, most_a: f64) -> String {
+    format!("{} at most", amps(f, most_a))
 }
 
 /// Panels in a group: count and watts.
 #[must_use]
-pub fn panels(plan: &Plan) -> String {
+pub fn panels(f: Formatter, plan: &Plan) -> String {
     let watts: f64 = (0..plan.supply.arrays.len())
         .filter_map(|at| {
             use crate::plan::{Path, supply::ArrayField};
@@ -274,7 +283,7 @@ pub fn panels(plan: &Plan) -> String {
         })
         .sum();
     let groups = plan.supply.arrays.len();
-    let rated = with_unit(watts, "W");
+    let rated = f.with_unit(watts, "W");
     if groups > 1 {
         format!("Panels, {groups} groups, {rated}")
     } else {
@@ -284,22 +293,22 @@ pub fn panels(plan: &Plan) -> String {
 
 /// Names of all other loads, and their watts.
 #[must_use]
-pub fn loads(plan: &Plan) -> (String, String) {
+pub fn loads(f: Formatter, plan: &Plan) -> (String, String) {
     let names = plan.loads.iter().map(|load| load.name.trim());
     let names: Vec<&str> = names.filter(|name| !name.is_empty()).collect();
     let watts: f64 = plan.loads.iter().map(|load| load.power_w.value).sum();
-    (names.join(", "), with_unit(watts, "W"))
+    (names.join(", "), f.with_unit(watts, "W"))
 }
 
 /// A circuit's title.
 #[must_use]
-pub const fn circuit_title(circuit: Circuit) -> &'static str {
-    circuit_name(circuit)
+pub fn circuit_title(f: Formatter, circuit: Circuit) -> &'static str {
+    circuit_name(f, circuit)
 }
 
 /// A picture for those who do not see it: its parts in their order.
 #[must_use]
-pub fn told(title: &str, parts: &[String]) -> String {
+pub fn told(f: Formatter, title: &str, parts: &[String]) -> String {
     format!("{title}. {}", parts.join(". "))
 }
 
@@ -318,19 +327,19 @@ pub const FLOW_HEADS: [&str; 2] = ["What", "Energy (Wh)"];
 
 /// How many batteries a break stands for.
 #[must_use]
-pub fn of_many(count: u32) -> String {
+pub fn of_many(f: Formatter, count: u32) -> String {
     format!("× {count}")
 }
 
 /// How many strings a break stands for.
 #[must_use]
-pub fn strings(count: u32) -> String {
+pub fn strings(f: Formatter, count: u32) -> String {
     format!("× {count} strings")
 }
 
 /// What stands in series and parallel.
 #[must_use]
-pub fn counts(bank: &BankLimits) -> String {
+pub fn counts(f: Formatter, bank: &BankLimits) -> String {
     format!(
         "{} in series, {} in parallel",
         bank.series_count, bank.parallel_count
@@ -339,7 +348,7 @@ pub fn counts(bank: &BankLimits) -> String {
 
 /// Where the main cables leave; nothing where there is but one string.
 #[must_use]
-pub fn leaves(plan: &Plan, bank: &BankLimits) -> Option<String> {
+pub fn leaves(f: Formatter, plan: &Plan, bank: &BankLimits) -> Option<String> {
     if bank.parallel_count < 2 {
         return None;
     }
@@ -350,29 +359,29 @@ pub fn leaves(plan: &Plan, bank: &BankLimits) -> Option<String> {
     };
     Some(format!(
         "Main cables: {}{assumed}",
-        take_off_name(bank.take_off)
+        take_off_name(f, bank.take_off)
     ))
 }
 
 /// What the most-loaded battery gives, against what it may.
 #[must_use]
-pub fn most_loaded(bank: &BankLimits) -> String {
-    let worst = amps(bank.continuous.worst_a);
+pub fn most_loaded(f: Formatter, bank: &BankLimits) -> String {
+    let worst = amps(f, bank.continuous.worst_a);
     let what = match (bank.parallel_count, bank.take_off) {
         (1, _) => format!("Gives {worst} for hours"),
         (_, TakeOff::BusBar) => format!("All alike: {worst} each"),
         _ => format!("Most loaded: {worst}"),
     };
-    format!("{what}{}", may(&bank.continuous))
+    format!("{what}{}", may(f, &bank.continuous))
 }
 
 /// What a battery may, and whether that is enough.
-fn may(burden: &Burden) -> String {
+fn may(f: Formatter, burden: &Burden) -> String {
     let limit = match burden.limit_a {
-        Some(limit_a) => format!(" of {} it may", amps(limit_a)),
+        Some(limit_a) => format!(" of {} it may", amps(f, limit_a)),
         None => "; what it may is".into(),
     };
-    let verdict = verdict_name(burden.verdict);
+    let verdict = verdict_name(f, burden.verdict);
     match burden.limit_a {
         Some(_) => format!("{limit}: {verdict}"),
         None => format!("{limit} {verdict}"),
@@ -381,9 +390,9 @@ fn may(burden: &Burden) -> String {
 
 /// The other currents that a battery is asked for.
 #[must_use]
-pub fn burdens(bank: &BankLimits) -> Vec<(Verdict, String)> {
+pub fn burdens(f: Formatter, bank: &BankLimits) -> Vec<(Verdict, String)> {
     let row = |what: &str, burden: &Burden| {
-        let text = format!("{what} {}{}", amps(burden.worst_a), may(burden));
+        let text = format!("{what} {}{}", amps(f, burden.worst_a), may(f, burden));
         (burden.verdict, text)
     };
     let mut all = vec![row("At the start", &bank.start)];
@@ -398,26 +407,26 @@ pub fn burdens(bank: &BankLimits) -> Vec<(Verdict, String)> {
 
 /// The energy of a flow in words, and its share of all.
 #[must_use]
-pub fn flow(wh: f64, of_wh: f64) -> String {
+pub fn flow(f: Formatter, wh: f64, of_wh: f64) -> String {
     let percent = 100.0 * wh / of_wh.max(f64::MIN_POSITIVE);
-    let text = energy(wh);
+    let text = f.energy(wh);
     if percent < 0.5 {
         format!("{text}, <\u{202f}1\u{202f}%")
     } else {
-        format!("{text}, {}\u{202f}%", fixed(percent, 0))
+        format!("{text}, {}\u{202f}%", f.fixed(percent, 0))
     }
 }
 
 /// All that came in.
 #[must_use]
-pub fn in_all(wh: f64) -> String {
-    format!("{} in all", energy(wh))
+pub fn in_all(f: Formatter, wh: f64) -> String {
+    format!("{} in all", f.energy(wh))
 }
 
 /// What the panels offered and nothing took: beside the book, and no share of it.
 #[must_use]
-pub fn not_taken(wh: f64) -> String {
-    energy(wh)
+pub fn not_taken(f: Formatter, wh: f64) -> String {
+    f.energy(wh)
 }
 
 /// Names of the energy book's terms, in and out.
@@ -448,15 +457,15 @@ pub const HEAT_STORED: [&str; 2] = [
 
 /// How a claim is measured, in words beside its dot.
 #[must_use]
-pub fn measured(text: &str) -> String {
+pub fn measured(f: Formatter, text: &str) -> String {
     format!("measured {text}")
 }
 
 /// What is claimed, with what the claim allows itself.
 #[must_use]
-pub fn claimed(text: &str, tolerance_percent: Option<f64>) -> String {
+pub fn claimed(f: Formatter, text: &str, tolerance_percent: Option<f64>) -> String {
     match tolerance_percent {
-        Some(percent) => format!("claimed {text} ±{}\u{202f}%", fixed(percent, 1)),
+        Some(percent) => format!("claimed {text} ±{}\u{202f}%", f.fixed(percent, 1)),
         None => format!("claimed {text}"),
     }
 }

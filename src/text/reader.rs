@@ -6,14 +6,14 @@
 //! language's own.
 
 use super::{
-    findings::accepted,
+    Formatter,
     number::{self, Format},
 };
 use crate::{
     answer::{Pocket, RunAnswer},
     physics::battery::Chemistry,
     plan::finding::Finding,
-    plan::{Path, Plan, Show, draft::Echo, path::BankField as B, reader::Language},
+    plan::{Path, Plan, draft::Echo, path::BankField as B, reader::Language},
     range::Range,
     text::ribbon::RibbonWords,
 };
@@ -24,20 +24,20 @@ pub struct Table {
     pub texts: Texts,
     pub ribbon: RibbonWords,
     /// What one run comes to.
-    pub run_sentence: fn(&Plan, &RunAnswer) -> String,
+    pub run_sentence: fn(Formatter, &Plan, &RunAnswer) -> String,
     /// How sure that is, and what ends it.
-    pub run_detail: fn(&RunAnswer) -> String,
-    pub finding: fn(&Finding, Show) -> String,
+    pub run_detail: fn(Formatter, &RunAnswer) -> String,
+    pub finding: fn(Formatter, &Finding) -> String,
     /// The pocket formula of a mode, or why it has none.
-    pub pocket: fn(&Plan, &Pocket) -> String,
+    pub pocket: fn(Formatter, &Plan, &Pocket) -> String,
     /// A field's name, with the reader's eyes: a bank of one battery is a bank.
-    pub label: fn(&Plan, Path) -> String,
-    pub hint: fn(Path) -> &'static str,
-    pub chemistry: fn(Chemistry) -> &'static str,
+    pub label: fn(Formatter, &Plan, Path) -> String,
+    pub hint: fn(Formatter, Path) -> &'static str,
+    pub chemistry: fn(Formatter, Chemistry) -> &'static str,
     /// Why a text is not taken, from the field's name and the values it takes.
-    pub trouble: fn(&str, Range, Show) -> String,
+    pub trouble: fn(Formatter, &str, Range) -> String,
     /// How a text was understood.
-    pub echo: fn(Echo, Show) -> String,
+    pub echo: fn(Formatter, Echo) -> String,
 }
 
 macro_rules! texts {
@@ -88,12 +88,12 @@ pub const fn table(language: Language) -> &'static Table {
 static ENGLISH: Table = Table {
     format: number::ENGLISH,
     texts: Texts {
-        usual_title: super::words::QUESTION_RUN,
+        usual_title: "How long will it run?",
         yours: "Yours",
-        no_answer: super::words::NO_ANSWER,
-        stale: super::words::STALE,
-        ribbon_caption: super::words::RIBBON_CAPTION,
-        readings: super::words::READINGS,
+        no_answer: "No answer yet: mend the fields marked below.",
+        stale: "This is the answer to the last good numbers: a field below needs mending.",
+        ribbon_caption: "Each bar runs from the start; its end fades from the early to the late end of the spread, with a line at the likely one.",
+        readings: "How the numbers were read",
         on_paper: "On paper",
         on_paper_hint: "One line for each mode. Usable Wh: nominal volts times the Ah held, times how far down.",
         other_voltage: "Your bank has another voltage than the one this was published with: cut-offs, and the supply the unit wants, are taken in proportion.",
@@ -110,19 +110,19 @@ static ENGLISH: Table = Table {
     run_detail: super::run_detail,
     finding: super::finding_sentence,
     pocket: super::claims::pocket_sentence,
-    label: |plan, path| match own_label(plan, path) {
+    label: |f, plan, path| match own_label(plan, path) {
         Own::Bank(B::BatteryRatedAh) => "Capacity of the bank".into(),
         Own::Bank(B::BatteryNominalV) => "Voltage of the bank".into(),
         Own::Mode(unit, mode) => {
-            let name = super::full_mode_name(plan, unit, mode);
-            format!("{name}: {}", in_a_sentence(super::field_label(path)))
+            let name = super::full_mode_name(f, plan, unit, mode);
+            format!("{name}: {}", in_a_sentence(super::field_label(f, path)))
         }
-        Own::Load(name) => format!("{name}: {}", in_a_sentence(super::field_label(path))),
-        Own::Bank(_) | Own::None => super::field_label(path).into(),
+        Own::Load(name) => format!("{name}: {}", in_a_sentence(super::field_label(f, path))),
+        Own::Bank(_) | Own::None => super::field_label(f, path).into(),
     },
     hint: super::field_hint,
     chemistry: super::chemistry_name,
-    trouble: |label, wanted, units| format!("{label}: give {}.", accepted(wanted, units)),
+    trouble: |f, label, wanted| format!("{label}: give {}.", f.accepted(wanted)),
     echo: super::echo_sentence,
 };
 

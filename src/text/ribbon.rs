@@ -1,5 +1,6 @@
 //! The words of the night ribbon.
 
+use super::Formatter;
 use crate::{
     answer::{Answer, RunAnswer},
     plan::Plan,
@@ -8,9 +9,9 @@ use crate::{
 /// The words of a ribbon, in one language.
 pub struct RibbonWords {
     /// What it is, for those who do not see it.
-    pub label: &'static str,
+    pub label: fn(Formatter) -> &'static str,
     /// A run's name.
-    pub title: fn(&Plan, &Answer, &RunAnswer) -> String,
+    pub title: fn(Formatter, &Plan, &Answer, &RunAnswer) -> String,
     /// Its hours, in short.
-    pub short: fn(&Plan, &RunAnswer) -> String,
+    pub short: fn(Formatter, &Plan, &RunAnswer) -> String,
 }

@@ -1,5 +1,6 @@
 //! Numbers in the units shown: ranges, echoes, spreads and the report.
 
+use super::Formatter;
 use super::*;
 use crate::{
     answer::answer,
@@ -105,7 +106,10 @@ fn no_metric(text: &str) {
 fn what_a_range_says_is_accepted_in_the_units_shown() {
     for path in full().paths() {
         let Some(range) = path.range() else { continue };
-        no_metric(&format!(" {}", accepted(range, Show::US)));
+        no_metric(&format!(
+            " {}",
+            Formatter::new(Formatter::ENGLISH.locale, Show::US).accepted(range)
+        ));
         if matches!(range.unit, Unit::Count | Unit::ClockMinute) {
             continue;
         }
@@ -149,7 +153,11 @@ fn a_refused_text_is_told_its_range_in_the_units_shown() {
     ] {
         draft.type_text(path, text);
         let wanted_range = draft.wanted(path).unwrap();
-        let said = entry_trouble(path, wanted_range, draft.plan.show);
+        let said = entry_trouble(
+            Formatter::new(Formatter::ENGLISH.locale, draft.plan.show),
+            path,
+            wanted_range,
+        );
         assert!(
             draft.trouble(path).is_some() && said.ends_with(wanted),
             "{said}"
@@ -162,7 +170,7 @@ fn a_refused_text_is_told_its_range_in_the_units_shown() {
             .iter()
             .find(|error| error.field == Some(path))
             .unwrap();
-        let said = finding_sentence(error, Show::US);
+        let said = finding_sentence(Formatter::new(Formatter::ENGLISH.locale, Show::US), error);
         assert!(said.ends_with(wanted) && said.contains(text), "{said}");
     }
 }
@@ -176,7 +184,10 @@ fn every_field_has_a_sign_echo_and_default_in_the_units_shown() {
     };
     for path in plan.paths() {
         let Some(range) = path.range() else { continue };
-        no_metric(&format!("\u{202f}{}", unit_sign(range.unit, Show::US)));
+        no_metric(&format!(
+            "\u{202f}{}",
+            Formatter::new(Formatter::ENGLISH.locale, Show::US).sign(range.unit)
+        ));
         let (mut us, mut si) = (Draft::of(plan.clone()), Draft::of(metric.clone()));
         let value = 0.5 * (range.min + range.max);
         let value = if range.unit == Unit::Count {
@@ -210,7 +221,10 @@ fn every_field_has_a_sign_echo_and_default_in_the_units_shown() {
     assert!((draft.plan.number(path).unwrap() - 407.76).abs() < 0.01);
     assert_eq!(draft.echo(path), None);
     draft.type_text(path, "400 m3/h");
-    let echo = echo_sentence(draft.echo(path).unwrap(), Show::US);
+    let echo = echo_sentence(
+        Formatter::new(Formatter::ENGLISH.locale, Show::US),
+        draft.echo(path).unwrap(),
+    );
     assert_eq!(echo, "read as 235.4\u{202f}cfm");
     assert_eq!(draft.unit_beside(path), None);
     draft.settle(path);
@@ -222,7 +236,13 @@ fn every_field_has_a_sign_echo_and_default_in_the_units_shown() {
 #[test]
 fn a_difference_has_no_zero_of_its_own() {
     let high = Figure::label(36.0);
-    let mark = |units| origin_mark(Path::Day(DayField::HighC), high, units);
+    let mark = |units| {
+        origin_mark(
+            Formatter::new(Formatter::ENGLISH.locale, units),
+            Path::Day(DayField::HighC),
+            high,
+        )
+    };
     assert_eq!(mark(Show::METRIC), "label ±2\u{202f}K");
     assert_eq!(mark(Show::US), "label ±3.6\u{202f}°F");
 }
@@ -232,15 +252,27 @@ fn the_report_is_in_the_units_shown() {
     let plan = full();
     let whole = answer(&plan);
     assert!(whole.day.is_some() && whole.claims.claims.len() == 2);
-    let report = report::article(&plan, &whole, None);
+    let report = report::article(
+        Formatter::new(Formatter::ENGLISH.locale, Show::US),
+        &plan,
+        &whole,
+        None,
+    );
     no_metric(&report);
     assert!(report.contains("°F") && report.contains("cfm"));
     let day = whole.day.as_ref().unwrap();
-    for (_, text) in day::heat_rows(day, Show::US) {
+    for (_, text) in day::heat_rows(Formatter::new(Formatter::ENGLISH.locale, Show::US), day) {
         no_metric(&text);
     }
     for claim in &whole.claims.claims {
-        no_metric(&claims::report_notes(&plan, claim).join(" "));
+        no_metric(
+            &claims::report_notes(
+                Formatter::new(Formatter::ENGLISH.locale, Show::US),
+                &plan,
+                claim,
+            )
+            .join(" "),
+        );
     }
     // Another plan in the same units is still in them.
     assert_eq!(Plan::fresh().shown_as(plan.show).show, Show::US);

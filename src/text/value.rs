@@ -1,6 +1,7 @@
 //! A value of a chart, written out.
 
-use super::{day, number};
+use super::day;
+use crate::text::Formatter;
 
 /// How a value is written in a read-out and in a table.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -30,26 +31,26 @@ pub enum Text {
 impl Text {
     /// A value with its unit.
     #[must_use]
-    pub fn of(self, value: f64) -> String {
+    pub fn of(self, f: Formatter, value: f64) -> String {
         match self {
-            Self::Hours => number::duration_fine(value),
-            Self::AmpHours => number::with_unit(value, "Ah"),
-            Self::Percent => number::percent(value),
-            Self::Volts => number::volts(value),
-            Self::Watts => number::with_unit(value, "W"),
-            Self::Celsius => number::with_unit(value, "°C"),
+            Self::Hours => f.duration_fine(value),
+            Self::AmpHours => f.with_unit(value, "Ah"),
+            Self::Percent => f.percent(value),
+            Self::Volts => f.volts(value),
+            Self::Watts => f.with_unit(value, "W"),
+            Self::Celsius => f.with_unit(value, "°C"),
             Self::Fahrenheit => {
                 let temperature = crate::quantity::celsius(value);
-                number::with_unit(crate::quantity::in_fahrenheit(temperature), "°F")
+                f.with_unit(crate::quantity::in_fahrenheit(temperature), "°F")
             }
-            Self::Amps => number::with_unit(value, "A"),
-            Self::Clock { start_min } => number::clock(start_min + 60.0 * value),
+            Self::Amps => f.with_unit(value, "A"),
+            Self::Clock { start_min } => f.clock(start_min + 60.0 * value),
             Self::DayClock { start_min } => format!(
                 "Day {}, {}",
                 day::day_number(value),
-                number::clock(start_min + 60.0 * value)
+                f.clock(start_min + 60.0 * value)
             ),
-            Self::FahrenheitAsIs => number::with_unit(value, "°F"),
+            Self::FahrenheitAsIs => f.with_unit(value, "°F"),
         }
     }
 }

@@ -1,18 +1,14 @@
 //! The working behind a number, written out.
 
-use super::{
-    labels::unit_sign,
-    number::{duration_fine, with_unit},
-};
+use crate::text::Formatter;
 use crate::{
     answer::{Formula, Term, TermName},
-    plan::Show,
     range::Unit,
 };
 
 /// The formula as people write it.
 #[must_use]
-pub const fn formula_text(formula: Formula) -> &'static str {
+pub fn formula_text(_f: Formatter, formula: Formula) -> &'static str {
     match formula {
         Formula::ChargeOverCurrent => {
             "hours = ∫ capacity ÷ current, from the start’s charge down to the end’s; \
@@ -27,7 +23,7 @@ pub const fn formula_text(formula: Formula) -> &'static str {
 
 /// Where the formula comes from.
 #[must_use]
-pub const fn source_text(formula: Formula) -> &'static str {
+pub fn source_text(_f: Formatter, formula: Formula) -> &'static str {
     match formula {
         Formula::ChargeOverCurrent => {
             "Charge balance and Ohm’s law, integrated in charge (three-point Gauss–Legendre between \
@@ -42,7 +38,7 @@ pub const fn source_text(formula: Formula) -> &'static str {
 
 /// What a term is called.
 #[must_use]
-pub const fn term_label(name: TermName) -> &'static str {
+pub fn term_label(_f: Formatter, name: TermName) -> &'static str {
     match name {
         TermName::HeldAh => "the bank holds",
         TermName::StartPercent => "charge at the start",
@@ -64,10 +60,10 @@ pub const fn term_label(name: TermName) -> &'static str {
 
 /// A term's number with its unit.
 #[must_use]
-pub fn working_value(term: &Term) -> String {
+pub fn working_value(f: Formatter, term: &Term) -> String {
     match term.unit {
-        Unit::Hour => duration_fine(term.value),
+        Unit::Hour => f.duration_fine(term.value),
         // Volts, amps and hours: the same in all units shown.
-        unit => with_unit(term.value, unit_sign(unit, Show::METRIC)),
+        unit => f.with_unit(term.value, f.sign(unit)),
     }
 }

@@ -2,6 +2,7 @@
 //! counted; and the string that gives most is the one that Kirchhoff's laws name.
 
 use super::{WIDTHS, check_texts, plans, texts};
+use till_morning::text::Formatter;
 use till_morning::{
     answer::wiring::{Verdict, wiring},
     physics::wiring::{Battery, Row, TakeOff},
@@ -26,7 +27,11 @@ fn draw(series: u32, parallel: u32, take_off: Leave) -> [Picture; 4] {
     plan.banks[0].battery_nominal_v = 3.2;
     plan.wiring.take_off = Some(take_off);
     let answer = wiring(&plan).unwrap();
-    WIDTHS.map(|width| bank_diagram(&plan, &answer, width).unwrap().picture)
+    WIDTHS.map(|width| {
+        bank_diagram(Formatter::ENGLISH, &plan, &answer, width)
+            .unwrap()
+            .picture
+    })
 }
 
 /// The string marked is one with the highest current of the network, whatever the
@@ -104,10 +109,13 @@ fn what_it_gives_is_the_answers() {
         let answer = wiring(&plan).unwrap();
         let limits = answer.bank.as_ref().unwrap();
         for width in WIDTHS {
-            let picture = bank_diagram(&plan, &answer, width).unwrap().picture;
+            let picture = bank_diagram(Formatter::ENGLISH, &plan, &answer, width)
+                .unwrap()
+                .picture;
             check_texts(&picture);
             let said = texts(&picture);
-            let worst = till_morning::text::wiring::amps(limits.continuous.worst_a);
+            let worst =
+                till_morning::text::wiring::amps(Formatter::ENGLISH, limits.continuous.worst_a);
             assert!(said.contains(&worst), "{worst}: {said}");
         }
     }
@@ -122,7 +130,9 @@ fn too_much_is_a_cross_and_a_word() {
         answer.bank.as_ref().unwrap().continuous.verdict,
         Verdict::Fails
     );
-    let picture = bank_diagram(&plan, &answer, 358.0).unwrap().picture;
+    let picture = bank_diagram(Formatter::ENGLISH, &plan, &answer, 358.0)
+        .unwrap()
+        .picture;
     assert!(count(&picture, "pic-badge bad") >= 2);
     assert!(texts(&picture).contains("of 10\u{202f}A it may: too little"));
 }

@@ -3,6 +3,7 @@
 
 use super::{WIDTHS, check_texts, texts};
 use proptest::prelude::*;
+use till_morning::text::Formatter;
 use till_morning::{
     answer::claims::{ClaimVerdict, claims},
     plan::{
@@ -64,7 +65,7 @@ fn each_verdict_has_its_shape_and_its_word() {
     ];
     assert_eq!(verdicts[..5], wanted);
     assert_eq!(verdicts[5..], [V::OutsideAbove, V::NotJudged]);
-    let shapes = claim_rows(&plan, &answer)
+    let shapes = claim_rows(Formatter::ENGLISH, &plan, &answer)
         .into_iter()
         .map(|row| row.verdict.0);
     use Standing::{Bad, Good, Open};
@@ -73,11 +74,14 @@ fn each_verdict_has_its_shape_and_its_word() {
         [Good, Bad, Good, Open, Good, Bad, Open]
     );
     for width in WIDTHS {
-        let picture = claims_diagram(&plan, &answer, width).unwrap().picture;
+        let picture = claims_diagram(Formatter::ENGLISH, &plan, &answer, width)
+            .unwrap()
+            .picture;
         check_texts(&picture);
         let said = texts(&picture);
         for one in &answer.claims {
-            let [_, claimed, measured, _, verdict] = say::report_row(&plan, one);
+            let [_, claimed, measured, _, verdict] =
+                say::report_row(Formatter::ENGLISH, &plan, one);
             for text in [claimed, measured, verdict] {
                 assert!(said.contains(&text), "{text}: {said}");
             }
@@ -88,7 +92,10 @@ fn each_verdict_has_its_shape_and_its_word() {
 #[test]
 fn nothing_claimed_is_no_picture() {
     let plan = plan(Vec::new());
-    assert_eq!(claims_diagram(&plan, &claims(&plan, &[]), 358.0), None);
+    assert_eq!(
+        claims_diagram(Formatter::ENGLISH, &plan, &claims(&plan, &[]), 358.0),
+        None
+    );
 }
 
 proptest! {
@@ -104,7 +111,7 @@ proptest! {
         let most = most.map(|most| claimed * most);
         let plan = plan(vec![claim(claimed, most, claimed * share, true)]);
         let answer = claims(&plan, &[]);
-        let rows = claim_rows(&plan, &answer);
+        let rows = claim_rows(Formatter::ENGLISH, &plan, &answer);
         let places = rows[0].places(width).unwrap();
         prop_assert!(places.from <= places.measured && places.measured <= places.to);
         prop_assert!(places.from >= 0.0 && places.to <= width);

@@ -2,6 +2,7 @@
 
 use super::{WIDTHS, check_texts, plans};
 use proptest::{collection::vec, prelude::*};
+use till_morning::text::Formatter;
 use till_morning::{
     answer::day::day,
     plan::Plan,
@@ -46,7 +47,10 @@ fn days() -> Vec<Plan> {
 fn the_books_add_up_and_so_do_the_bands() {
     for plan in days() {
         let day = day(&plan).unwrap();
-        let (energy, heat) = (energy_balance(&day), heat_balance(&day));
+        let (energy, heat) = (
+            energy_balance(Formatter::ENGLISH, &day),
+            heat_balance(Formatter::ENGLISH, &day),
+        );
         // What is left out rounds to nothing: a twentieth of a watt-hour a term.
         for (balance, terms) in [(&energy, 6.0), (&heat, 9.0)] {
             let gap = (sum(&balance.ins) - sum(&balance.outs)).abs();

@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use till_morning::{
     answer::wiring::{Verdict, WiringAnswer, wiring},
     plan::{Figure, Plan, part::Choice, supply::Charger},
-    text::wiring as say,
+    text::{Formatter, wiring as say},
     view::{
         diagram::{Mark, Picture},
         drawing::wiring_diagram,
@@ -20,7 +20,7 @@ fn count(picture: &Picture, class: &str) -> usize {
 
 /// What the table of the electrician's sheet says stands in the picture too.
 fn check(plan: &Plan, answer: &WiringAnswer, width: f64) {
-    let shown = wiring_diagram(plan, answer, width);
+    let shown = wiring_diagram(Formatter::ENGLISH, plan, answer, width);
     check_texts(&shown.picture);
     let said = texts(&shown.picture);
     let has = |text: &str| assert!(said.contains(text), "{text:?} is not in {said}");
@@ -39,20 +39,23 @@ fn check(plan: &Plan, answer: &WiringAnswer, width: f64) {
     wanted.sort_unstable();
     assert_eq!(keys, wanted);
     for circuit in &answer.circuits {
-        has(say::circuit_name(circuit.circuit));
-        has(&say::amps(circuit.low_a));
-        let drop = say::drop_on_paper(circuit);
+        has(say::circuit_name(Formatter::ENGLISH, circuit.circuit));
+        has(&say::amps(Formatter::ENGLISH, circuit.low_a));
+        let drop = say::drop_on_paper(Formatter::ENGLISH, circuit);
         if let Some((drop, _)) = drop.split_once(" of ") {
             has(drop);
         }
         match &circuit.have {
-            Some(have) => has(&say::size_text(&have.size)),
-            None => has(&format!("needs {}", say::both_sizes(&circuit.needed))),
+            Some(have) => has(&say::size_text(Formatter::ENGLISH, &have.size)),
+            None => has(&format!(
+                "needs {}",
+                say::both_sizes(Formatter::ENGLISH, &circuit.needed)
+            )),
         }
         let fitted = circuit.protection.as_ref().and_then(|one| one.fitted_a);
         let has_fuse = circuit.circuit.key() != "panel";
         if let Some(fitted_a) = fitted.filter(|_| has_fuse) {
-            has(&format!("fuse {}", say::amps(fitted_a)));
+            has(&format!("fuse {}", say::amps(Formatter::ENGLISH, fitted_a)));
         }
     }
     // Shapes beside the words, and one on the wire of whatever is judged.
@@ -90,7 +93,7 @@ fn every_cable_is_there_with_the_answers_numbers() {
 #[test]
 fn what_fails_is_told_by_shape_and_word() {
     let plan = plans::failing();
-    let shown = wiring_diagram(&plan, &wiring(&plan).unwrap(), 358.0);
+    let shown = wiring_diagram(Formatter::ENGLISH, &plan, &wiring(&plan).unwrap(), 358.0);
     assert_eq!(count(&shown.picture, "pic-wire bad"), 1);
     assert!(texts(&shown.picture).contains("fails: drops 12"));
     // The fuse is above what the conductor bears, and that is said as well.
@@ -103,7 +106,7 @@ fn what_fails_is_told_by_shape_and_word() {
 fn what_hangs_on_a_converter_stands_beneath_it() {
     let plan = plans::large();
     let answer = wiring(&plan).unwrap();
-    let said = texts(&wiring_diagram(&plan, &answer, 358.0).picture);
+    let said = texts(&wiring_diagram(Formatter::ENGLISH, &plan, &answer, 358.0).picture);
     let place = |text: &str| {
         said.find(text)
             .unwrap_or_else(|| panic!("{text} is not in {said}"))
@@ -129,7 +132,7 @@ proptest! {
         }));
         if let Some(answer) = wiring(&plan) {
             check(&plan, &answer, width);
-            let markup = wiring_diagram(&plan, &answer, width).markup();
+            let markup = wiring_diagram(Formatter::ENGLISH, &plan, &answer, width).markup();
             prop_assert!(!markup.contains("NaN") && !markup.contains("inf"));
         }
     }

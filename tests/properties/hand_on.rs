@@ -5,6 +5,7 @@
 //! OWASP, *CSV Injection*; the shape of the file by RFC 4180.
 
 use proptest::{collection::vec, prelude::*, sample::select};
+use till_morning::text::Formatter;
 use till_morning::{
     plan::{Show, entry},
     range::Unit,
@@ -109,14 +110,14 @@ proptest! {
     #[test]
     fn no_number_stops_a_writer(value in any_number(), decimals in 0_usize..20) {
         let texts = [
-            number::plain(value),
-            number::fixed(value, decimals),
-            number::exact(value, decimals),
-            number::percent(value),
-            number::duration(value),
-            number::duration_fine(value),
-            number::clock(value),
-            number::clock_after(0, value),
+            Formatter::ENGLISH.plain(value),
+            Formatter::ENGLISH.fixed(value, decimals),
+            Formatter::ENGLISH.exact(value, decimals),
+            Formatter::ENGLISH.percent(value),
+            Formatter::ENGLISH.duration(value),
+            Formatter::ENGLISH.duration_fine(value),
+            Formatter::ENGLISH.clock(value),
+            Formatter::ENGLISH.clock_after(0, value),
             number::day_after(0, value).into(),
             table(vec![value.into()]).markdown(),
         ];

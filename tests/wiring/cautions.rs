@@ -3,6 +3,7 @@
 //! `text`; temperatures are those of the plan's own days.
 
 use super::van;
+use till_morning::text::Formatter;
 use till_morning::{
     answer::{
         answer,
@@ -338,7 +339,10 @@ fn each_caution_is_said_once() {
         let mut plan = quiet();
         with(&mut plan);
         let all = cautions(&plan);
-        let said: Vec<String> = all.iter().map(|&one| text::caution(&plan, one)).collect();
+        let said: Vec<String> = all
+            .iter()
+            .map(|&one| text::caution(Formatter::ENGLISH, &plan, one))
+            .collect();
         for (at, text) in said.iter().enumerate() {
             assert!(text.len() > 20);
             assert!(!said[at + 1..].contains(text), "{text}");

@@ -3,6 +3,7 @@
 
 use super::{circuit, unit, van};
 use proptest::prelude::*;
+use till_morning::text::Formatter;
 use till_morning::{
     answer::wiring::{Open, Remedy, Verdict, wiring},
     plan::{
@@ -27,7 +28,7 @@ fn waits_for(plan: &Plan, field: Path) -> bool {
 }
 
 fn headline(plan: &Plan) -> String {
-    wiring::headline(&wiring(plan).unwrap())
+    wiring::headline(Formatter::ENGLISH, &wiring(plan).unwrap())
 }
 
 const CONDUCTOR: Path = Path::Unit(0, UnitField::CableAreaMm2);
@@ -51,7 +52,7 @@ fn a_conductor_that_nobody_named_is_not_judged() {
     assert_eq!(plan.stated(CONDUCTOR), None);
     let found = unit(plan);
     assert_eq!((&found.have, found.verdict), (&None, Verdict::NotSaid));
-    let line = wiring::circuit_line(&found);
+    let line = wiring::circuit_line(Formatter::ENGLISH, &found);
     assert!(line.starts_with("not named yet, needs "), "{line}");
     assert!(line.contains("AWG") && line.contains("mm²"), "{line}");
     assert!(waits_for(plan, CONDUCTOR));
@@ -211,7 +212,7 @@ fn advice_names_what_helps() {
     assert!(found.remedies.contains(&both), "{:?}", found.remedies);
     let is_length = |one: &Remedy| matches!(one, Remedy::ShorterRun { .. });
     assert!(!found.remedies.iter().any(is_length));
-    let said = wiring::remedies_text(&plan, &found).unwrap();
+    let said = wiring::remedies_text(Formatter::ENGLISH, &plan, &found).unwrap();
     assert!(
         said.contains("insulation, lugs and holders rated for 90"),
         "{said}"

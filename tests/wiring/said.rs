@@ -2,6 +2,7 @@
 
 use super::{labelled_inverter, unit, van};
 use std::collections::BTreeMap;
+use till_morning::text::Formatter;
 use till_morning::{
     answer::{night, wiring::wiring},
     plan::{Figure, Path, Plan, Unknown},
@@ -14,7 +15,9 @@ use till_morning::{
 fn the_sheet_names_bank_volts_chemistry_and_feed() {
     let mut plan = van();
     plan.banks[0].parallel_count = 2;
-    let lines = |plan: &Plan| say::system_on_paper(plan, &wiring(plan).unwrap()).join(" ");
+    let lines = |plan: &Plan| {
+        say::system_on_paper(Formatter::ENGLISH, plan, &wiring(plan).unwrap()).join(" ")
+    };
     let said = lines(&plan).replace('\u{202f}', " ");
     for part in [
         "LFP (lithium iron phosphate)",
@@ -37,14 +40,14 @@ fn the_sheet_names_bank_volts_chemistry_and_feed() {
 #[test]
 fn the_sheet_marks_what_is_assumed() {
     let mut plan = van();
-    assert!(!say::circuit_on_paper(&plan, &unit(&plan)).contains("assumed"));
-    let taken = |plan: &Plan| say::taken_for(plan, &wiring(plan).unwrap());
+    assert!(!say::circuit_on_paper(Formatter::ENGLISH, &plan, &unit(&plan)).contains("assumed"));
+    let taken = |plan: &Plan| say::taken_for(Formatter::ENGLISH, plan, &wiring(plan).unwrap());
     // Place and take-off, then the strands of the cable: not said.
     assert_eq!(taken(&plan)[0].matches("(assumed)").count(), 2);
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 1);
     plan.units[0].cable.length_m = 0.0;
     plan.wiring.unit = Default::default();
-    assert!(say::circuit_on_paper(&plan, &unit(&plan)).ends_with("(assumed)"));
+    assert!(say::circuit_on_paper(Formatter::ENGLISH, &plan, &unit(&plan)).ends_with("(assumed)"));
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 5);
 }
 
@@ -57,7 +60,7 @@ fn no_two_fields_read_the_same_for_different_units() {
         let (Some(range), true) = (path.range(), in_question) else {
             continue;
         };
-        let label = text::field_label(path);
+        let label = text::field_label(Formatter::ENGLISH, path);
         let name = label.split(',').next().unwrap_or(label).to_owned();
         let (unit, other) = *units.entry(name).or_insert((range.unit, path));
         assert_eq!(unit, range.unit, "{label}: {path} and {other}");
@@ -73,10 +76,10 @@ fn one_number_of_ah_and_a_count_that_follows_from_it() {
     let Found::Bank(needed) = answer.sizing[0].found else {
         panic!("a bank");
     };
-    let said = text::sizing_answer(&plan, &answer.sizing[0]);
+    let said = text::sizing_answer(Formatter::ENGLISH, &plan, &answer.sizing[0]);
     assert_eq!(said.matches("Ah").count(), 1, "{said}");
     assert!(
-        said.contains(&with_unit(needed.with_reserve_ah, "Ah")),
+        said.contains(&Formatter::ENGLISH.with_unit(needed.with_reserve_ah, "Ah")),
         "{said}"
     );
     let each_ah = plan.banks[0].battery_rated_ah.value;

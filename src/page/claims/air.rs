@@ -1,6 +1,9 @@
 //! The cooler from its air side: readings, and the budget they make.
 
 use super::{Answered, editor::NumbersField};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         field::{Choice, NumberField},
@@ -22,7 +25,7 @@ const BASES: [AirBasis; 3] = [AirBasis::AtOutlet, AirBasis::AtInlet, AirBasis::S
 #[component]
 pub fn Air(answer: Answered) -> impl IntoView {
     view! {
-        <Fold title=|| words::AIR>
+        <Fold title=|| say(m::ClaimsAir)>
             <AirForm answer=answer />
         </Fold>
     }
@@ -40,18 +43,18 @@ fn AirForm(answer: Answered) -> impl IntoView {
     };
     let said = move || {
         answer.with(|answer| match (&answer.air, answer.air_refused) {
-            (Some(air), _) => say::air_sentence(air, state.with_plan(|plan| plan.show)),
-            (None, Some(refusal)) => say::air_refusal(refusal).into(),
+            (Some(air), _) => say::air_sentence(formatter(), air),
+            (None, Some(refusal)) => say::air_refusal(formatter(), refusal).into(),
             (None, None) => String::new(),
         })
     };
     view! {
-        <p class="hint">{words::AIR_HINT}</p>
+        <p class="hint">{say(m::ClaimsAirHint)}</p>
         <div class="grid">
             {fields.collect_view()}
             <Choice
                 id="air-basis"
-                label=words::BASIS
+                label=say(m::ClaimsBasis)
                 names=|| words::BASES.map(str::to_owned).to_vec()
                 chosen=basis
                 choose=move |at| state.edit(|plan| plan.air.basis = BASES.get(at).copied())
@@ -59,8 +62,8 @@ fn AirForm(answer: Answered) -> impl IntoView {
         </div>
         <NumbersField
             id="air-vane"
-            label=words::VANE
-            hint=words::VANE_HINT
+            label=say(m::ClaimsVane)
+            hint=say(m::ClaimsVaneHint)
             range=range::VANE_M_S
             most=MOST_POINTS
             now=|plan: &Plan| plan.air.vane_m_s.clone()
@@ -90,9 +93,9 @@ fn Budget(answer: Answered) -> impl IntoView {
         let rows = rows.into_iter().map(|row| {
             view! {
                 <tr>
-                    <th scope="row">{say::budget_name(row.by)}</th>
-                    <td>{say::watts_text(row.standard_w)}</td>
-                    <td>{say::whole_percent(row.share_percent)}</td>
+                    <th scope="row">{say::budget_name(formatter(), row.by)}</th>
+                    <td>{say::watts_text(formatter(), row.standard_w)}</td>
+                    <td>{say::whole_percent(formatter(), row.share_percent)}</td>
                 </tr>
             }
         });

@@ -1,13 +1,16 @@
 //! How the columns of a file are read: guesses with their reasons, to correct.
 
 use super::file::{Bench, Stage};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::log::{Column, Given, Options, Role, Unit},
     page::{
         field::Choice,
         kit::{Fold, Press, anew},
     },
-    text::claims::{self as say, words},
+    text::claims::{self as say},
 };
 use leptos::prelude::*;
 
@@ -66,12 +69,12 @@ pub fn Columns() -> impl IntoView {
     let inside = |shown: Option<(bool, usize)>| match shown {
         None => ().into_any(),
         Some((true, _)) => view! {
-            <h4>{words::COLUMNS}</h4>
+            <h4>{say(m::ClaimsColumns)}</h4>
             <Rows />
         }
         .into_any(),
         Some((false, _)) => view! {
-            <Fold title=|| words::COLUMNS>
+            <Fold title=|| say(m::ClaimsColumns)>
                 <Rows />
             </Fold>
         }
@@ -97,7 +100,7 @@ fn Rows() -> impl IntoView {
     };
     view! {
         <div class="columns">{rows}</div>
-        <Press words=words::READ_AGAIN press=again />
+        <Press words=say(m::ClaimsReadAgain) press=again />
     }
 }
 
@@ -132,7 +135,9 @@ fn ColumnRow(chosen: RwSignal<Vec<Column>>, at: usize) -> impl IntoView {
     };
     let units = move || {
         let units = units_of(column().role).into_iter();
-        units.map(|unit| say::unit_name(unit).to_owned()).collect()
+        units
+            .map(|unit| say::unit_name(formatter(), unit).to_owned())
+            .collect()
     };
     let unit = move || {
         let column = column();
@@ -148,7 +153,12 @@ fn ColumnRow(chosen: RwSignal<Vec<Column>>, at: usize) -> impl IntoView {
     };
     let head = chosen.with_untracked(|columns| {
         let column = &columns[at];
-        say::column_title(at, &column.heading, say::why_words(column.why))
+        say::column_title(
+            formatter(),
+            at,
+            &column.heading,
+            say::why_words(formatter(), column.why),
+        )
     });
     view! {
         <div class="column">
@@ -156,14 +166,14 @@ fn ColumnRow(chosen: RwSignal<Vec<Column>>, at: usize) -> impl IntoView {
             <div class="grid">
                 <Choice
                     id=format!("column-{at}")
-                    label=words::READ_AS
-                    names=|| ROLES.map(|role| say::role_name(role).to_owned()).to_vec()
+                    label=say(m::ClaimsReadAs)
+                    names=|| ROLES.map(|role| say::role_name(formatter(), role).to_owned()).to_vec()
                     chosen=role
                     choose=set_role
                 />
                 <Choice
                     id=format!("column-unit-{at}")
-                    label=words::IN_UNIT
+                    label=say(m::ClaimsInUnit)
                     names=units
                     chosen=unit
                     choose=set_unit

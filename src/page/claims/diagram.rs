@@ -1,6 +1,7 @@
 //! Claimed and measured as a picture.
 
 use super::Answered;
+use crate::page::locale::formatter;
 use crate::{
     page::{diagram::Diagram, state::State},
     view::drawing::claims_diagram,
@@ -13,7 +14,9 @@ pub fn ClaimsDiagram(answer: Answered) -> impl IntoView {
     let state = State::here();
     let shown = move || {
         let width = state.width.get();
-        state.with_plan(|plan| answer.with(|answer| claims_diagram(plan, answer, width)))
+        state.with_plan(|plan| {
+            answer.with(|answer| claims_diagram(formatter(), plan, answer, width))
+        })
     };
     view! { <Diagram shown=shown /> }
 }

@@ -2,6 +2,9 @@
 //! keys, and what each stretch is.
 
 use super::{file::Bench, into::ModeButtons};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::log::{self, StretchFigures},
     page::{
@@ -9,7 +12,7 @@ use crate::{
         kit::{Press, anew},
         state::State,
     },
-    text::claims::{self as say, words},
+    text::claims::{self as say},
     view::chart::{
         frame::{XKind, YRange},
         scale::Scale,
@@ -29,11 +32,14 @@ const PIECES: usize = 300;
 pub fn StretchChart() -> impl IntoView {
     let (state, bench) = (State::here(), Bench::here());
     let curve = Memo::new(move |_| {
-        let series = bench.log.get().map(|log| drawing::log::drawn(&log, PIECES));
+        let series = bench
+            .log
+            .get()
+            .map(|log| drawing::log::drawn(formatter(), &log, PIECES));
         series.unwrap_or_default()
     });
     let drawing = move |shades| Drawing {
-        names: vec![words::DRAW.into()],
+        names: vec![say(m::ClaimsDraw).into()],
         series: vec![curve.get()],
         x_kind: XKind::Number,
         y_range: YRange::WithZero,
@@ -43,7 +49,7 @@ pub fn StretchChart() -> impl IntoView {
     let picture = Memo::new(move |_| {
         let drawing = drawing(bench.edges.get());
         let laid = lay_out(&drawing, state.width.get());
-        markup(&drawing, &laid, None, r#"aria-hidden="true""#)
+        markup(formatter(), &drawing, &laid, None, r#"aria-hidden="true""#)
     });
     // The same however the edges lie.
     let scale = XScale::new_with_compare(
@@ -54,9 +60,9 @@ pub fn StretchChart() -> impl IntoView {
         let log = bench.log.get();
         let in_watts = log.is_none_or(|log| drawing::log::is_in_watts(&log));
         if in_watts {
-            words::WATTS_AXIS
+            say(m::ClaimsWattsAxis)
         } else {
-            words::AMPS_AXIS
+            say(m::ClaimsAmpsAxis)
         }
     };
     let handles = move |count: usize| {
@@ -70,13 +76,13 @@ pub fn StretchChart() -> impl IntoView {
         .into_any()
     };
     view! {
-        <figure class="chart log-chart" aria-label=words::CHART_LABEL>
+        <figure class="chart log-chart" aria-label=say(m::ClaimsChartLabel)>
             <p class="axis-name">{axis}</p>
             <div class="with-handles">
                 <div inner_html=move || picture.get()></div>
                 <div class="handles">{anew(move || bench.edges.with(Vec::len), handles)}</div>
             </div>
-            <p class="axis-name under">{words::HOURS_AXIS}</p>
+            <p class="axis-name under">{say(m::ClaimsHoursAxis)}</p>
         </figure>
     }
 }
@@ -142,11 +148,11 @@ fn Handle(scale: XScale, at: usize, is_end: bool) -> impl IntoView {
             class=if is_end { "edge to" } else { "edge from" }
             role="slider"
             tabindex="0"
-            aria-label=say::edge_label(at, is_end)
+            aria-label=say::edge_label(formatter(), at, is_end)
             aria-valuemin="0"
             aria-valuemax=last
             aria-valuenow=move || say::minutes_of(hours.get())
-            aria-valuetext=move || say::moment_of(hours.get())
+            aria-valuetext=move || say::moment_of(formatter(), hours.get())
             style=left
             on:keydown=on_key
             on:pointerdown=capture
@@ -192,11 +198,11 @@ pub fn Stretches() -> impl IntoView {
     };
     view! {
         <div>
-            <h4>{words::STRETCHES}</h4>
-            <p class="hint">{words::STRETCHES_HINT}</p>
+            <h4>{say(m::ClaimsStretches)}</h4>
+            <p class="hint">{say(m::ClaimsStretchesHint)}</p>
             <div class="stretches">{rows}</div>
             <Shortest />
-            <Press class="quiet" words=words::FIND_AGAIN press=move || bench.find() />
+            <Press class="quiet" words=say(m::ClaimsFindAgain) press=move || bench.find() />
         </div>
     }
 }
@@ -219,12 +225,12 @@ fn Shortest() -> impl IntoView {
     view! {
         <Choice
             id="log-shortest"
-            label=words::SHORTEST
-            names=move || all.map(say::shortest_name).to_vec()
+            label=say(m::ClaimsShortest)
+            names=move || all.map(|one| say::shortest_name(formatter(), one)).to_vec()
             chosen=chosen
             choose=choose
         />
-        <p class="hint">{words::SHORTEST_HINT}</p>
+        <p class="hint">{say(m::ClaimsShortestHint)}</p>
     }
 }
 
@@ -243,25 +249,25 @@ fn StretchRow(at: usize, figures: StretchFigures) -> impl IntoView {
     };
     view! {
         <div class="stretch">
-            <p>{say::stretch_text(at, &figures)}</p>
-            <p class="detail">{say::stretch_detail(&figures)}</p>
-            <p class="hint">{words::INTO}</p>
+            <p>{say::stretch_text(formatter(), at, &figures)}</p>
+            <p class="detail">{say::stretch_detail(formatter(), &figures)}</p>
+            <p class="hint">{say(m::ClaimsInto)}</p>
             <ModeButtons
                 figures=move || Some(figures)
-                label=move |name| say::make_mode(at, name)
+                label=move |name| say::make_mode(formatter(), at, name)
                 said=bench.said
             />
             <div class="buttons">
                 <Press
                     class="quiet"
-                    words=words::CUT
-                    label=say::cut_in_two(at)
+                    words=say(m::ClaimsCut)
+                    label=say::cut_in_two(formatter(), at)
                     press=move || edit(log::cut_in_two)
                 />
                 <Press
                     class="quiet"
-                    words=words::LEAVE_OUT
-                    label=say::leave_out(at)
+                    words=say(m::ClaimsLeaveOut)
+                    label=say::leave_out(formatter(), at)
                     press=leave_out
                 />
             </div>

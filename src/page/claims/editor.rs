@@ -1,6 +1,10 @@
 //! Claims to type: what is said, what was measured, and how.
 
 use super::into::BankChoice;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     page::{
         field::{Choice, NumberField, TextField},
@@ -16,7 +20,7 @@ use crate::{
     range::Range,
     text::{
         self,
-        claims::{self as say, words},
+        claims::{self as say},
     },
 };
 use leptos::prelude::*;
@@ -40,13 +44,13 @@ pub fn ClaimEditor() -> impl IntoView {
         view! {
             {cards.map(card).collect_view()}
             {(count < MOST_CLAIMS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_CLAIM press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::ClaimsAddClaim) press=add /> })}
         }
         .into_any()
     };
     view! {
         <div class="claim-cards">
-            <h3>{words::CLAIMS}</h3>
+            <h3>{say(m::ClaimsClaims)}</h3>
             <div>{anew(abouts, cards)}</div>
         </div>
     }
@@ -84,7 +88,7 @@ fn ClaimCard(at: usize, about: Claimed) -> impl IntoView {
         view! {
             <BankChoice
                 id=format!("claim-bank-{at}")
-                label=words::CLAIM_BANK
+                label=say(m::ClaimsClaimBank)
                 now=move || of(state, at, |claim| claim.bank)
                 set=set_bank
             />
@@ -93,18 +97,18 @@ fn ClaimCard(at: usize, about: Claimed) -> impl IntoView {
     let remove = move || state.change(|draft| draft.remove(Path::Claims, at));
     view! {
         <fieldset class="card claim">
-            <legend>{say::claim_number(at)}</legend>
+            <legend>{say::claim_number(formatter(), at)}</legend>
             <div class="grid">
                 <Choice
                     id=format!("claim-about-{at}")
-                    label=words::ABOUT
+                    label=say(m::ClaimsAbout)
                     names=|| names(say::about_name)
                     chosen=move || of(state, at, |claim| position_of(claim.about_taken()))
                     choose=set_about
                 />
                 <TextField
                     id=format!("claim-name-{at}")
-                    label=words::CLAIM_NAME
+                    label=say(m::ClaimsClaimName)
                     place=move |plan| claim_mut(plan, at).map(|claim| &mut claim.name)
                 />
                 {fields.into_iter().collect_view()}
@@ -114,22 +118,25 @@ fn ClaimCard(at: usize, about: Claimed) -> impl IntoView {
                 <ClaimChoice
                     at=at
                     id="claim-meter"
-                    label=words::METER
-                    open=words::NO_METER
+                    label=say(m::ClaimsMeter)
+                    open=say(m::ClaimsNoMeter)
                     name=say::class_name
                     place=|claim| &mut claim.meter
                 />
             </div>
-            <Fold class="fold small" title=|| words::MORE>
+            <Fold class="fold small" title=|| say(m::ClaimsMore)>
                 <More at=at about=about />
             </Fold>
-            <Press class="quiet" words=words::REMOVE_CLAIM press=remove />
+            <Press class="quiet" words=say(m::ClaimsRemoveClaim) press=remove />
         </fieldset>
     }
 }
 
-fn names<T: part::Choice>(name: fn(T) -> &'static str) -> Vec<String> {
-    T::ALL.iter().map(|&one| name(one).to_owned()).collect()
+fn names<T: part::Choice>(name: fn(Formatter, T) -> &'static str) -> Vec<String> {
+    T::ALL
+        .iter()
+        .map(|&one| name(formatter(), one).to_owned())
+        .collect()
 }
 
 fn position_of<T: part::Choice>(one: T) -> usize {
@@ -143,7 +150,7 @@ fn ClaimChoice<T: part::Choice + Send + Sync>(
     id: &'static str,
     label: &'static str,
     open: &'static str,
-    name: fn(T) -> &'static str,
+    name: fn(Formatter, T) -> &'static str,
     place: fn(&mut Claim) -> &mut Option<T>,
 ) -> impl IntoView {
     let state = State::here();
@@ -199,24 +206,24 @@ fn More(at: usize, about: Claimed) -> impl IntoView {
             <ClaimChoice
                 at=at
                 id="claim-full"
-                label=words::FULL_BY
-                open=words::NOT_SAID
+                label=say(m::ClaimsFullBy)
+                open=say(m::ClaimsNotSaid)
                 name=say::full_by_name
                 place=|claim| &mut claim.full_by
             />
             <ClaimChoice
                 at=at
                 id="claim-end"
-                label=words::END_BY
-                open=words::NOT_SAID
+                label=say(m::ClaimsEndBy)
+                open=say(m::ClaimsNotSaid)
                 name=say::end_by_name
                 place=|claim| &mut claim.end_by
             />
         </div>
         <NumbersField
             id=format!("claim-runs-{at}")
-            label=words::RUNS
-            hint=words::RUNS_HINT
+            label=say(m::ClaimsRuns)
+            hint=say(m::ClaimsRunsHint)
             range=about.range()
             most=MOST_RUNS
             now=move |plan: &Plan| {
@@ -247,7 +254,7 @@ pub fn NumbersField(
         let (error_id, hint_id) = (format!("{id}-error"), format!("{id}-hint"));
         let numbers = state.plan_now(now).into_iter();
         let texts: Vec<String> = numbers.map(|one| show(one, range.unit, units)).collect();
-        let sign = text::unit_sign(range.unit, units);
+        let sign = formatter().sign(range.unit);
         let wrong = RwSignal::new(false);
         let change = move |event| {
             let read = read_list(&event_target_value(&event), range, most, units);
@@ -258,7 +265,7 @@ pub fn NumbersField(
         };
         let error = move || {
             if wrong.get() {
-                say::list_bad(range, units)
+                say::list_bad(formatter(), range)
             } else {
                 String::new()
             }

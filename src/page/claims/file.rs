@@ -1,6 +1,9 @@
 //! A log from a file: dropped or picked, read in slices, columns corrected.
 
 use super::{columns::Columns, figures::Figures, log_view::LogView};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::log::{
         self, Column, Importer, Log, LogMeter, MOST_BYTES, Options, Progress, Refusal, headings,
@@ -10,7 +13,7 @@ use crate::{
         slices::{Lane, NO_REST, Superseded, Turn},
         turns::spawn,
     },
-    text::claims::{self as say, words},
+    text::claims::{self as say},
 };
 use leptos::{ev, html, prelude::*};
 use std::sync::Arc;
@@ -193,16 +196,16 @@ pub fn LogDesk() -> impl IntoView {
     let try_one = move || bench.open(log::invented().into_bytes(), true);
     view! {
         <div>
-            <h3>{words::LOG_TITLE}</h3>
+            <h3>{say(m::ClaimsLogTitle)}</h3>
             <div
                 class="drop"
                 on:dragover=|event| event.prevent_default()
                 on:drop=move |event| dropped(bench, &event)
             >
-                <p class="hint">{words::LOG_HINT}</p>
+                <p class="hint">{say(m::ClaimsLogHint)}</p>
                 <div class="buttons">
-                    <Press words=words::PICK_LOG press=pick />
-                    <Press words=words::TRY_LOG press=try_one />
+                    <Press words=say(m::ClaimsPickLog) press=pick />
+                    <Press words=say(m::ClaimsTryLog) press=try_one />
                 </div>
                 <input
                     node_ref=picker
@@ -210,7 +213,7 @@ pub fn LogDesk() -> impl IntoView {
                     id="log-file"
                     type="file"
                     accept=".csv,.txt,.tsv,text/csv,text/plain"
-                    aria-label=words::PICK_LOG
+                    aria-label=say(m::ClaimsPickLog)
                     tabindex="-1"
                     on:change=move |event| picked(bench, &event)
                 />
@@ -226,8 +229,8 @@ pub fn LogDesk() -> impl IntoView {
 fn StageSaid() -> impl IntoView {
     let bench = Bench::here();
     let text = move || match bench.stage.get() {
-        Stage::Reading { share } => say::reading_text(share),
-        Stage::Refused(refusal) => say::fault_sentence(&refusal),
+        Stage::Reading { share } => say::reading_text(formatter(), share),
+        Stage::Refused(refusal) => say::fault_sentence(formatter(), &refusal),
         Stage::Nothing | Stage::Open => String::new(),
     };
     let is_refused = move || bench.stage.with(|stage| matches!(stage, Stage::Refused(_)));

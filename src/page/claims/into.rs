@@ -1,5 +1,8 @@
 //! Which mode or bank of the plan a figure goes to.
 
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::log::{self, StretchFigures},
     page::{
@@ -7,7 +10,7 @@ use crate::{
         kit::{Press, anew},
         state::State,
     },
-    text::{self, claims::words},
+    text::{self},
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -17,8 +20,14 @@ fn modes(state: State) -> Vec<(usize, usize, String)> {
     state.with_plan(|plan| {
         let units = plan.units.iter().enumerate();
         let all = units.flat_map(|(unit, one)| (0..one.modes.len()).map(move |mode| (unit, mode)));
-        all.map(|(unit, mode)| (unit, mode, text::full_mode_name(plan, unit, mode)))
-            .collect()
+        all.map(|(unit, mode)| {
+            (
+                unit,
+                mode,
+                text::full_mode_name(formatter(), plan, unit, mode),
+            )
+        })
+        .collect()
     })
 }
 
@@ -42,9 +51,9 @@ pub fn ModeButtons(
                     state.edit(|plan| taken = log::to_mode(plan, unit, mode, &figures));
                 }
                 said.set(if taken {
-                    words::TAKEN
+                    say(m::ClaimsTaken)
                 } else {
-                    words::NOT_TAKEN
+                    say(m::ClaimsNotTaken)
                 });
             };
             let label = label(&name);
@@ -67,7 +76,7 @@ pub fn BankChoice(
     let names = move || {
         state.with_plan(|plan| {
             let all = 0..plan.banks.len();
-            all.map(|bank| text::bank_in_words(plan, bank))
+            all.map(|bank| text::bank_in_words(formatter(), plan, bank))
                 .collect::<Vec<_>>()
         })
     };

@@ -5,6 +5,9 @@ use super::{
     file::Bench,
     into::BankChoice,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::log::{self, LogMeter, LogReport, Means},
     page::{
@@ -48,7 +51,7 @@ fn OpenLog() -> impl IntoView {
     let report = bench.figures.report(bench);
     let invented = move || {
         if bench.is_invented.get() {
-            words::INVENTED
+            say(m::ClaimsInvented)
         } else {
             ""
         }
@@ -57,7 +60,7 @@ fn OpenLog() -> impl IntoView {
     let rows = move || {
         let both = bench.log.get().zip(report.get());
         both.map_or_else(String::new, |(log, report)| {
-            say::rows_text(&log.notes, &report)
+            say::rows_text(formatter(), &log.notes, &report)
         })
     };
     view! {
@@ -75,19 +78,23 @@ fn OpenLog() -> impl IntoView {
 
 #[component]
 fn Totals(report: Reported) -> impl IntoView {
-    let means = |m: Option<Means>, unit| m.map(|m| say::means_text(m, unit));
-    let total = |t: Option<(f64, Option<f64>)>, unit| t.map(|t| say::total_text(t, unit));
+    let means = |m: Option<Means>, unit| m.map(|m| say::means_text(formatter(), m, unit));
+    let total =
+        |t: Option<(f64, Option<f64>)>, unit| t.map(|t| say::total_text(formatter(), t, unit));
     let rows = move || {
         let Some(report) = report.get() else {
             return Vec::new();
         };
         let rows = [
-            (words::LASTED, Some(say::lasted_text(&report))),
-            (words::CHARGE, total(report.ah, "Ah")),
-            (words::ENERGY, total(report.wh, "Wh")),
-            (words::VOLTS, means(report.volts, "V")),
-            (words::AMPS, means(report.amps, "A")),
-            (words::WATTS, means(report.watts, "W")),
+            (
+                say(m::ClaimsLasted),
+                Some(say::lasted_text(formatter(), &report)),
+            ),
+            (say(m::ClaimsCharge), total(report.ah, "Ah")),
+            (say(m::ClaimsEnergy), total(report.wh, "Wh")),
+            (say(m::ClaimsVolts), means(report.volts, "V")),
+            (say(m::ClaimsAmps), means(report.amps, "A")),
+            (say(m::ClaimsWatts), means(report.watts, "W")),
         ];
         let there = rows.into_iter().filter_map(|(head, text)| {
             let text = text?;
@@ -113,11 +120,16 @@ fn Totals(report: Reported) -> impl IntoView {
 fn sentences(report: Reported) -> Vec<String> {
     let mut all = Vec::new();
     if let Some(report) = report.get() {
-        all.extend(report.end.as_ref().map(say::end_sentence));
+        all.extend(
+            report
+                .end
+                .as_ref()
+                .map(|end| say::end_sentence(formatter(), end)),
+        );
         if !report.gaps_h.is_empty() {
-            all.push(say::gap_sentence(&report));
+            all.push(say::gap_sentence(formatter(), &report));
         }
-        all.push(say::sampling_sentence(report.sampling));
+        all.push(say::sampling_sentence(formatter(), report.sampling));
         all.retain(|text| !text.is_empty());
     }
     all
@@ -133,7 +145,7 @@ fn Meter() -> impl IntoView {
     view! {
         <Choice
             id="log-meter"
-            label=words::LOG_METER
+            label=say(m::ClaimsLogMeter)
             names=|| words::LOG_METERS.map(str::to_owned).to_vec()
             chosen=chosen
             choose=move |at| bench.meter.set(METERS.get(at).copied().unwrap_or_default())
@@ -149,7 +161,7 @@ fn Offset(report: Reported) -> impl IntoView {
     let field = NodeRef::<html::Input>::new();
     let typed = move |event| {
         let number = say::offset_of(&event_target_value(&event), range::OFFSET_A);
-        trouble.set(number.map_or(words::OFFSET_BAD, |_| ""));
+        trouble.set(number.map_or(say(m::ClaimsOffsetBad), |_| ""));
         if let Some(number) = number {
             bench.offset_a.set(number);
         }
@@ -164,7 +176,7 @@ fn Offset(report: Reported) -> impl IntoView {
                 }
                 bench.offset_a.set(amps);
             }
-            None => trouble.set(words::OFFSET_NONE),
+            None => trouble.set(say(m::ClaimsOffsetNone)),
         }
     };
     let effect = move || {
@@ -172,12 +184,12 @@ fn Offset(report: Reported) -> impl IntoView {
         if ah == 0.0 {
             String::new()
         } else {
-            say::offset_sentence(ah)
+            say::offset_sentence(formatter(), ah)
         }
     };
     view! {
         <div class="field">
-            <label for="log-offset">{words::OFFSET}</label>
+            <label for="log-offset">{say(m::ClaimsOffset)}</label>
             <span class="entry">
                 <input
                     node_ref=field
@@ -197,9 +209,9 @@ fn Offset(report: Reported) -> impl IntoView {
                 {effect}
             </p>
             <p class="hint" id="log-offset-hint">
-                {words::OFFSET_HINT}
+                {say(m::ClaimsOffsetHint)}
             </p>
-            <Press class="quiet" words=words::OFFSET_FROM_LOG press=read />
+            <Press class="quiet" words=say(m::ClaimsOffsetFromLog) press=read />
         </div>
     }
 }
@@ -214,9 +226,9 @@ fn IntoPlan(report: Reported) -> impl IntoView {
         let (mut taken, bank) = (false, bench.bank.get_untracked());
         state.edit(|plan| taken = log::to_bank(plan, bank, &report));
         bench.said.set(if taken {
-            words::TAKEN
+            say(m::ClaimsTaken)
         } else {
-            words::NOT_TAKEN
+            say(m::ClaimsNotTaken)
         });
     };
     let to_claims = move || {
@@ -225,24 +237,24 @@ fn IntoPlan(report: Reported) -> impl IntoView {
         };
         let bank = bench.bank.get_untracked();
         let name = if bench.is_invented.get_untracked() {
-            words::INVENTED_NAME
+            say(m::ClaimsInventedName)
         } else {
             ""
         };
         state.edit(|plan| log::to_claims(plan, bank, &report, name));
-        bench.said.set(words::TAKEN);
+        bench.said.set(say(m::ClaimsTaken));
     };
     view! {
         <div>
             <BankChoice
                 id="log-bank"
-                label=words::LOG_BANK
+                label=say(m::ClaimsLogBank)
                 now=move || bench.bank.get()
                 set=move |at| bench.bank.set(at)
             />
             <div class="buttons">
-                <Press words=words::MAKE_BANK press=to_bank />
-                <Press class="quiet" words=words::MAKE_CLAIMS press=to_claims />
+                <Press words=say(m::ClaimsMakeBank) press=to_bank />
+                <Press class="quiet" words=say(m::ClaimsMakeClaims) press=to_claims />
             </div>
             <p class="hint" role="status">
                 {bench.said}

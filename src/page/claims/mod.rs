@@ -17,13 +17,16 @@ use super::{
     kit::{Fold, Sentences},
     state::State,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::{
         claims::{self as answered, ClaimsAnswer},
         pocket::pocket,
     },
     plan::{Path, claims::PriceField},
-    text::claims::{self as say, words},
+    text::claims::{self as say},
 };
 use air::Air;
 use editor::ClaimEditor;
@@ -45,7 +48,8 @@ pub fn ClaimsQuestion() -> impl IntoView {
         },
         |_, _| true,
     );
-    let headline = move || state.with_plan(|plan| answer.with(|a| say::headline(plan, a)));
+    let headline =
+        move || state.with_plan(|plan| answer.with(|a| say::headline(formatter(), plan, a)));
     view! {
         <p class="answer" id="claims-answer" role="status">
             {headline}
@@ -56,13 +60,13 @@ pub fn ClaimsQuestion() -> impl IntoView {
         <Notebook />
         <ClaimEditor />
         <Air answer=answer />
-        <Fold title=|| words::PRICE>
+        <Fold title=|| say(m::ClaimsPrice)>
             <Price answer=answer />
         </Fold>
-        <h3>{words::NEXT}</h3>
+        <h3>{say(m::ClaimsNext)}</h3>
         <Sentences class="findings" all=move || next(state, answer) />
-        <Fold title=|| words::POCKET>
-            <p class="hint">{words::POCKET_HINT}</p>
+        <Fold title=|| say(m::ClaimsPocket)>
+            <p class="hint">{say(m::ClaimsPocketHint)}</p>
             <Sentences class="findings" all=move || pockets(state) />
         </Fold>
     }
@@ -73,10 +77,11 @@ fn next(state: State, answer: Answered) -> Vec<String> {
     state.with_plan(|plan| {
         answer.with(|answer| {
             if answer.next.is_empty() {
-                return vec![words::NEXT_NONE.to_owned()];
+                return vec![say(m::ClaimsNextNone).to_owned()];
             }
             let all = answer.next.iter();
-            all.map(|next| say::next_sentence(plan, next)).collect()
+            all.map(|next| say::next_sentence(formatter(), plan, next))
+                .collect()
         })
     })
 }
@@ -85,14 +90,22 @@ fn next(state: State, answer: Answered) -> Vec<String> {
 fn pockets(state: State) -> Vec<String> {
     state.with_plan(|plan| {
         let all = pocket(plan);
-        let all = all.iter().map(|one| say::pocket_sentence(plan, one));
+        let all = all
+            .iter()
+            .map(|one| say::pocket_sentence(formatter(), plan, one));
         all.collect()
     })
 }
 
 #[component]
 fn Price(answer: Answered) -> impl IntoView {
-    let said = move || answer.with(|a| a.money.as_ref().map(say::money_sentence));
+    let said = move || {
+        answer.with(|a| {
+            a.money
+                .as_ref()
+                .map(|money| say::money_sentence(formatter(), money))
+        })
+    };
     let fields = PriceField::ALL.iter();
     let fields = fields.map(|&field| view! { <NumberField path=Path::Price(field) /> });
     view! {

@@ -1,10 +1,13 @@
 //! The same from hand-noted figures.
 
 use super::into::ModeButtons;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::log::{self, Note, NoteField},
     page::kit::Fold,
-    text::claims::{self as say, words},
+    text::claims::{self as say},
 };
 use leptos::prelude::*;
 
@@ -19,17 +22,17 @@ pub fn Notebook() -> impl IntoView {
         fields.map(one).collect_view()
     };
     let figures = move || log::noted(&note.get());
-    let text = move || figures().map_or_else(String::new, |f| say::noted_sentence(&f));
+    let text = move || figures().map_or_else(String::new, |f| say::noted_sentence(formatter(), &f));
     let stretch = move || figures().map(|figures| figures.as_stretch());
     view! {
-        <Fold title=|| words::NOTES>
-            <p class="hint">{words::NOTES_HINT}</p>
+        <Fold title=|| say(m::ClaimsNotes)>
+            <p class="hint">{say(m::ClaimsNotesHint)}</p>
             <div class="grid">{fields()}</div>
             <p class="detail" role="status">
                 {text}
             </p>
-            <p class="hint">{words::INTO}</p>
-            <ModeButtons figures=stretch label=say::make_noted said=said />
+            <p class="hint">{say(m::ClaimsInto)}</p>
+            <ModeButtons figures=stretch label=|name| say::make_noted(formatter(), name) said=said />
             <p class="hint" role="status">
                 {said}
             </p>
@@ -49,14 +52,14 @@ fn NoteInput(note: RwSignal<Note>, field: NoteField) -> impl IntoView {
     };
     let error = move || {
         if wrong.get() {
-            say::note_trouble(field)
+            say::note_trouble(formatter(), field)
         } else {
             String::new()
         }
     };
     view! {
         <div class="field" class:wrong=move || wrong.get()>
-            <label for=id.clone()>{say::note_label(field)}</label>
+            <label for=id.clone()>{say::note_label(formatter(), field)}</label>
             <span class="entry">
                 <input
                     id=id
@@ -66,7 +69,7 @@ fn NoteInput(note: RwSignal<Note>, field: NoteField) -> impl IntoView {
                     aria-describedby=error_id.clone()
                     on:input=typed
                 />
-                <span class="unit">{say::note_unit(field)}</span>
+                <span class="unit">{say::note_unit(formatter(), field)}</span>
             </span>
             <p class="error" id=error_id>
                 {error}

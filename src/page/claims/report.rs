@@ -2,6 +2,9 @@
 //! rests on.
 
 use super::Answered;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::claims::ClaimAnswer,
     page::state::State,
@@ -31,8 +34,9 @@ pub fn ClaimReport(answer: Answered) -> impl IntoView {
 
 /// Name, claimed, measured, share, verdict; then notes.
 fn row_texts(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
-    let row = say::report_row(plan, answer).into_iter();
-    row.chain(say::report_notes(plan, answer)).collect()
+    let row = say::report_row(formatter(), plan, answer).into_iter();
+    row.chain(say::report_notes(formatter(), plan, answer))
+        .collect()
 }
 
 #[component]
@@ -41,14 +45,14 @@ fn Verdicts(rows: Vec<Vec<String>>) -> impl IntoView {
     let head = heads.map(|text| view! { <th scope="col">{text}</th> });
     let rows = rows.into_iter().map(|row| view! { <Verdict row=row /> });
     view! {
-        <h3>{words::REPORT}</h3>
+        <h3>{say(m::ClaimsReport)}</h3>
         <table class="verdicts">
             <thead>
                 <tr>{head.collect_view()}</tr>
             </thead>
             {rows.collect_view()}
         </table>
-        <p class="source">{words::REPORT_NOTE}</p>
+        <p class="source">{say(m::ClaimsReportNote)}</p>
     }
 }
 

@@ -5,6 +5,8 @@
 //! same numbers is the same band.
 
 use super::State;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::day::{
         Bedtime, BedtimeLine, CheckInAnswer, CheckInWork, DayAnswer, DaySizing, DayUnknown,
@@ -12,7 +14,6 @@ use crate::{
     },
     page::slices::{Lane, Late, Superseded, Turn},
     plan::{Path, Plan, day::DayField},
-    text::day_words as words,
 };
 use leptos::prelude::*;
 
@@ -103,9 +104,9 @@ impl Bands {
     /// What stands where the odds will be.
     pub fn word(self) -> &'static str {
         if self.drawn.is_coming() {
-            words::BAND_COMING
+            say(m::DayBandComing)
         } else if self.drawn.get().is_none() {
-            words::BAND_NONE
+            say(m::DayBandNone)
         } else {
             ""
         }

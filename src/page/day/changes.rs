@@ -1,11 +1,14 @@
 //! What would buy more hours, and when to change to a lower mode.
 
 use super::{State, told::Told};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::day::{Change, MoreHours, RankedChange},
     page::kit::{Fold, Press, Sentences},
     plan::Plan,
-    text::{day as say, day_words as words},
+    text::day as say,
 };
 use leptos::prelude::*;
 
@@ -18,24 +21,24 @@ pub fn Changes() -> impl IntoView {
     let late = Told::here().bands.changes;
     let said = move || {
         if late.is_coming() {
-            words::CHANGES_COMING
+            say(m::DayChangesComing)
         } else if late.get().is_none_or(|ranked| ranked.changes.is_empty()) {
-            words::CHANGES_NONE
+            say(m::DayChangesNone)
         } else {
             ""
         }
     };
     view! {
         <div class:behind=move || late.is_behind()>
-            <h3>{words::CHANGES}</h3>
+            <h3>{say(m::DayChanges)}</h3>
             <p class="band-said" id="day-changes">
                 {said}
             </p>
             <Ranked from=0 most=FIRST />
-            <Fold class="fold small" title=|| words::CHANGES_REST>
+            <Fold class="fold small" title=|| say(m::DayChangesRest)>
                 <Ranked from=FIRST most=usize::MAX />
             </Fold>
-            <p class="hint">{words::CHANGES_HINT}</p>
+            <p class="hint">{say(m::DayChangesHint)}</p>
         </div>
     }
 }
@@ -53,8 +56,8 @@ impl Row {
         let change = one.change;
         Self {
             change,
-            what: say::change_name(plan, &change),
-            gain: say::change_gain(plan, ranked, one),
+            what: say::change_name(formatter(), plan, &change),
+            gain: say::change_gain(formatter(), plan, ranked, one),
         }
     }
 }
@@ -85,7 +88,7 @@ fn Ranked(from: usize, most: usize) -> impl IntoView {
 fn ChangeRow(row: Row) -> impl IntoView {
     let state = State::here();
     let Row { change, what, gain } = row;
-    let label = say::try_change(&what);
+    let label = say::try_change(formatter(), &what);
     let take = move || state.edit(|plan| *plan = change.applied_to(plan));
     view! {
         <li>
@@ -93,7 +96,7 @@ fn ChangeRow(row: Row) -> impl IntoView {
                 <b>{what}</b>
                 <span class="gain">{gain}</span>
             </span>
-            <Press class="quiet" words=words::TRY_CHANGE label=label press=take />
+            <Press class="quiet" words=say(m::DayTryChange) label=label press=take />
         </li>
     }
 }
@@ -107,23 +110,23 @@ pub fn BedtimeLines() -> impl IntoView {
         let lines = late.get();
         lines.map_or_else(Vec::new, |lines| {
             told.of(state, |plan, day| {
-                let lines = say::bedtime_sentences(plan, day, &lines);
+                let lines = say::bedtime_sentences(formatter(), plan, day, &lines);
                 lines.into_iter().collect()
             })
         })
     };
     let waiting = move || {
         if late.is_coming() {
-            words::BEDTIME_COMING
+            say(m::DayBedtimeComing)
         } else if late.get().is_none() {
-            words::BEDTIME_NONE
+            say(m::DayBedtimeNone)
         } else {
             ""
         }
     };
     view! {
         <div class:behind=move || late.is_behind()>
-            <h3>{words::BEDTIME}</h3>
+            <h3>{say(m::DayBedtime)}</h3>
             <p class="band-said" id="day-bedtime">
                 {waiting}
             </p>

@@ -1,12 +1,14 @@
 //! Three charts one above another, read under one pointer.
 
 use super::{State, told::Told};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         chart::{ChartColumn, Plot},
         kit::anew,
     },
-    text::day_words as words,
     view::drawing::{DayChart, Drawing},
 };
 use leptos::prelude::*;
@@ -28,11 +30,11 @@ pub fn Charts() -> impl IntoView {
         };
         let span_h = f64::from_bits(span_h);
         let plots = DayChart::ALL.map(|chart| plot(state, told, chart, span_h));
-        view! { <ChartColumn plots=plots.into() hint=words::CHARTS_HINT /> }.into_any()
+        view! { <ChartColumn plots=plots.into() hint=say(m::DayChartsHint) /> }.into_any()
     };
     let band = move || {
         if told.bands.drawn.is_behind() {
-            words::BAND_STALE
+            say(m::DayBandStale)
         } else {
             told.bands.word()
         }
@@ -57,13 +59,13 @@ fn plot(state: State, told: Told, chart: DayChart, span_h: f64) -> Plot {
             let read = told.bands.check_in.get();
             told.of(state, |plan, day| {
                 let onward = read.as_ref().map(|read| read.onward.trace.as_slice());
-                chart.draw_from(plan, day, onward.unwrap_or_default())
+                chart.draw_from(formatter(), plan, day, onward.unwrap_or_default())
             })
         },
         |_: Option<&Drawing>, _| true,
     );
     Plot {
-        titles: state.plan_now(|plan| chart.titles(plan, span_h)),
+        titles: state.plan_now(|plan| chart.titles(formatter(), plan, span_h)),
         draw: Arc::new(move || drawn.get()),
     }
 }

@@ -1,13 +1,16 @@
 //! What was read off in the night: clock, monitor, thermometer.
 
 use super::{State, told::Told};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         field::NumberField,
         kit::{Press, Sentences, anew},
     },
     plan::{CheckIn, Path, check::MOST_CHECK_INS, day::CheckInField as I},
-    text::{self, day as say, day_words as words},
+    text::{self, day as say},
 };
 use leptos::prelude::*;
 
@@ -31,12 +34,12 @@ pub fn CheckIns() -> impl IntoView {
         view! {
             {cards.collect_view()}
             {(count < MOST_CHECK_INS)
-                .then(|| view! { <Press class="quiet" words=words::ADD_CHECK_IN press=add /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::DayAddCheckIn) press=add /> })}
         }
         .into_any()
     };
     view! {
-        <p class="hint">{words::CHECK_IN_HINT}</p>
+        <p class="hint">{say(m::DayCheckInHint)}</p>
         <div>{anew(count, cards)}</div>
     }
 }
@@ -49,9 +52,9 @@ fn CheckInCard(at: usize, count: usize) -> impl IntoView {
     let remove = move || state.change(|draft| draft.remove(Path::CheckIns, at));
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(words::CHECK_IN, at, count)}</legend>
+            <legend>{text::numbered(say(m::DayCheckIn), at, count)}</legend>
             <div class="grid">{fields.map(field).collect_view()}</div>
-            <Press class="quiet" words=words::REMOVE_CHECK_IN press=remove />
+            <Press class="quiet" words=say(m::DayRemoveCheckIn) press=remove />
         </fieldset>
     }
 }
@@ -64,9 +67,9 @@ pub fn Checked() -> impl IntoView {
     let sentences = Memo::new(move |_| {
         late.get().map_or_else(Vec::new, |said| {
             state.with_plan(|plan| {
-                let mut all = vec![say::check_in_sentence(plan, &said)];
-                all.push(say::onward_sentence(plan, &said));
-                all.extend(say::advice_sentence(plan, &said));
+                let mut all = vec![say::check_in_sentence(formatter(), plan, &said)];
+                all.push(say::onward_sentence(formatter(), plan, &said));
+                all.extend(say::advice_sentence(formatter(), plan, &said));
                 all
             })
         })
@@ -86,7 +89,7 @@ pub fn Checked() -> impl IntoView {
     };
     let fit = move || {
         let said = late.get();
-        said.map_or_else(Vec::new, |said| say::fit_sentences(&said.fit))
+        said.map_or_else(Vec::new, |said| say::fit_sentences(formatter(), &said.fit))
     };
     let take = move || {
         let Some(said) = late.get_now() else { return };
@@ -106,12 +109,12 @@ pub fn Checked() -> impl IntoView {
             class:behind=move || late.is_behind()
             hidden=move || late.get().is_none()
         >
-            <h3>{words::CHECKED}</h3>
+            <h3>{say(m::DayChecked)}</h3>
             <div role="status" id="day-checked">
                 {lines}
             </div>
             <Sentences class="findings" all=fit />
-            <Press class="quiet" words=words::TAKE_FIT hidden=none press=take />
+            <Press class="quiet" words=say(m::DayTakeFit) hidden=none press=take />
         </div>
     }
 }

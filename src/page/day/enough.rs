@@ -1,6 +1,10 @@
 //! The longest cool night, and how much of one thing is enough.
 
 use super::{State, told::Told};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::day::{DayUnknown, LongestNight},
     page::{
@@ -8,7 +12,7 @@ use crate::{
         kit::{Press, Sentences},
     },
     plan::Plan,
-    text::{day as say, day_words as words},
+    text::day as say,
 };
 use leptos::prelude::*;
 
@@ -17,30 +21,32 @@ use leptos::prelude::*;
 pub fn LongestCoolNight() -> impl IntoView {
     let state = State::here();
     let late = Told::here().bands.longest;
-    let of = move |say: fn(&Plan, &LongestNight) -> String| {
+    let of = move |say: fn(Formatter, &Plan, &LongestNight) -> String| {
         let night = late.get();
         night.map_or_else(String::new, |night| {
-            state.with_plan(|plan| say(plan, &night))
+            state.with_plan(|plan| say(formatter(), plan, &night))
         })
     };
     let alone = move || {
         let night = late.get();
         night.map_or_else(Vec::new, |night| {
-            state.with_plan(|plan| say::alone_sentences(plan, &night))
+            state.with_plan(|plan| say::alone_sentences(formatter(), plan, &night))
         })
     };
     let waiting = move || {
         if late.is_coming() {
-            words::LONGEST_COMING
+            say(m::DayLongestComing)
         } else if late.get().is_none() {
-            words::LONGEST_NONE
+            say(m::DayLongestNone)
         } else {
             ""
         }
     };
     let stands = move || {
         let night = late.get();
-        night.map_or_else(String::new, |night| say::longest_stands(&night))
+        night.map_or_else(String::new, |night| {
+            say::longest_stands(formatter(), &night)
+        })
     };
     let take = move || {
         if let Some(night) = late.get_now() {
@@ -50,13 +56,13 @@ pub fn LongestCoolNight() -> impl IntoView {
     let none = Signal::derive(move || late.get().is_none());
     view! {
         <div class:behind=move || late.is_behind()>
-            <h3>{words::LONGEST}</h3>
+            <h3>{say(m::DayLongest)}</h3>
             <p class="band-said" id="day-longest">
                 {waiting}
             </p>
             <p class="detail">{move || of(say::longest_sentence)}</p>
             <Sentences class="findings" all=alone />
-            <Press class="quiet" words=words::TAKE_LONGEST hidden=none press=take />
+            <Press class="quiet" words=say(m::DayTakeLongest) hidden=none press=take />
             <p class="hint">{stands}</p>
         </div>
     }
@@ -71,7 +77,8 @@ pub fn Enough() -> impl IntoView {
     asked.set(Some(DayUnknown::PanelW));
     let names = || {
         let all = DayUnknown::ALL.iter();
-        all.map(|&one| say::unknown_name(one).to_owned()).collect()
+        all.map(|&one| say::unknown_name(formatter(), one).to_owned())
+            .collect()
     };
     let chosen = move || {
         let now = asked.get();
@@ -80,9 +87,9 @@ pub fn Enough() -> impl IntoView {
     };
     let choose = move |index: usize| asked.set(DayUnknown::ALL.get(index).copied());
     let said = move || match late.get() {
-        _ if late.is_coming() && !late.is_behind() => words::ENOUGH_COMING.into(),
-        Some(sizing) => state.with_plan(|plan| say::enough_sentence(plan, &sizing)),
-        None => words::ENOUGH_NONE.into(),
+        _ if late.is_coming() && !late.is_behind() => say(m::DayEnoughComing).into(),
+        Some(sizing) => state.with_plan(|plan| say::enough_sentence(formatter(), plan, &sizing)),
+        None => say(m::DayEnoughNone).into(),
     };
     let take = move || {
         if let Some(sizing) = late.get_now() {
@@ -100,7 +107,7 @@ pub fn Enough() -> impl IntoView {
     view! {
         <Choice
             id="day-unknown"
-            label=crate::text::words::ASK_FOR
+            label=say(m::AskFor)
             names=names
             chosen=chosen
             choose=choose
@@ -109,7 +116,7 @@ pub fn Enough() -> impl IntoView {
             <p class="answer" role="status" id="day-enough">
                 {said}
             </p>
-            <Press class="quiet" words=words::TAKE_ENOUGH hidden=none press=take />
+            <Press class="quiet" words=say(m::DayTakeEnough) hidden=none press=take />
         </div>
     }
 }

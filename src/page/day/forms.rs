@@ -1,6 +1,9 @@
 //! Everything the day rests on: place and weather, cabin, unit, what feeds the bank.
 
 use super::{State, modes::ModePlan, weather::Weather};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         choose::{Chosen, OpenChoice},
@@ -25,7 +28,7 @@ pub fn Start() -> impl IntoView {
     let state = State::here();
     let from_file = move || {
         let is_there = state.with_plan(|plan| !plan.day.imported.outdoor_c.is_empty());
-        if is_there { words::FROM_FILE } else { "" }
+        if is_there { say(m::DayFromFile) } else { "" }
     };
     let large = [
         Path::Day(D::HighC),
@@ -36,7 +39,7 @@ pub fn Start() -> impl IntoView {
     let large = large.map(|path| view! { <NumberField path=path look=Look::Large /> });
     view! {
         <fieldset class="card">
-            <legend>{words::START}</legend>
+            <legend>{say(m::DayStart)}</legend>
             <div class="grid start">
                 {large.collect_view()}
                 <NumberField path=Path::Night(N::StartClockMin) at="day-" />
@@ -53,55 +56,55 @@ pub fn Forms() -> impl IntoView {
     let drawn = [D::SamplesCount, D::SeedNumber];
     let day = |field| view! { <NumberField path=Path::Day(field) /> };
     view! {
-        <Fold title=|| words::WEATHER>
+        <Fold title=|| say(m::DayWeather)>
             <Weather />
         </Fold>
-        <Fold title=|| words::THE_CABIN>
+        <Fold title=|| say(m::DayTheCabin)>
             <CabinForm />
         </Fold>
-        <Fold title=|| words::THE_UNIT>
+        <Fold title=|| say(m::DayTheUnit)>
             <UnitForms />
         </Fold>
-        <Fold title=|| words::MODE_PLAN>
+        <Fold title=|| say(m::DayModePlan)>
             <ModePlan />
         </Fold>
-        <Fold title=|| words::SUPPLY>
+        <Fold title=|| say(m::DaySupply)>
             <SupplyForm at="day-" />
         </Fold>
-        <Fold title=|| words::DRAWN>
-            <p class="hint">{words::DRAWN_HINT}</p>
+        <Fold title=|| say(m::DayDrawn)>
+            <p class="hint">{say(m::DayDrawnHint)}</p>
             <div class="grid">{drawn.map(day).collect_view()}</div>
         </Fold>
     }
 }
 
 const BODY: Chosen<BodyKind> = Chosen {
-    label: words::BODY,
+    label: |f| f.say(m::DayBody),
     name: words::body_name,
     assumed: BodyKind::Van,
 };
 const INSULATION: Chosen<Insulation> = Chosen {
-    label: words::INSULATION,
+    label: |f| f.say(m::DayInsulation),
     name: words::insulation_name,
     assumed: Insulation::Partial,
 };
 const COLOUR: Chosen<Colour> = Chosen {
-    label: words::COLOUR,
+    label: |f| f.say(m::DayColour),
     name: words::colour_name,
     assumed: Colour::Light,
 };
 const GLAZING: Chosen<Glazing> = Chosen {
-    label: words::GLAZING,
+    label: |f| f.say(m::DayGlazing),
     name: words::glazing_name,
     assumed: Glazing::Double,
 };
 const COVERS: Chosen<Covers> = Chosen {
-    label: words::COVERS,
+    label: |f| f.say(m::DayCovers),
     name: words::covers_name,
     assumed: Covers::InsideMats,
 };
 const CONTROL: Chosen<Control> = Chosen {
-    label: words::CONTROL,
+    label: |f| f.say(m::DayControl),
     name: words::control_name,
     assumed: Control::Thermostat,
 };
@@ -157,8 +160,8 @@ fn CabinForm() -> impl IntoView {
             <OpenChoice id="covers" chosen=COVERS place=|plan| Some(&mut plan.cabin.covers) />
         </div>
         <div class="grid">{CABIN_MAIN.map(field).collect_view()}</div>
-        <Fold class="fold small" title=|| words::DERIVED>
-            <p class="hint">{words::DERIVED_HINT}</p>
+        <Fold class="fold small" title=|| say(m::DayDerived)>
+            <p class="hint">{say(m::DayDerivedHint)}</p>
             <div class="grid">{derived()}</div>
         </Fold>
     }
@@ -181,7 +184,7 @@ fn UnitForms() -> impl IntoView {
         units.map(one).collect_view().into_any()
     };
     view! {
-        <p class="hint">{words::UNIT_HINT}</p>
+        <p class="hint">{say(m::DayUnitHint)}</p>
         <div>{anew(shape, build)}</div>
     }
 }
@@ -202,7 +205,7 @@ fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
     let modes = (0..modes).map(|mode| view! { <ModeCooling unit=unit mode=mode /> });
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(crate::text::words::UNIT, unit, count)}</legend>
+            <legend>{text::numbered(say(m::Unit), unit, count)}</legend>
             <div class="grid">
                 <OpenChoice
                     id=format!("control-{unit}")
@@ -219,7 +222,7 @@ fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
 #[component]
 fn ModeCooling(unit: usize, mode: usize) -> impl IntoView {
     let state = State::here();
-    let title = move || state.with_plan(|plan| text::mode_name(plan, unit, mode));
+    let title = move || state.with_plan(|plan| text::mode_name(formatter(), plan, unit, mode));
     view! {
         <div class="mode-cooling">
             <p class="row-title">{title}</p>

@@ -1,6 +1,9 @@
 //! Hours from a weather file: picked or dropped, the hottest stretch taken.
 
 use super::State;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::day::import::{MOST_BYTES, Refusal, Stamp, Stretch, Taken, read},
     page::{field::Choice, kit::Press, turns::spawn},
@@ -48,28 +51,28 @@ pub fn Import() -> impl IntoView {
         Signal::derive(move || state.with_plan(|plan| plan.day.imported.outdoor_c.is_empty()));
     let said = move || match desk.said.get() {
         Said::Nothing => String::new(),
-        Said::Wrong(error) => say::weather_fault(&error),
-        Said::Taken(taken) => state.with_plan(|plan| say::weather_taken(plan, &taken)),
+        Said::Wrong(error) => say::weather_fault(formatter(), &error),
+        Said::Taken(taken) => state.with_plan(|plan| say::weather_taken(formatter(), plan, &taken)),
     };
     view! {
         <div>
-            <h3>{words::WEATHER_FILE}</h3>
+            <h3>{say(m::DayWeatherFile)}</h3>
             <div
                 class="drop"
                 on:dragover=|event| event.prevent_default()
                 on:drop=move |event| dropped(desk, &event)
             >
-                <p class="hint">{words::WEATHER_FILE_HINT}</p>
+                <p class="hint">{say(m::DayWeatherFileHint)}</p>
                 <Select
                     id="weather-stretch"
-                    label=words::STRETCH
+                    label=say(m::DayStretch)
                     names=&words::STRETCHES
                     at=desk.stretch
                 />
-                <Select id="weather-stamp" label=words::STAMP names=&words::STAMPS at=desk.stamp />
+                <Select id="weather-stamp" label=say(m::DayStamp) names=&words::STAMPS at=desk.stamp />
                 <div class="buttons">
-                    <Press words=words::PICK_WEATHER press=pick />
-                    <Press words=words::FORGET_WEATHER hidden=none press=move || forget(desk) />
+                    <Press words=say(m::DayPickWeather) press=pick />
+                    <Press words=say(m::DayForgetWeather) hidden=none press=move || forget(desk) />
                 </div>
                 <input
                     node_ref=picker
@@ -77,7 +80,7 @@ pub fn Import() -> impl IntoView {
                     id="weather-file"
                     type="file"
                     accept=".epw,.csv,.tm2,.tm3,.txt,text/csv,text/plain"
-                    aria-label=words::PICK_WEATHER
+                    aria-label=say(m::DayPickWeather)
                     tabindex="-1"
                     on:change=move |event| picked(desk, &event)
                 />

@@ -15,7 +15,8 @@ mod weather;
 mod working;
 
 use super::{kit::Fold, state::State};
-use crate::text::day_words as words;
+use crate::page::locale::say;
+use crate::text::m;
 use changes::{BedtimeLines, Changes};
 use charts::Charts;
 use check_ins::{CheckIns, Checked};
@@ -33,7 +34,7 @@ pub fn DayQuestion(is_open: RwSignal<bool>) -> impl IntoView {
     view! {
         <DayTold />
         <Checked />
-        <Fold title=|| words::CHECK_INS>
+        <Fold title=|| say(m::DayCheckIns)>
             <CheckIns />
         </Fold>
         <Start />
@@ -42,13 +43,13 @@ pub fn DayQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         <Changes />
         <BedtimeLines />
         <LongestCoolNight />
-        <Fold title=|| words::ENOUGH>
+        <Fold title=|| say(m::DayEnough)>
             <Enough />
         </Fold>
         <Events />
         <ByDay />
         <EnergyBalance />
-        <h3>{words::RESTS_ON}</h3>
+        <h3>{say(m::DayRestsOn)}</h3>
         <Forms />
     }
 }

@@ -1,13 +1,16 @@
 //! The mode plan by the clock: from when on which mode, every day alike.
 
 use super::State;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         field::{Choice, NumberField},
         kit::{Press, anew},
     },
     plan::{ModeRow, Path, Plan, check::MOST_MODE_ROWS, day::ModeRowField},
-    text::{self, day_words as words},
+    text::{self},
 };
 use leptos::prelude::*;
 
@@ -24,24 +27,24 @@ pub fn ModePlan() -> impl IntoView {
             {(count < MOST_MODE_ROWS)
                 .then(|| {
                     let add = move || state.edit(add_row);
-                    view! { <Press class="quiet" words=words::ADD_MODE_ROW press=add /> }
+                    view! { <Press class="quiet" words=say(m::DayAddModeRow) press=add /> }
                 })}
             {(count > 0)
-                .then(|| view! { <Press class="quiet" words=words::CLEAR_MODE_PLAN press=clear /> })}
+                .then(|| view! { <Press class="quiet" words=say(m::DayClearModePlan) press=clear /> })}
         }
         .into_any()
     };
     let taken = move || {
         state.with_plan(|plan| {
             if plan.mode_plan.is_empty() {
-                text::day::mode_plan_taken(plan)
+                text::day::mode_plan_taken(formatter(), plan)
             } else {
                 String::new()
             }
         })
     };
     view! {
-        <p class="hint">{words::MODE_PLAN_HINT}</p>
+        <p class="hint">{say(m::DayModePlanHint)}</p>
         <p class="facts">{taken}</p>
         <div>{anew(count, rows)}</div>
     }
@@ -76,8 +79,8 @@ fn PlanRow(at: usize) -> impl IntoView {
             let places = places(plan).into_iter();
             places
                 .map(|(unit, mode)| match mode {
-                    Some(mode) => text::full_mode_name(plan, unit, mode),
-                    None => words::MODE_OFF.into(),
+                    Some(mode) => text::full_mode_name(formatter(), plan, unit, mode),
+                    None => say(m::DayModeOff).into(),
                 })
                 .collect()
         })
@@ -105,12 +108,12 @@ fn PlanRow(at: usize) -> impl IntoView {
             <NumberField path=Path::ModeRow(at, ModeRowField::FromClockMin) />
             <Choice
                 id=format!("mode-row-{at}")
-                label=words::MODE_ROW
+                label=say(m::DayModeRow)
                 names=names
                 chosen=chosen
                 choose=choose
             />
-            <Press class="remove" words="×" label=words::REMOVE_MODE_ROW press=remove />
+            <Press class="remove" words="×" label=say(m::DayRemoveModeRow) press=remove />
         </div>
     }
 }

@@ -1,12 +1,15 @@
 //! What the question is answered with: the day at once, its odds a moment later.
 
 use super::{State, band::Bands};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::day::{self as answered, DayAnswer},
     page::{kit::Sentences, outcome::Said},
     plan::Plan,
     plan::finding::Severity,
-    text::{self, day as say, day_words as words},
+    text::{self, day as say},
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -67,22 +70,27 @@ impl Told {
 pub fn DayTold() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
     let sentence = move || match told.day.get() {
-        Some(day) => state.with_plan(|plan| say::day_sentence(plan, &day)),
-        None => words::NO_ANSWER.into(),
+        Some(day) => state.with_plan(|plan| say::day_sentence(formatter(), plan, &day)),
+        None => say(m::DayNoAnswer).into(),
     };
     let odds = move || {
         told.of(state, |plan, day| {
             let odds = day.odds.as_ref();
             odds.map_or_else(
                 || told.bands.word().to_owned(),
-                |odds| say::odds_sentence(plan, day, odds),
+                |odds| say::odds_sentence(formatter(), plan, day, odds),
             )
         })
     };
-    let end = move || told.of(state, say::end_sentence).unwrap_or_default();
+    let end = move || {
+        told.of(state, |plan, day| say::end_sentence(formatter(), plan, day))
+            .unwrap_or_default()
+    };
     let assume = move || {
         told.of(state, |_, day| {
-            day.odds.as_ref().map_or_else(String::new, say::odds_assume)
+            day.odds
+                .as_ref()
+                .map_or_else(String::new, |odds| say::odds_assume(formatter(), odds))
         })
     };
     let details = move || {
@@ -107,12 +115,12 @@ fn Findings() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
     let all = move || {
         let mut all: Vec<String> = state.with_draft(|draft| {
-            let units = draft.plan.show;
+            let _units = draft.plan.show;
             let troubled = draft.troubled().into_iter();
             troubled
                 .filter_map(|path| {
                     let wanted = draft.wanted(path)?;
-                    Some(text::entry_trouble(path, wanted, units))
+                    Some(text::entry_trouble(formatter(), path, wanted))
                 })
                 .collect()
         });
@@ -121,9 +129,9 @@ fn Findings() -> impl IntoView {
                 all.extend(state.with_plan(|plan| {
                     let findings = day.findings.iter();
                     let mut all: Vec<String> = findings
-                        .map(|one| text::finding_sentence(one, plan.show))
+                        .map(|one| text::finding_sentence(formatter(), one))
                         .collect();
-                    all.extend(say::first_things(plan, &day));
+                    all.extend(say::first_things(formatter(), plan, &day));
                     all
                 }));
             }
@@ -131,7 +139,7 @@ fn Findings() -> impl IntoView {
                 let errors = plan.errors();
                 let errors = errors.iter().filter(|one| one.severity == Severity::Error);
                 errors
-                    .map(|one| text::finding_sentence(one, plan.show))
+                    .map(|one| text::finding_sentence(formatter(), one))
                     .collect::<Vec<_>>()
             })),
         }

@@ -1,6 +1,8 @@
 //! Place, date and weather; one's own position at a tap.
 
 use super::{State, import::Import};
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         browser::window,
@@ -19,7 +21,7 @@ use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
 const CLIMATE: Chosen<Climate> = Chosen {
-    label: words::CLIMATE,
+    label: |f| f.say(m::DayClimate),
     name: words::climate_name,
     assumed: Climate::SaltLakePlain,
 };
@@ -43,13 +45,13 @@ pub fn Weather() -> impl IntoView {
         ])
     };
     view! {
-        <p class="hint">{words::WEATHER_HINT}</p>
+        <p class="hint">{say(m::DayWeatherHint)}</p>
         <div class="grid">
             <OpenChoice id="climate" chosen=CLIMATE place=|plan| Some(&mut plan.day.climate) />
         </div>
         <div class="buttons">
-            <Press words=words::MY_PLACE press=move || locate(state, said) />
-            <Press words=words::TODAY press=move || today(state) />
+            <Press words=say(m::DayMyPlace) press=move || locate(state, said) />
+            <Press words=say(m::DayToday) press=move || today(state) />
         </div>
         <p class="log-said" role="status" id="place-said">
             {said}
@@ -57,7 +59,7 @@ pub fn Weather() -> impl IntoView {
         {grid(&[D::LatitudeDeg, D::LongitudeDeg, D::AltitudeM, D::UtcOffsetMin])}
         {grid(&[D::DayOfMonth, D::Month, D::Year])}
         {grid(&[D::HumidityPercent, D::CloudPercent])}
-        <Fold class="fold small" title=|| words::WEATHER_REST>
+        <Fold class="fold small" title=|| say(m::DayWeatherRest)>
             {rest()}
         </Fold>
         <Import />
@@ -80,13 +82,13 @@ fn locate(state: State, said: RwSignal<&'static str>) {
         .ok()
         .filter(|it| !it.is_undefined() && !it.is_null());
     let Some(geolocation) = geolocation else {
-        return said.set(words::PLACE_MISSING);
+        return said.set(say(m::DayPlaceMissing));
     };
     let ask = Reflect::get(&geolocation, &"getCurrentPosition".into());
     let Some(ask) = ask.ok().and_then(|ask| ask.dyn_into::<Function>().ok()) else {
-        return said.set(words::PLACE_MISSING);
+        return said.set(say(m::DayPlaceMissing));
     };
-    said.set(words::PLACE_ASKED);
+    said.set(say(m::DayPlaceAsked));
     let found = Closure::once_into_js(move |position: JsValue| {
         said.set(match coordinates(&position) {
             Some((latitude_deg, longitude_deg, altitude_m)) => {
@@ -95,25 +97,25 @@ fn locate(state: State, said: RwSignal<&'static str>) {
                     let now = js_sys::Date::new_0();
                     plan.day.set_clock_behind_utc(now.get_timezone_offset());
                 });
-                words::PLACE_TAKEN
+                say(m::DayPlaceTaken)
             }
-            None => words::PLACE_MISSING,
+            None => say(m::DayPlaceMissing),
         });
     });
     let failed = Closure::once_into_js(move |error: JsValue| {
         // 1: refused, 2: no position, 3: too late.
         let code = Reflect::get(&error, &"code".into()).ok();
         said.set(if code.and_then(|code| code.as_f64()) == Some(1.0) {
-            words::PLACE_REFUSED
+            say(m::DayPlaceRefused)
         } else {
-            words::PLACE_MISSING
+            say(m::DayPlaceMissing)
         });
     });
     let options = js_sys::Object::new();
     let _ = Reflect::set(&options, &"timeout".into(), &15_000.into());
     let _ = Reflect::set(&options, &"maximumAge".into(), &600_000.into());
     if ask.call3(&geolocation, &found, &failed, &options).is_err() {
-        said.set(words::PLACE_MISSING);
+        said.set(say(m::DayPlaceMissing));
     }
 }
 

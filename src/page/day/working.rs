@@ -1,11 +1,14 @@
 //! What happens and when, day by day, and the books.
 
 use super::{State, told::Told};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::{DayAnswer, day::DayEvent},
     page::kit::{Fold, anew},
-    plan::Show,
-    text::{day as say, day_words as words},
+    text::day as say,
 };
 use leptos::prelude::*;
 
@@ -13,7 +16,7 @@ use leptos::prelude::*;
 #[component]
 pub fn Events() -> impl IntoView {
     view! {
-        <Fold title=|| words::EVENTS>
+        <Fold title=|| say(m::DayEvents)>
             <EventList />
         </Fold>
     }
@@ -27,8 +30,8 @@ fn EventList() -> impl IntoView {
             let events = day.events.iter();
             let row = |event: &DayEvent| {
                 (
-                    say::when(day, event.hours_h),
-                    say::event_sentence(plan, event),
+                    say::when(formatter(), day, event.hours_h),
+                    say::event_sentence(formatter(), plan, event),
                 )
             };
             events.map(row).collect::<Vec<_>>()
@@ -49,7 +52,7 @@ fn EventList() -> impl IntoView {
 #[component]
 pub fn ByDay() -> impl IntoView {
     view! {
-        <Fold title=|| words::BY_DAY>
+        <Fold title=|| say(m::DayByDay)>
             <DayTable />
         </Fold>
     }
@@ -59,7 +62,7 @@ pub fn ByDay() -> impl IntoView {
 fn DayTable() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
     let build = move |_| {
-        let rows = told.of(state, |_, day| say::day_rows(day));
+        let rows = told.of(state, |_, day| say::day_rows(formatter(), day));
         let mut rows = rows.into_iter();
         let heads = rows.next().unwrap_or_default().into_iter();
         let heads = heads.map(|text| view! { <th scope="col">{text}</th> });
@@ -83,7 +86,7 @@ fn DayTable() -> impl IntoView {
         .into_any()
     };
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=words::BY_DAY>
+        <div class="scroll" tabindex="0" role="region" aria-label=say(m::DayByDay)>
             <table class="days">{anew(move || state.turn(), build)}</table>
         </div>
     }
@@ -93,20 +96,20 @@ fn DayTable() -> impl IntoView {
 #[component]
 pub fn EnergyBalance() -> impl IntoView {
     view! {
-        <Fold title=|| words::BOOKS>
-            <h3>{words::ENERGY_BOOK}</h3>
+        <Fold title=|| say(m::DayBooks)>
+            <h3>{say(m::DayEnergyBook)}</h3>
             <Book of=say::energy_rows />
-            <h3>{words::HEAT_BOOK}</h3>
+            <h3>{say(m::DayHeatBook)}</h3>
             <Book of=say::heat_rows />
-            <p class="source">{words::METHOD}</p>
+            <p class="source">{say(m::DayMethod)}</p>
         </Fold>
     }
 }
 
 #[component]
-fn Book(of: fn(&DayAnswer, Show) -> Vec<say::BookRow>) -> impl IntoView {
+fn Book(of: fn(Formatter, &DayAnswer) -> Vec<say::BookRow>) -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
-    let rows = Memo::new(move |_| told.of(state, |plan, day| of(day, plan.show)));
+    let rows = Memo::new(move |_| told.of(state, |_, day| of(formatter(), day)));
     let row = |(what, much)| {
         view! {
             <tr>

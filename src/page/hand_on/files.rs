@@ -1,6 +1,9 @@
 //! Figures, tables and the whole answer, each with its buttons.
 
 use super::{MadeWhileOpen, Said, save};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::{Answer, answer},
     page::{kit::Press, state::State},
@@ -23,11 +26,14 @@ const BYTE_ORDER_MARK: &str = "\u{feff}";
 #[component]
 pub fn Figures(said: Said) -> impl IntoView {
     let make = move |plan: &Plan, answer: &Answer| {
-        let figures = figures_of(plan, answer).into_iter();
+        let figures = figures_of(formatter(), plan, answer).into_iter();
         let lines = figures.map(|figure| view! { <FigureLine said=said figure=figure /> });
-        listed(words::FIGURES_HINT, lines.map(IntoAny::into_any).collect())
+        listed(
+            say(m::HandOnFiguresHint),
+            lines.map(IntoAny::into_any).collect(),
+        )
     };
-    view! { <MadeWhileOpen title=words::FIGURES make=make /> }
+    view! { <MadeWhileOpen title=say(m::HandOnFigures) make=make /> }
 }
 
 #[component]
@@ -36,11 +42,17 @@ fn FigureLine(said: Said, figure: Figure) -> impl IntoView {
     let title = figure.title.clone();
     let as_png = {
         let figure = figure.clone();
-        move || save::png(said, file_name(&figure.title, "png"), &figure.svg())
+        move || {
+            save::png(
+                said,
+                file_name(&figure.title, "png"),
+                &figure.svg(formatter()),
+            )
+        }
     };
     let as_svg = move || {
         let name = file_name(&figure.title, "svg");
-        save::text(said, name, save::SVG, &figure.svg());
+        save::text(said, name, save::SVG, &figure.svg(formatter()));
     };
     view! {
         <Line title=title.clone()>
@@ -54,12 +66,15 @@ fn FigureLine(said: Said, figure: Figure) -> impl IntoView {
 #[component]
 pub fn Tables(said: Said) -> impl IntoView {
     let make = move |plan: &Plan, answer: &Answer| {
-        let figures = figures_of(plan, answer);
-        let tables = tables_of(plan, answer, &figures).into_iter();
+        let figures = figures_of(formatter(), plan, answer);
+        let tables = tables_of(formatter(), plan, answer, &figures).into_iter();
         let lines = tables.map(|table| view! { <TableLine said=said table=table /> });
-        listed(words::TABLES_HINT, lines.map(IntoAny::into_any).collect())
+        listed(
+            say(m::HandOnTablesHint),
+            lines.map(IntoAny::into_any).collect(),
+        )
     };
-    view! { <MadeWhileOpen title=words::TABLES make=make /> }
+    view! { <MadeWhileOpen title=say(m::HandOnTables) make=make /> }
 }
 
 #[component]
@@ -102,13 +117,13 @@ fn SaveAs(
     kind: &'static str,
     press: impl Fn() + Send + Sync + 'static,
 ) -> impl IntoView {
-    let label = words::save_as(&title, kind);
+    let label = words::save_as(formatter(), &title, kind);
     view! { <Press class="quiet" words=kind label=label press=press /> }
 }
 
 fn listed(hint: &'static str, lines: Vec<AnyView>) -> AnyView {
     let hint = if lines.is_empty() {
-        words::NOTHING_YET
+        say(m::HandOnNothingYet)
     } else {
         hint
     };
@@ -129,10 +144,10 @@ pub fn Whole(said: Said) -> impl IntoView {
     };
     view! {
         <div>
-            <h3>{words::WHOLE}</h3>
-            <p class="hint">{words::WHOLE_HINT}</p>
+            <h3>{say(m::HandOnWhole)}</h3>
+            <p class="hint">{say(m::HandOnWholeHint)}</p>
             <div class="buttons">
-                <Press words=words::SAVE_ANSWER press=save_it />
+                <Press words=say(m::HandOnSaveAnswer) press=save_it />
             </div>
         </div>
     }

@@ -2,6 +2,9 @@
 //! page of one's own.
 
 use super::{Said, share::copy_it};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         browser::window,
@@ -30,7 +33,7 @@ const MOST_NOTE: usize = 300;
 #[component]
 pub fn ReaderMaker() -> impl IntoView {
     view! {
-        <Fold title=|| words::TITLE>
+        <Fold title=|| say(m::MakerTitle)>
             <Maker />
         </Fold>
     }
@@ -40,10 +43,10 @@ pub fn ReaderMaker() -> impl IntoView {
 fn Maker() -> impl IntoView {
     let said = Said::new(String::new());
     view! {
-        <p class="hint">{words::HINT}</p>
+        <p class="hint">{say(m::MakerHint)}</p>
         <div>
-            <TextField id="reader-title" label=words::PAGE_TITLE most=MOST_TITLE place=title_of />
-            <TextField id="reader-note" label=words::PAGE_NOTE most=MOST_NOTE place=note_of />
+            <TextField id="reader-title" label=say(m::MakerPageTitle) most=MOST_TITLE place=title_of />
+            <TextField id="reader-note" label=say(m::MakerPageNote) most=MOST_NOTE place=note_of />
         </div>
         <OpenFields />
         <Looks />
@@ -89,10 +92,10 @@ fn OpenFields() -> impl IntoView {
     };
     view! {
         <fieldset class="card">
-            <legend>{words::OPEN}</legend>
+            <legend>{say(m::MakerOpen)}</legend>
             <div class="open-fields">{anew(fields, boxes)}</div>
             <Status said=said />
-            <p class="hint">{words::OPEN_AS_ONE}</p>
+            <p class="hint">{say(m::MakerOpenAsOne)}</p>
         </fieldset>
     }
 }
@@ -100,7 +103,7 @@ fn OpenFields() -> impl IntoView {
 /// A field's name as its reader will see it.
 fn label(state: State, path: Path) -> String {
     let english: &Table = table(Language::English);
-    state.with_plan(|plan| (english.label)(&plan.published(), path))
+    state.with_plan(|plan| (english.label)(formatter(), &plan.published(), path))
 }
 
 #[component]
@@ -117,7 +120,7 @@ fn OpenBox(said: Said, path: Path, label: String) -> impl IntoView {
         } else if open.len() < MOST_OPEN {
             open.push(path);
         } else {
-            said.set(words::too_many());
+            said.set(words::too_many(formatter()));
         }
         state.edit(|plan| plan.reader.get_or_insert_default().open = open);
     };
@@ -138,19 +141,19 @@ fn Looks() -> impl IntoView {
         <div class="grid">
             <Look
                 id="reader-units"
-                label=words::UNITS
+                label=say(m::MakerUnits)
                 names=words::UNIT_NAMES
                 place=|reader| &mut reader.units
             />
             <Look
                 id="reader-theme"
-                label=words::THEME
+                label=say(m::MakerTheme)
                 names=words::THEME_NAMES
                 place=|reader| &mut reader.theme
             />
             <Look
                 id="reader-language"
-                label=words::LANGUAGE
+                label=say(m::MakerLanguage)
                 names=words::LANGUAGE_NAMES
                 place=|reader| &mut reader.language
             />
@@ -204,9 +207,9 @@ fn Links(said: Said) -> impl IntoView {
     view! {
         <div class="buttons">
             <a class="as-button" id="reader-link" target="_blank" rel="noopener" href=address>
-                {words::SEE}
+                {say(m::MakerSee)}
             </a>
-            <Press words=words::COPY_LINK press=move || copy_it(untrack(address), said) />
+            <Press words=say(m::MakerCopyLink) press=move || copy_it(untrack(address), said) />
         </div>
     }
 }
@@ -232,20 +235,20 @@ fn Frames(said: Said) -> impl IntoView {
     let script = move || embed::script(&address());
     view! {
         <div>
-            <h3>{words::FRAME}</h3>
-            <p class="hint">{words::FRAME_HINT}</p>
+            <h3>{say(m::MakerFrame)}</h3>
+            <p class="hint">{say(m::MakerFrameHint)}</p>
             <Snippet id="reader-frame" text=frame />
             <div class="buttons">
-                <Press words=words::COPY_FRAME press=move || copy_it(untrack(frame), said) />
+                <Press words=say(m::MakerCopyFrame) press=move || copy_it(untrack(frame), said) />
             </div>
-            <p class="hint">{words::SCRIPT_HINT}</p>
+            <p class="hint">{say(m::MakerScriptHint)}</p>
             <Snippet id="reader-script" text=script />
             <div class="buttons">
-                <Press words=words::COPY_SCRIPT press=move || copy_it(untrack(script), said) />
+                <Press words=say(m::MakerCopyScript) press=move || copy_it(untrack(script), said) />
             </div>
             <p>
                 <a href="./till-morning.html" download="">
-                    {words::ONE_FILE}
+                    {say(m::MakerOneFile)}
                 </a>
             </p>
         </div>

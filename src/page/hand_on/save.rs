@@ -1,6 +1,9 @@
 //! Hands files to the browser: texts as they are, pictures drawn from SVG.
 
 use super::Said;
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{browser::document, files::download},
     text::hand_on as words,
@@ -28,7 +31,7 @@ pub fn text(said: Said, name: String, kind: &str, text: &str) {
 #[inline(never)]
 pub fn png(said: Said, name: String, svg: &str) {
     if draw(said, name, svg).is_err() {
-        said.set(words::PNG_FAILED.into());
+        said.set(say(m::HandOnPngFailed).into());
     }
 }
 
@@ -37,10 +40,10 @@ fn draw(said: Said, name: String, svg: &str) -> Result<(), JsValue> {
     let drawn = image.clone();
     let on_load = Closure::once_into_js(move || {
         if onto_canvas(said, name, &drawn).is_err() {
-            said.set(words::PNG_FAILED.into());
+            said.set(say(m::HandOnPngFailed).into());
         }
     });
-    let on_error = Closure::once_into_js(move || said.set(words::PNG_FAILED.into()));
+    let on_error = Closure::once_into_js(move || said.set(say(m::HandOnPngFailed).into()));
     image.set_onload(Some(on_load.unchecked_ref()));
     image.set_onerror(Some(on_error.unchecked_ref()));
     // An address with the picture inside: in a sandboxed frame there is no other.
@@ -69,8 +72,8 @@ fn onto_canvas(said: Said, name: String, image: &web_sys::HtmlImageElement) -> R
 
 fn tell(said: Said, name: &str, done: bool) {
     said.set(if done {
-        words::saved(name)
+        words::saved(formatter(), name)
     } else {
-        words::NOT_SAVED.into()
+        say(m::HandOnNotSaved).into()
     });
 }

@@ -1,12 +1,15 @@
 //! The answer in a sentence to copy, and the link as a code to photograph.
 
 use super::{Said, save};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::RunAnswer,
     page::{keep, kit::Press, state::State},
     plan::Plan,
     share::{name::file_name, qr},
-    text::{hand_on as words, words as page_words},
+    text::hand_on as words,
 };
 use leptos::prelude::*;
 
@@ -20,14 +23,14 @@ pub fn Sentence(said: Said) -> impl IntoView {
         let text = untrack(text).unwrap_or_default();
         copy_it(format!("{text} {address}"), said);
     };
-    let shown = move || text().unwrap_or_else(|| page_words::NO_ANSWER.into());
+    let shown = move || text().unwrap_or_else(|| say(m::NoAnswer).into());
     view! {
         <div>
             <p class="hand-on-sentence" id="hand-on-sentence">
                 {shown}
             </p>
             <div class="buttons">
-                <Press words=words::COPY press=copy />
+                <Press words=say(m::HandOnCopy) press=copy />
             </div>
         </div>
     }
@@ -37,9 +40,9 @@ pub fn Sentence(said: Said) -> impl IntoView {
 pub fn copy_it(text: String, said: Said) {
     keep::copy(text, move |copied| {
         let word = if copied {
-            words::COPIED
+            say(m::HandOnCopied)
         } else {
-            words::NOT_COPIED
+            say(m::HandOnNotCopied)
         };
         said.set(word.into());
     });
@@ -51,7 +54,7 @@ fn lead(state: State, plan: &Plan) -> Option<String> {
     state.with_answer(|answer| {
         let is_asked = |run: &&RunAnswer| (run.unit, run.mode) == asked;
         let run = answer.runs.iter().find(is_asked).or(answer.runs.first())?;
-        Some(words::sentence(plan, run))
+        Some(words::sentence(formatter(), plan, run))
     })
 }
 
@@ -61,13 +64,13 @@ pub fn LinkCode(said: Said) -> impl IntoView {
     let state = State::here();
     let link = Memo::new(move |_| state.with_plan(keep::link_of));
     let address = move || keep::address_of(&link.get());
-    let code = Memo::new(move |_| qr::svg(&address(), words::QR_NAME));
+    let code = Memo::new(move |_| qr::svg(&address(), say(m::HandOnQrName)));
     let under = move || {
         let link = link.get();
         if link.is_empty() || qr::MOST_BYTES < address().len() {
-            words::QR_TOO_LONG.into()
+            say(m::HandOnQrTooLong).into()
         } else {
-            words::link_length(link.len())
+            words::link_length(formatter(), link.len())
         }
     };
     let save_it = move || {
@@ -77,11 +80,11 @@ pub fn LinkCode(said: Said) -> impl IntoView {
     };
     view! {
         <figure class="code">
-            <h3>{words::QR_TITLE}</h3>
+            <h3>{say(m::HandOnQrTitle)}</h3>
             <div class="code-sheet" id="code" inner_html=move || code.get().unwrap_or_default()></div>
             <figcaption>{under}</figcaption>
             <div class="buttons">
-                <Press words=words::QR_SAVE press=save_it />
+                <Press words=say(m::HandOnQrSave) press=save_it />
             </div>
         </figure>
     }

@@ -4,11 +4,12 @@
 //! with English in them.
 
 use super::Open;
+use crate::page::locale::formatter;
 use crate::{
     page::field::{Entry, Shown, id_of},
     physics::battery::Chemistry,
     plan::{Path, Plan, draft::Draft},
-    text::{self, reader::Table},
+    text::reader::Table,
 };
 use leptos::prelude::*;
 
@@ -41,13 +42,13 @@ fn ChemistryField(path: Path, bank: usize) -> impl IntoView {
     let options = Chemistry::ALL.map(|kind| {
         view! {
             <option value=kind.key() selected=move || chosen() == kind>
-                {(say.chemistry)(kind)}
+                {(say.chemistry)(formatter(), kind)}
             </option>
         }
     });
     view! {
         <div class="field choice">
-            <label for=id.clone()>{author.with_value(|author| (say.label)(author, path))}</label>
+            <label for=id.clone()>{author.with_value(|author| (say.label)(formatter(), author, path))}</label>
             <select id=id prop:value=move || chosen().key() on:change=choose>
                 {options.collect_view()}
             </select>
@@ -65,10 +66,9 @@ fn shown(draft: &Draft, say: &Table, label: &str, path: Path) -> Shown {
             say.format.typed(&text)
         }
     };
-    let units = draft.plan.show;
     let sign = draft.unit_beside(path);
     let troubled = draft.trouble(path).is_some();
-    let echo = draft.echo(path).map(|echo| (say.echo)(echo, units));
+    let echo = draft.echo(path).map(|echo| (say.echo)(formatter(), echo));
     Shown {
         // What is typed stays as it is; what is settled is written as the language
         // has it.
@@ -77,9 +77,9 @@ fn shown(draft: &Draft, say: &Table, label: &str, path: Path) -> Shown {
             text => written(text),
         },
         placeholder: written(draft.default_text(path)),
-        sign: sign.map_or("", |unit| text::unit_sign(unit, units)),
+        sign: sign.map_or("", |unit| formatter().sign(unit)),
         error: match draft.wanted(path) {
-            Some(wanted) if troubled => (say.trouble)(label, wanted, units),
+            Some(wanted) if troubled => (say.trouble)(formatter(), label, wanted),
             _ => String::new(),
         },
         echo: echo.unwrap_or_default(),
@@ -91,7 +91,7 @@ fn NumberField(path: Path) -> impl IntoView {
     let Open {
         state, say, author, ..
     } = Open::here();
-    let label = author.with_value(|author| (say.label)(author, path));
+    let label = author.with_value(|author| (say.label)(formatter(), author, path));
     let name = label.clone();
     let shown = Memo::new(move |_| state.with_draft(|draft| shown(draft, say, &name, path)));
     // Takes the text, and what hangs on the number with it.
@@ -104,7 +104,7 @@ fn NumberField(path: Path) -> impl IntoView {
             path=path
             id=id_of(path)
             label=label
-            hint=(say.hint)(path)
+            hint=(say.hint)(formatter(), path)
             is_large=true
             shown=shown
             typed=typed

@@ -13,6 +13,7 @@ use super::{
     part,
     state::State,
 };
+use crate::page::locale::formatter;
 use crate::{
     answer::{RunAnswer, pocket::pocket},
     plan::finding::{Finding, Severity},
@@ -92,9 +93,14 @@ pub fn page() -> Option<AnyView> {
 #[component]
 fn Outcome() -> impl IntoView {
     let Open { state, say, .. } = Open::here();
-    let sentence =
-        move || lead(state, say.run_sentence).unwrap_or_else(|| say.texts.no_answer.into());
-    let detail = move || lead(state, |_, run| (say.run_detail)(run)).unwrap_or_default();
+    let sentence = move || {
+        lead(state, |plan, run| {
+            (say.run_sentence)(formatter(), plan, run)
+        })
+        .unwrap_or_else(|| say.texts.no_answer.into())
+    };
+    let detail =
+        move || lead(state, |_, run| (say.run_detail)(formatter(), run)).unwrap_or_default();
     let stale = move || {
         if state.is_stale() {
             say.texts.stale
@@ -171,7 +177,9 @@ fn Ribbon() -> impl IntoView {
     let drawn = Memo::new(move |_| {
         let width = state.width.get();
         state.with_plan(|plan| {
-            state.with_answer(|answer| drawing::night_ribbon_in(plan, answer, width, &say.ribbon))
+            state.with_answer(|answer| {
+                drawing::night_ribbon_in(formatter(), plan, answer, width, &say.ribbon)
+            })
         })
     });
     view! {
@@ -193,8 +201,7 @@ fn Findings(notes: bool) -> impl IntoView {
         state.with_answer(|answer| {
             let findings = answer.findings.iter();
             let wanted = findings.filter(|one| of_this_page(one, notes));
-            let units = state.with_plan(|plan| plan.show);
-            wanted.map(|one| (say.finding)(one, units)).collect()
+            wanted.map(|one| (say.finding)(formatter(), one)).collect()
         })
     };
     let class = if notes {
@@ -233,7 +240,7 @@ pub fn on_paper(open: Open) -> AnyView {
     let lines = move || {
         state.with_plan(|plan| {
             let all = pocket(plan);
-            let lines = all.iter().map(|one| (say.pocket)(plan, one));
+            let lines = all.iter().map(|one| (say.pocket)(formatter(), plan, one));
             lines.collect()
         })
     };

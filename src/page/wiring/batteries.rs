@@ -1,6 +1,9 @@
 //! What the batteries are asked and bear; and the panels' side.
 
 use super::{Answered, OfAnswer, Table, lines};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::wiring::{BankLimits, Burden, WiringAnswer},
     plan::Plan,
@@ -21,24 +24,25 @@ pub fn Batteries(answer: Answered) -> impl IntoView {
 fn of_bank(bank: &BankLimits) -> AnyView {
     let row = |name: &str, burden: &Burden| {
         let name = std::iter::once(name.to_owned());
-        name.chain(say::burden_row(burden)).collect::<Vec<_>>()
+        name.chain(say::burden_row(formatter(), burden))
+            .collect::<Vec<_>>()
     };
     let rows = [
-        (words::FOR_HOURS, Some(&bank.continuous)),
-        (words::AT_START, Some(&bank.start)),
-        (words::ONE_OPEN, bank.one_open.as_ref()),
-        (words::CHARGING, bank.charge.as_ref()),
+        (say(m::WiringForHours), Some(&bank.continuous)),
+        (say(m::WiringAtStart), Some(&bank.start)),
+        (say(m::WiringOneOpen), bank.one_open.as_ref()),
+        (say(m::WiringCharging), bank.charge.as_ref()),
     ];
     let rows = rows
         .iter()
         .filter_map(|(name, burden)| Some(row(name, (*burden)?)));
     let said = [
-        say::start_line(bank),
-        say::take_off_line(bank),
-        say::string_fuse_line(bank),
+        say::start_line(formatter(), bank),
+        say::take_off_line(formatter(), bank),
+        say::string_fuse_line(formatter(), bank),
     ];
     view! {
-        <h3>{words::BATTERIES}</h3>
+        <h3>{say(m::WiringBatteries)}</h3>
         <Table class="burdens" heads=words::BURDEN_HEADS.into() rows=rows.collect() />
         {lines(said.into_iter().flatten())}
     }
@@ -53,8 +57,8 @@ pub fn Panels(answer: Answered) -> impl IntoView {
             return ().into_any();
         };
         view! {
-            <h3>{words::PANELS}</h3>
-            {lines(say::solar_lines(plan, side))}
+            <h3>{say(m::WiringPanels)}</h3>
+            {lines(say::solar_lines(formatter(), plan, side))}
         }
         .into_any()
     };

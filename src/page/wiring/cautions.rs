@@ -1,12 +1,15 @@
 //! Where it can hurt: the cautions that apply, each with its source.
 
 use super::{Answered, OfAnswer};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::wiring::WiringAnswer,
     plan::Plan,
     text::{
         self,
-        wiring::{self as say, words},
+        wiring::{self as say},
     },
 };
 use leptos::prelude::*;
@@ -15,7 +18,7 @@ use leptos::prelude::*;
 pub fn WiringCautions(answer: Answered) -> impl IntoView {
     view! {
         <div>
-            <h3>{words::CAUTIONS}</h3>
+            <h3>{say(m::WiringCautions)}</h3>
             <OfAnswer answer=answer show=list />
         </div>
     }
@@ -34,13 +37,17 @@ pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
         }
     };
     let of_numbers = answer.notes.iter().map(|note| {
-        let (text, source) = say::note(note);
+        let (text, source) = say::note(formatter(), note);
         one(text, source)
     });
     let all = crate::answer::cautions(plan).into_iter();
     let of_plan = all.filter(|caution| caution.is_of_wiring());
-    let of_plan =
-        of_plan.map(|caution| one(text::caution(plan, caution), text::caution_source(caution)));
+    let of_plan = of_plan.map(|caution| {
+        one(
+            text::caution(formatter(), plan, caution),
+            text::caution_source(formatter(), caution),
+        )
+    });
     view! {
         <ul class="cautions wiring-cautions">
             {of_numbers.collect_view()}

@@ -1,6 +1,9 @@
 //! The cables, each a row that opens to the rule that decided and its source.
 
 use super::{Answered, OfAnswer, Table, lines};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::wiring::{CircuitAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
     plan::{Plan, part::Choice, wiring::Circuit},
@@ -16,8 +19,8 @@ pub fn Circuits(answer: Answered) -> impl IntoView {
     let rows = rows.map(|&circuit| view! { <CircuitRow answer=answer circuit=circuit /> });
     view! {
         <div class="circuits">
-            <h3>{words::CIRCUITS}</h3>
-            <p class="hint">{words::CIRCUITS_HINT}</p>
+            <h3>{say(m::WiringCircuits)}</h3>
+            <p class="hint">{say(m::WiringCircuitsHint)}</p>
             {rows.collect_view()}
         </div>
     }
@@ -33,7 +36,7 @@ fn of<R: Default>(answer: Answered, circuit: Circuit, read: impl FnOnce(&Circuit
 
 #[component]
 fn CircuitRow(answer: Answered, circuit: Circuit) -> impl IntoView {
-    let line = Memo::new(move |_| of(answer, circuit, say::circuit_line));
+    let line = Memo::new(move |_| of(answer, circuit, |one| say::circuit_line(formatter(), one)));
     let is = move |verdict| of(answer, circuit, |circuit| circuit.verdict == verdict);
     let show = move |plan: &Plan, answer: &WiringAnswer| {
         let found = answer.circuits.iter().find(|one| one.circuit == circuit);
@@ -46,7 +49,7 @@ fn CircuitRow(answer: Answered, circuit: Circuit) -> impl IntoView {
             hidden=move || line.with(String::is_empty)
         >
             <summary>
-                <span class="circuit-name">{say::circuit_name(circuit)}</span>
+                <span class="circuit-name">{say::circuit_name(formatter(), circuit)}</span>
                 <span
                     class="circuit-verdict"
                     class:fails=move || is(Verdict::Fails)
@@ -63,15 +66,15 @@ fn CircuitRow(answer: Answered, circuit: Circuit) -> impl IntoView {
 }
 
 fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
-    let help = say::remedies_text(plan, circuit);
+    let help = say::remedies_text(formatter(), plan, circuit);
     let help = help.map(|text| view! { <p class="remedies">{text}</p> });
     let smallest = circuit.needed.iter().find_map(|one| one.smallest.as_ref());
     let judged = circuit.have.as_ref().or(smallest);
     let figures = judged.map(|figures| {
         let drop = figures.loaded.as_ref();
-        let drop = drop.map(|loaded| say::drop_text(plan, circuit, loaded));
+        let drop = drop.map(|loaded| say::drop_text(formatter(), plan, circuit, loaded));
         lines(
-            [say::ampacity_text(plan, circuit, figures)]
+            [say::ampacity_text(formatter(), plan, circuit, figures)]
                 .into_iter()
                 .chain(drop),
         )
@@ -79,27 +82,27 @@ fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
     let notes = circuit
         .notes
         .iter()
-        .map(|note| say::circuit_note(plan, note));
+        .map(|note| say::circuit_note(formatter(), plan, note));
     let notes = notes.map(|text| view! { <li>{text}</li> });
     let fuses = circuit.protection.iter().map(|one| fuse(circuit, one));
     let sources = RuleName::ALL.map(|rule| {
         view! {
             <li>
-                <b>{say::rule_name(rule)}</b>
+                <b>{say::rule_name(formatter(), rule)}</b>
                 ": "
-                {say::rule_source(rule)}
+                {say::rule_source(formatter(), rule)}
             </li>
         }
     });
     view! {
-        <p class="deciding">{say::deciding(circuit)}</p>
+        <p class="deciding">{say::deciding(formatter(), circuit)}</p>
         {help}
         {rules(circuit)}
-        <p>{say::asked_by(plan, circuit)}</p>
+        <p>{say::asked_by(formatter(), plan, circuit)}</p>
         {figures}
         <ul class="findings">{notes.collect_view()}</ul>
         {fuses.collect_view()}
-        <h4>{words::SOURCES}</h4>
+        <h4>{say(m::WiringSources)}</h4>
         <ul class="sources">{sources.collect_view()}</ul>
     }
     .into_any()
@@ -108,21 +111,24 @@ fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
 /// Each rule: the smallest of both systems, and whether the one there passes.
 fn rules(circuit: &CircuitAnswer) -> impl IntoView + use<> {
     let heads = vec![
-        words::RULE,
+        say(m::WiringRule),
         words::SMALLEST[0],
         words::SMALLEST[1],
-        words::YOURS,
+        say(m::WiringYours),
     ];
     let decided = circuit.needed.iter().find_map(|one| one.decided_by);
     let rows = RuleName::ALL.map(|rule| {
         let by = circuit.needed.iter().map(|one| {
             let row = one.by_rule.iter().find(|row| row.rule == rule);
             let size = row.and_then(|row| row.size.as_ref());
-            size.map_or_else(|| words::NONE.to_owned(), say::size_text)
+            size.map_or_else(
+                || say(m::WiringNone).to_owned(),
+                |size| say::size_text(formatter(), size),
+            )
         });
-        let name = say::rule_name(rule);
+        let name = say::rule_name(formatter(), rule);
         let name = if decided == Some(rule) {
-            format!("{name} ({})", words::DECIDES)
+            format!("{name} ({})", say(m::WiringDecides))
         } else {
             name.to_owned()
         };
@@ -137,42 +143,50 @@ fn rules(circuit: &CircuitAnswer) -> impl IntoView + use<> {
 
 fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
     if have.fails.contains(&rule) {
-        words::FAILS
+        say(m::WiringFails)
     } else {
-        words::PASSES
+        say(m::WiringPasses)
     }
 }
 
 fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use<> {
     let rows = protection.kinds.iter().map(|kind| {
-        let (breaks, suits) = say::kind_text(protection, kind);
+        let (breaks, suits) = say::kind_text(formatter(), protection, kind);
         vec![
-            say::fuse_kind_name(kind.kind).to_owned(),
+            say::fuse_kind_name(formatter(), kind.kind).to_owned(),
             breaks,
             suits.to_owned(),
         ]
     });
     let is_wrong = !protection.fitted_faults.is_empty();
-    let fitted = say::fitted_text(protection);
+    let fitted = say::fitted_text(formatter(), protection);
     let fitted = fitted.map(|text| {
         view! { <p class=is_wrong.then_some("fuse-wrong")>{text}</p> }
     });
-    let recommended = format!("{}: {}", words::RECOMMENDED, say::fuse_text(protection));
-    let place = format!("{}: {}", words::PLACE, say::place_text(protection));
-    let heads = vec![words::KIND, words::BREAKS, words::HERE];
+    let recommended = format!(
+        "{}: {}",
+        say(m::WiringRecommended),
+        say::fuse_text(formatter(), protection)
+    );
+    let place = format!(
+        "{}: {}",
+        say(m::WiringPlace),
+        say::place_text(formatter(), protection)
+    );
+    let heads = vec![say(m::WiringKind), say(m::WiringBreaks), say(m::WiringHere)];
     view! {
-        <h4>{words::THE_FUSE}</h4>
+        <h4>{say(m::WiringTheFuse)}</h4>
         {fitted}
-        {lines(say::start_above_text(circuit))}
+        {lines(say::start_above_text(formatter(), circuit))}
         <p>{recommended}</p>
         <p>
             {place}
             " "
-            {say::source_text(circuit.circuit)}
+            {say::source_text(formatter(), circuit.circuit)}
         </p>
-        <p>{say::fault_text(protection)}</p>
+        <p>{say::fault_text(formatter(), protection)}</p>
         <Table class="kinds-of-fuse" heads=heads rows=rows.collect() />
-        <p class="hint">{words::KINDS_SOURCE}</p>
-        <p class="hint">{say::marine_text(protection)}</p>
+        <p class="hint">{say(m::WiringKindsSource)}</p>
+        <p class="hint">{say::marine_text(formatter(), protection)}</p>
     }
 }

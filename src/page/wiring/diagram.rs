@@ -1,6 +1,7 @@
 //! The wiring as a picture: in the question, and on the electrician's sheet.
 
 use super::Answered;
+use crate::page::locale::formatter;
 use crate::{
     answer::wiring::WiringAnswer,
     page::{diagram::Diagram, state::State},
@@ -19,7 +20,7 @@ pub fn WiringDiagram(answer: Answered) -> impl IntoView {
         state.with_plan(|plan| {
             answer.with(|answer| {
                 let answer = answer.as_ref()?;
-                Some(wiring_diagram(plan, answer, width))
+                Some(wiring_diagram(formatter(), plan, answer, width))
             })
         })
     };
@@ -33,14 +34,16 @@ pub fn BankDiagram(answer: Answered) -> impl IntoView {
     let state = State::here();
     let shown = move || {
         let width = state.width.get();
-        state.with_plan(|plan| answer.with(|answer| bank_diagram(plan, answer.as_ref()?, width)))
+        state.with_plan(|plan| {
+            answer.with(|answer| bank_diagram(formatter(), plan, answer.as_ref()?, width))
+        })
     };
     view! { <Diagram shown=shown /> }
 }
 
 /// The wiring on paper, as wide as that.
 pub fn on_paper(plan: &Plan, answer: &WiringAnswer) -> AnyView {
-    let shown = wiring_diagram(plan, answer, PAPER_PX);
+    let shown = wiring_diagram(formatter(), plan, answer, PAPER_PX);
     view! {
         <div class="scroll" tabindex="0" role="group" aria-label=shown.title>
             // Its texts are escaped by the drawing.

@@ -1,5 +1,8 @@
 //! What a reader says of the wiring: every number may be left to its default.
 
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     page::{
         choose::{Chosen, OpenChoice},
@@ -14,22 +17,22 @@ use crate::{
             Circuit, FuseKind, InstallationField, Place, Strands, TakeOff, Wiring, WiringField as W,
         },
     },
-    text::wiring::{self as say, words},
+    text::wiring::{self as say},
 };
 use leptos::prelude::*;
 
 const PLACE: Chosen<Place> = Chosen {
-    label: words::WHERE,
+    label: |f| f.say(m::WiringWhere),
     name: say::place_name,
     assumed: Place::Vehicle,
 };
 const TAKE_OFF: Chosen<TakeOff> = Chosen {
-    label: words::TAKE_OFF,
+    label: |f| f.say(m::WiringTakeOff),
     name: say::take_off_name,
     assumed: TakeOff::SameEnd,
 };
 const STRANDS: Chosen<Strands> = Chosen {
-    label: words::STRANDS,
+    label: |f| f.say(m::WiringStrands),
     name: say::strands_name,
     assumed: Strands::Fine,
 };
@@ -44,7 +47,7 @@ pub fn Cables() -> impl IntoView {
         circuits.collect_view()
     };
     view! {
-        <Fold title=|| words::FIELDS>
+        <Fold title=|| say(m::WiringFields)>
             <div class="grid">
                 <OpenChoice
                     id="wiring-place"
@@ -77,7 +80,7 @@ pub fn BankLimits() -> impl IntoView {
     let field = |field| view! { <NumberField path=Path::Wiring(field) /> };
     let fields = move || BANK_LIMITS.map(field).collect_view();
     view! {
-        <Fold title=|| words::BANK_LIMITS>
+        <Fold title=|| say(m::WiringBankLimits)>
             <div class="grid">
                 <OpenChoice
                     id="wiring-take-off"
@@ -89,7 +92,7 @@ pub fn BankLimits() -> impl IntoView {
             <div class="grid">{fields()}</div>
             <Flag
                 id="wiring-mixed"
-                label=words::MIXED
+                label=say(m::WiringMixed)
                 place=|wiring| &mut wiring.mixed_batteries
             />
         </Fold>
@@ -108,9 +111,9 @@ fn CircuitCard(circuit: Circuit) -> impl IntoView {
     let unit = move || state.with_plan(|plan| plan.night.asked_unit);
     view! {
         <fieldset class="card">
-            <legend>{say::circuit_name(circuit)}</legend>
+            <legend>{say::circuit_name(formatter(), circuit)}</legend>
             <div class="grid">{anew(unit, run)}</div>
-            <Fold class="fold small" title=|| words::LAID>
+            <Fold class="fold small" title=|| say(m::WiringLaid)>
                 <CableInstallation circuit=circuit />
             </Fold>
         </fieldset>
@@ -134,12 +137,12 @@ fn CableInstallation(circuit: Circuit) -> impl IntoView {
         </div>
         <Flag
             id=id("engine")
-            label=words::ENGINE_SPACE
+            label=say(m::WiringEngineSpace)
             place=move |wiring| &mut wiring.installation_mut(circuit).engine_space
         />
         <Flag
             id=id("enclosed")
-            label=words::ENCLOSED
+            label=say(m::WiringEnclosed)
             place=move |wiring| &mut wiring.installation_mut(circuit).enclosed
         />
     }
@@ -150,8 +153,10 @@ fn CableInstallation(circuit: Circuit) -> impl IntoView {
 pub fn FuseKindChoice(id: &'static str) -> impl IntoView {
     let state = State::here();
     let names = || {
-        let all = FuseKind::ALL.iter().map(|&one| say::fuse_kind_name(one));
-        let all = std::iter::once(words::NOT_SAID).chain(all);
+        let all = FuseKind::ALL
+            .iter()
+            .map(|&one| say::fuse_kind_name(formatter(), one));
+        let all = std::iter::once(say(m::WiringNotSaid)).chain(all);
         all.map(str::to_owned).collect()
     };
     let chosen = move || {
@@ -166,7 +171,7 @@ pub fn FuseKindChoice(id: &'static str) -> impl IntoView {
     view! {
         <Choice
             id=id
-            label=words::FUSE_KIND
+            label=say(m::WiringFuseKind)
             names=names
             chosen=chosen
             choose=choose

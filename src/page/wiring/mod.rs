@@ -16,10 +16,13 @@ use super::{
     state::State,
     supply::SupplyForm,
 };
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::wiring::{Open, WiringAnswer, wiring},
     plan::{Path, Plan},
-    text::wiring::{self as say, words},
+    text::wiring::{self as say},
 };
 use batteries::{Batteries, Panels};
 use cautions::WiringCautions;
@@ -49,7 +52,7 @@ pub fn WiringQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         <BankLimits />
         <Panels answer=answer />
         <Refill is_open=is_open />
-        <Fold title=|| words::SUPPLY>
+        <Fold title=|| say(m::WiringSupply)>
             <SupplyForm at="carry" />
         </Fold>
         <WiringCautions answer=answer />
@@ -62,14 +65,17 @@ pub fn WiringQuestion(is_open: RwSignal<bool>) -> impl IntoView {
 fn Outcome(answer: Answered) -> impl IntoView {
     let sentence = move || {
         answer.with(|answer| {
-            let said = answer.as_ref().map(say::headline);
-            said.unwrap_or_else(|| words::NO_ANSWER.into())
+            let said = answer
+                .as_ref()
+                .map(|answer| say::headline(formatter(), answer));
+            said.unwrap_or_else(|| say(m::WiringNoAnswer).into())
         })
     };
     let line = move || {
         answer.with(|answer| {
             let bank = answer.as_ref().and_then(|answer| answer.bank.as_ref());
-            bank.map(say::batteries_line).unwrap_or_default()
+            bank.map(|bank| say::batteries_line(formatter(), bank))
+                .unwrap_or_default()
         })
     };
     view! {
@@ -110,7 +116,7 @@ fn open_field(open: Open) -> AnyView {
         Open::Field(path) => {
             let circuit = match path {
                 Path::Installation(circuit, _) => {
-                    Some(view! { <p class="hint">{say::circuit_name(circuit)}</p> })
+                    Some(view! { <p class="hint">{say::circuit_name(formatter(), circuit)}</p> })
                 }
                 _ => None,
             };

@@ -2,6 +2,7 @@
 //! working, curves, and where the days lead.
 
 use super::{Table, lines};
+use crate::page::locale::formatter;
 use crate::{
     answer::{
         RefillAnswer,
@@ -106,15 +107,21 @@ pub fn Refill(is_open: RwSignal<bool>) -> impl IntoView {
 fn Outcome() -> impl IntoView {
     let (state, answered) = (State::here(), Answered::here());
     let sentence = move || match answered.answer.get() {
-        Some(answer) => state.with_plan(|plan| say::headline(plan, &answer)),
+        Some(answer) => state.with_plan(|plan| say::headline(formatter(), plan, &answer)),
         None if answered.answer.is_coming() => say::WAITING.into(),
         None => say::NO_ANSWER.into(),
     };
-    let from = move || answered.of(state, say::from_line);
+    let from = move || {
+        answered.of(state, |plan, answer| {
+            say::from_line(formatter(), plan, answer)
+        })
+    };
     let course = move || {
         answered.of(state, |_, answer| {
             let days = answer.days.as_ref();
-            days.map_or_else(String::new, |days| say::course(days, answer.to_percent))
+            days.map_or_else(String::new, |days| {
+                say::course(formatter(), days, answer.to_percent)
+            })
         })
     };
     view! {
@@ -139,7 +146,7 @@ fn notes(state: State, answered: Answered) -> Vec<String> {
             note.severity != Severity::Note || say::charger_of(&note.matter).is_none()
         });
         first
-            .filter_map(|note| say::note(plan, answer, note))
+            .filter_map(|note| say::note(formatter(), plan, answer, note))
             .collect()
     })
 }
@@ -153,7 +160,7 @@ fn Sources() -> impl IntoView {
     let shape = move || {
         answered.of(state, |plan, answer| {
             let chargers = answer.chargers.iter();
-            let names = chargers.map(|one| say::charger_name(plan, one));
+            let names = chargers.map(|one| say::charger_name(formatter(), plan, one));
             (names.collect::<Vec<_>>(), answer.sun.is_some())
         })
     };
@@ -206,7 +213,7 @@ fn ChargerRow(at: usize, name: String) -> impl IntoView {
     let cautions = Memo::new(move |_| {
         let kind = answered.of_charger(at, |one| Some(one.kind));
         kind.map_or_else(Vec::new, |kind| {
-            state.with_plan(|plan| say::cautions(plan, kind))
+            state.with_plan(|plan| say::cautions(formatter(), plan, kind))
         })
     });
     let cautions = move || {
@@ -225,7 +232,7 @@ fn ChargerRow(at: usize, name: String) -> impl IntoView {
         <SourceRow
             id=format!("charger-{at}")
             name=name
-            verdict=move || answered.of_charger(at, |one| say::charger_verdict(&one.idle))
+            verdict=move || answered.of_charger(at, |one| say::charger_verdict(formatter(), &one.idle))
             fails=move || answered.of_charger(at, |one| !one.idle.is_filled)
         >
             {move || lines(said.get())}
@@ -235,11 +242,11 @@ fn ChargerRow(at: usize, name: String) -> impl IntoView {
 }
 
 fn charger_lines(plan: &Plan, answer: &RefillAnswer, charger: &ChargerRefill) -> Vec<String> {
-    let mut lines = say::charger_lines(plan, charger);
+    let mut lines = say::charger_lines(formatter(), plan, charger);
     let own = answer.notes.iter().filter(|note| {
         note.severity == Severity::Note && say::charger_of(&note.matter) == Some(charger.charger)
     });
-    lines.extend(own.filter_map(|note| say::note(plan, answer, note)));
+    lines.extend(own.filter_map(|note| say::note(formatter(), plan, answer, note)));
     lines
 }
 
@@ -249,7 +256,7 @@ fn SunRow() -> impl IntoView {
     let verdict = move || {
         answered.of(state, |plan, answer| {
             let sun = answer.sun.as_ref();
-            sun.map_or_else(String::new, |sun| say::sun_verdict(plan, sun))
+            sun.map_or_else(String::new, |sun| say::sun_verdict(formatter(), plan, sun))
         })
     };
     let fails = move || {
@@ -264,9 +271,11 @@ fn SunRow() -> impl IntoView {
             .of(state, |plan, answer| {
                 let sun = answer.sun.as_ref()?;
                 let skies = std::iter::once(&sun.tomorrow).chain(&sun.skies);
-                let rows = skies.map(|sky| say::sky_row(plan, sky)).collect();
+                let rows = skies
+                    .map(|sky| say::sky_row(formatter(), plan, sky))
+                    .collect();
                 Some(view! {
-                    {lines(say::sun_lines(plan, answer, sun))}
+                    {lines(say::sun_lines(formatter(), plan, answer, sun))}
                     <Table class="" heads=say::SKY_HEADS.into() rows=rows />
                 })
             })
@@ -280,7 +289,9 @@ fn SunRow() -> impl IntoView {
 }
 
 fn plot(state: State, answered: Answered, chart: RefillChart) -> Plot {
-    let draw = move || -> Drawing { answered.of(state, |plan, answer| chart.draw(plan, answer)) };
+    let draw = move || -> Drawing {
+        answered.of(state, |plan, answer| chart.draw(formatter(), plan, answer))
+    };
     Plot {
         titles: chart.titles(),
         draw: Arc::new(draw),

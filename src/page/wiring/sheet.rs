@@ -1,6 +1,9 @@
 //! One sheet of paper for an electrician: shown as it prints, and printed alone.
 
 use super::{Answered, OfAnswer, Table, cautions};
+use crate::page::locale::formatter;
+use crate::page::locale::say;
+use crate::text::m;
 use crate::{
     answer::wiring::{CircuitAnswer, WiringAnswer},
     page::{
@@ -34,9 +37,9 @@ pub fn Sheet(answer: Answered) -> impl IntoView {
     };
     view! {
         <div>
-            <Press class="print-sheet" words=words::SHEET_PRINT press=print />
+            <Press class="print-sheet" words=say(m::WiringSheetPrint) press=print />
             <details class="fold" id="electrician" node_ref=fold>
-                <summary>{words::SHEET}</summary>
+                <summary>{say(m::WiringSheet)}</summary>
                 <div class="fold-body">
                     <OfAnswer answer=answer show=article />
                 </div>
@@ -60,33 +63,33 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
         .collect();
     let batteries = answer.bank.as_ref().map(|bank| {
         let lines = [
-            Some(say::batteries_line(bank)),
-            say::take_off_line(bank),
-            say::string_fuse_line(bank),
+            Some(say::batteries_line(formatter(), bank)),
+            say::take_off_line(formatter(), bank),
+            say::string_fuse_line(formatter(), bank),
         ];
         items(lines.into_iter().flatten())
     });
     let panels = answer.solar.as_ref();
-    let panels = panels.map(|side| items(say::solar_lines(plan, side)));
-    let system = say::system_on_paper(plan, answer).into_iter();
+    let panels = panels.map(|side| items(say::solar_lines(formatter(), plan, side)));
+    let system = say::system_on_paper(formatter(), plan, answer).into_iter();
     let system = system.map(|text| view! { <p class="system">{text}</p> });
     view! {
         <article class="sheet">
-            <h1>{words::SHEET_TITLE}</h1>
+            <h1>{say(m::WiringSheetTitle)}</h1>
             {named}
             {system.collect_view()}
-            <p class="method">{words::SHEET_METHOD}</p>
-            <p class="said-first">{say::headline(answer)}</p>
+            <p class="method">{say(m::WiringSheetMethod)}</p>
+            <p class="said-first">{say::headline(formatter(), answer)}</p>
             {super::diagram::on_paper(plan, answer)}
             <Table class="sheet-circuits" heads=words::SHEET_HEADS.into() rows=circuits />
-            <h2>{words::SHEET_BATTERIES}</h2>
+            <h2>{say(m::WiringSheetBatteries)}</h2>
             {batteries}
             {panels}
-            <h2>{words::SHEET_TAKEN}</h2>
-            {items(say::taken_for(plan, answer))}
-            <h2>{words::CAUTIONS}</h2>
+            <h2>{say(m::WiringSheetTaken)}</h2>
+            {items(say::taken_for(formatter(), plan, answer))}
+            <h2>{say(m::WiringCautions)}</h2>
             {cautions::list(plan, answer)}
-            <p class="sign">{words::SHEET_SIGN}</p>
+            <p class="sign">{say(m::WiringSheetSign)}</p>
         </article>
     }
     .into_any()
@@ -95,12 +98,15 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
 fn circuit_row(plan: &Plan, circuit: &CircuitAnswer) -> Vec<String> {
     let have = circuit.have.as_ref();
     vec![
-        say::circuit_on_paper(plan, circuit),
-        say::amps_on_paper(circuit),
-        have.map_or_else(|| words::NOT_SAID.into(), |have| say::size_text(&have.size)),
-        say::both_sizes(&circuit.needed),
-        say::decided_on_paper(circuit),
-        say::drop_on_paper(circuit),
-        say::fuse_on_paper(circuit),
+        say::circuit_on_paper(formatter(), plan, circuit),
+        say::amps_on_paper(formatter(), circuit),
+        have.map_or_else(
+            || say(m::WiringNotSaid).into(),
+            |have| say::size_text(formatter(), &have.size),
+        ),
+        say::both_sizes(formatter(), &circuit.needed),
+        say::decided_on_paper(formatter(), circuit),
+        say::drop_on_paper(formatter(), circuit),
+        say::fuse_on_paper(formatter(), circuit),
     ]
 }

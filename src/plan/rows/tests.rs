@@ -219,7 +219,10 @@ fn open_fields_follow_their_rows() {
 
 /// A text that no field takes, so that it stays where it is.
 fn mark(row: &str, path: Path) -> String {
-    format!("{row}: {}", text::field_label(path))
+    format!(
+        "{row}: {}",
+        text::field_label(text::Formatter::ENGLISH, path)
+    )
 }
 
 /// Which row a field is of, told by what stands in the plan.

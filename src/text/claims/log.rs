@@ -1,5 +1,6 @@
 //! What a file says, and why one was refused.
 
+use crate::text::Formatter;
 use crate::{
     answer::log::{End, LogReport, Means, NoteField, NoteFigures, StretchFigures},
     physics::bench::{
@@ -8,12 +9,11 @@ use crate::{
         totals::Sampling,
     },
     plan::Show,
-    text::number::{clock, duration_fine, fixed, percent, plain, with_unit},
 };
 
 /// What a column is read as.
 #[must_use]
-pub const fn role_name(role: Role) -> &'static str {
+pub fn role_name(_f: Formatter, role: Role) -> &'static str {
     match role {
         Role::Time => "time",
         Role::Date => "date",
@@ -29,7 +29,7 @@ pub const fn role_name(role: Role) -> &'static str {
 
 /// The unit of a column.
 #[must_use]
-pub const fn unit_name(unit: Unit) -> &'static str {
+pub fn unit_name(_f: Formatter, unit: Unit) -> &'static str {
     match unit {
         Unit::Plain => "as it stands",
         Unit::Milli => "thousandths (m)",
@@ -53,7 +53,7 @@ pub const fn unit_name(unit: Unit) -> &'static str {
 
 /// Why a column is read so.
 #[must_use]
-pub const fn why_words(why: Why) -> &'static str {
+pub fn why_words(_f: Formatter, why: Why) -> &'static str {
     match why {
         Why::Given => "as you said",
         Why::UnitInHeading => "the heading names the unit",
@@ -65,16 +65,16 @@ pub const fn why_words(why: Why) -> &'static str {
 
 /// A refusal that names line and column, and what to do.
 #[must_use]
-pub fn fault_sentence(refusal: &Refusal) -> String {
+pub fn fault_sentence(f: Formatter, refusal: &Refusal) -> String {
     let what = match refusal.fault {
         Fault::TooManyBytes { most } => {
             return format!(
                 "The file is larger than {} MB, the most that is read.",
-                plain(most as f64 / 1e6)
+                f.plain(most as f64 / 1e6)
             );
         }
         Fault::TooManyRows { most } => {
-            format!("more than {} rows; cut the file", plain(most as f64))
+            format!("more than {} rows; cut the file", f.plain(most as f64))
         }
         Fault::TooManyCells { most } => format!(
             "more cells than the {most} columns; often a decimal comma in a file parted by commas"
@@ -87,8 +87,8 @@ pub fn fault_sentence(refusal: &Refusal) -> String {
         Fault::WrongUnit => "this number carries the unit of another quantity".into(),
         Fault::OutOfRange { least, most } => format!(
             "this number is past what the column can hold, {} to {}",
-            plain(least),
-            plain(most)
+            f.plain(least),
+            f.plain(most)
         ),
         Fault::NotATime => "this cell is no time of the form seen so far".into(),
         Fault::MixedZones => "some times carry a zone and others none".into(),
@@ -106,7 +106,7 @@ pub fn fault_sentence(refusal: &Refusal) -> String {
 
 /// How the run ended.
 #[must_use]
-pub fn end_sentence(end: &End) -> String {
+pub fn end_sentence(f: Formatter, end: &End) -> String {
     let cause = match end.cause {
         Cause::FloorOrUnknown => "the log ends under load, or the load faded: why, it does not say",
         Cause::BatteryCutOff => "the battery’s own electronics opened, by the look of it",
@@ -114,39 +114,43 @@ pub fn end_sentence(end: &End) -> String {
         Cause::StoppedByHand => "somebody stopped it, by the look of it",
     };
     let last = match (end.last_v, end.last_a) {
-        (Some(v), Some(a)) => format!(", last at {} and {}", with_unit(v, "V"), with_unit(a, "A")),
+        (Some(v), Some(a)) => format!(
+            ", last at {} and {}",
+            f.with_unit(v, "V"),
+            f.with_unit(a, "A")
+        ),
         _ => String::new(),
     };
-    format!("It ran {}{last}; {cause}.", duration_fine(end.ran_h))
+    format!("It ran {}{last}; {cause}.", f.duration_fine(end.ran_h))
 }
 
 /// What the gaps may hold.
 #[must_use]
-pub fn gap_sentence(report: &LogReport) -> String {
+pub fn gap_sentence(f: Formatter, report: &LogReport) -> String {
     let hours: f64 = report.gaps_h.iter().map(|(from, to)| to - from).sum();
     format!(
         "Gaps: {}, {} in all. Nothing is made up for them; they may add {} to {}, {} to {}.",
         report.gaps_h.len(),
-        duration_fine(hours),
-        fixed(report.gap_ah.0, 1),
-        with_unit(report.gap_ah.1, "Ah"),
-        fixed(report.gap_wh.0, 0),
-        with_unit(report.gap_wh.1, "Wh"),
+        f.duration_fine(hours),
+        f.fixed(report.gap_ah.0, 1),
+        f.with_unit(report.gap_ah.1, "Ah"),
+        f.fixed(report.gap_wh.0, 0),
+        f.with_unit(report.gap_wh.1, "Wh"),
     )
 }
 
 /// Whether the rows follow the load; empty where they do.
 #[must_use]
-pub fn sampling_sentence(sampling: Sampling) -> String {
+pub fn sampling_sentence(f: Formatter, sampling: Sampling) -> String {
     match sampling {
         Sampling::Resolved => String::new(),
         Sampling::PulsesNotResolved { scatter } => format!(
             "Logged too seldom: leaving out every other row moves the total by {}. No accuracy is claimed.",
-            percent(100.0 * scatter)
+            f.percent(100.0 * scatter)
         ),
         Sampling::CountersDisagree { share } => format!(
             "The logger’s own counters differ from the rows by {}: pulses fell between them. No accuracy is claimed.",
-            percent(100.0 * share)
+            f.percent(100.0 * share)
         ),
         Sampling::TooFewRows => "Too few rows to tell whether they follow the load.".into(),
     }
@@ -154,28 +158,28 @@ pub fn sampling_sentence(sampling: Sampling) -> String {
 
 /// What taking the offset off did.
 #[must_use]
-pub fn offset_sentence(offset_ah: f64) -> String {
+pub fn offset_sentence(f: Formatter, offset_ah: f64) -> String {
     format!(
         "Taken off: it feigned {}\u{202f}Ah over the log.",
-        fixed(offset_ah, 2)
+        f.fixed(offset_ah, 2)
     )
 }
 
 /// From when to when a stretch is, from the log's start.
 #[must_use]
-pub fn stretch_title(from_h: f64, to_h: f64) -> String {
-    format!("{} to {}", clock(60.0 * from_h), clock(60.0 * to_h))
+pub fn stretch_title(f: Formatter, from_h: f64, to_h: f64) -> String {
+    format!("{} to {}", f.clock(60.0 * from_h), f.clock(60.0 * to_h))
 }
 
 /// How far a file is read.
 #[must_use]
-pub fn reading_text(share: f64) -> String {
-    format!("Reading the log: {} done.", percent(100.0 * share))
+pub fn reading_text(f: Formatter, share: f64) -> String {
+    format!("Reading the log: {} done.", f.percent(100.0 * share))
 }
 
 /// A column's place, heading and why it is read so.
 #[must_use]
-pub fn column_title(at: usize, heading: &str, why: &str) -> String {
+pub fn column_title(_f: Formatter, at: usize, heading: &str, why: &str) -> String {
     if heading.is_empty() {
         format!("Column {}: {why}", at + 1)
     } else {
@@ -185,50 +189,50 @@ pub fn column_title(at: usize, heading: &str, why: &str) -> String {
 
 /// Mean, least and most.
 #[must_use]
-pub fn means_text((mean, least, most): Means, unit: &str) -> String {
+pub fn means_text(f: Formatter, (mean, least, most): Means, unit: &str) -> String {
     format!(
         "{} on average, {} to {}",
-        with_unit(mean, unit),
-        plain(least),
-        with_unit(most, unit)
+        f.with_unit(mean, unit),
+        f.plain(least),
+        f.with_unit(most, unit)
     )
 }
 
 /// A total with its expanded uncertainty, both to the same decimal.
 #[must_use]
-pub fn total_text((value, expanded): (f64, Option<f64>), unit: &str) -> String {
+pub fn total_text(f: Formatter, (value, expanded): (f64, Option<f64>), unit: &str) -> String {
     let decimals = usize::from(value.abs() < 1000.0);
-    let text = fixed(value, decimals);
+    let text = f.fixed(value, decimals);
     match expanded {
-        Some(u) if u < 0.1 => format!("{text} ±{}", with_unit(u, unit)),
-        Some(u) => format!("{text} ±{}\u{202f}{unit}", fixed(u, decimals)),
+        Some(u) if u < 0.1 => format!("{text} ±{}", f.with_unit(u, unit)),
+        Some(u) => format!("{text} ±{}\u{202f}{unit}", f.fixed(u, decimals)),
         None => format!("{text}\u{202f}{unit}, no accuracy claimed"),
     }
 }
 
 /// How long the log is.
 #[must_use]
-pub fn lasted_text(report: &LogReport) -> String {
+pub fn lasted_text(f: Formatter, report: &LogReport) -> String {
     if report.gaps_h.is_empty() {
-        duration_fine(report.span_h)
+        f.duration_fine(report.span_h)
     } else {
         format!(
             "{}, {} without the gaps",
-            duration_fine(report.span_h),
-            duration_fine(report.covered_h)
+            f.duration_fine(report.span_h),
+            f.duration_fine(report.covered_h)
         )
     }
 }
 
 /// One stretch in a line: when, how long, its draw.
 #[must_use]
-pub fn stretch_text(at: usize, figure: &StretchFigures) -> String {
+pub fn stretch_text(f: Formatter, at: usize, figure: &StretchFigures) -> String {
     format!(
         "{}. {}, {}: {}",
         at + 1,
-        stretch_title(figure.from_h, figure.to_h),
-        duration_fine(figure.to_h - figure.from_h),
-        total_text((figure.draw, figure.expanded), draw_unit(figure)),
+        stretch_title(f, figure.from_h, figure.to_h),
+        f.duration_fine(figure.to_h - figure.from_h),
+        total_text(f, (figure.draw, figure.expanded), draw_unit(figure)),
     )
 }
 
@@ -238,19 +242,19 @@ fn draw_unit(figure: &StretchFigures) -> &'static str {
 
 /// What else is known of it: extremes, volts, amps and totals.
 #[must_use]
-pub fn stretch_detail(figure: &StretchFigures) -> String {
+pub fn stretch_detail(f: Formatter, figure: &StretchFigures) -> String {
     let unit = draw_unit(figure);
     let mut all = vec![format!(
         "{} to {}",
-        fixed(figure.least, 1),
-        format_args!("{}\u{202f}{unit}", fixed(figure.most, 1))
+        f.fixed(figure.least, 1),
+        format_args!("{}\u{202f}{unit}", f.fixed(figure.most, 1))
     )];
-    all.extend(figure.volts.map(|v| means_text(v, "V")));
+    all.extend(figure.volts.map(|v| means_text(f, v, "V")));
     let amps = figure.amps.filter(|_| !figure.is_amps);
-    all.extend(amps.map(|a| with_unit(a, "A")));
+    all.extend(amps.map(|a| f.with_unit(a, "A")));
     let mut totals = Vec::new();
-    totals.extend(figure.ah.map(|ah| format!("{}\u{202f}Ah", fixed(ah, 1))));
-    totals.extend(figure.wh.map(|wh| format!("{}\u{202f}Wh", fixed(wh, 0))));
+    totals.extend(figure.ah.map(|ah| format!("{}\u{202f}Ah", f.fixed(ah, 1))));
+    totals.extend(figure.wh.map(|wh| format!("{}\u{202f}Wh", f.fixed(wh, 0))));
     if !totals.is_empty() {
         all.push(format!("in all {}", totals.join(" and ")));
     }
@@ -265,45 +269,45 @@ pub fn place(at: usize) -> String {
 
 /// The shortest stretch looked for.
 #[must_use]
-pub fn shortest_name(minutes: f64) -> String {
-    duration_fine(minutes / 60.0)
+pub fn shortest_name(f: Formatter, minutes: f64) -> String {
+    f.duration_fine(minutes / 60.0)
 }
 
 /// What a button does that leaves a stretch out.
 #[must_use]
-pub fn leave_out(at: usize) -> String {
+pub fn leave_out(_f: Formatter, at: usize) -> String {
     format!("Leave out, stretch {}", at + 1)
 }
 
 /// What a button does that cuts a stretch in two.
 #[must_use]
-pub fn cut_in_two(at: usize) -> String {
+pub fn cut_in_two(_f: Formatter, at: usize) -> String {
     format!("Cut in two, stretch {}", at + 1)
 }
 
 /// What a button does that makes a stretch a mode's draw.
 #[must_use]
-pub fn make_mode(at: usize, mode: &str) -> String {
+pub fn make_mode(_f: Formatter, at: usize, mode: &str) -> String {
     format!("Make stretch {} the draw of {mode}", at + 1)
 }
 
 /// The same of a note.
 #[must_use]
-pub fn make_noted(mode: &str) -> String {
+pub fn make_noted(_f: Formatter, mode: &str) -> String {
     format!("Make it the draw of {mode}")
 }
 
 /// Which edge of which stretch.
 #[must_use]
-pub fn edge_label(at: usize, is_end: bool) -> String {
+pub fn edge_label(_f: Formatter, at: usize, is_end: bool) -> String {
     let which = if is_end { "End" } else { "Start" };
     format!("{which} of stretch {}", at + 1)
 }
 
 /// A moment of the log, from its start.
 #[must_use]
-pub fn moment_of(hours: f64) -> String {
-    format!("{} from the log’s start", duration_fine(hours))
+pub fn moment_of(f: Formatter, hours: f64) -> String {
+    format!("{} from the log’s start", f.duration_fine(hours))
 }
 
 /// The same in whole minutes.
@@ -345,7 +349,7 @@ pub fn offset_of(text: &str, range: crate::range::Range) -> Option<f64> {
 
 /// What a field of a note is called.
 #[must_use]
-pub const fn note_label(field: NoteField) -> &'static str {
+pub fn note_label(_f: Formatter, field: NoteField) -> &'static str {
     match field {
         NoteField::StartV => "Volts at the start",
         NoteField::EndV => "Volts at the end",
@@ -358,30 +362,30 @@ pub const fn note_label(field: NoteField) -> &'static str {
 
 /// Its unit.
 #[must_use]
-pub const fn note_unit(field: NoteField) -> &'static str {
-    crate::text::unit_sign(field.range().unit, Show::METRIC)
+pub fn note_unit(f: Formatter, field: NoteField) -> &'static str {
+    f.sign(field.range().unit)
 }
 
 /// What is wrong with it.
 #[must_use]
-pub fn note_trouble(field: NoteField) -> String {
+pub fn note_trouble(f: Formatter, field: NoteField) -> String {
     let range = field.range();
     format!(
         "{}: give from {} to {}.",
-        note_label(field),
-        plain(range.min),
-        with_unit(range.max, note_unit(field))
+        note_label(f, field),
+        f.plain(range.min),
+        f.with_unit(range.max, note_unit(f, field))
     )
 }
 
 /// What a note makes.
 #[must_use]
-pub fn noted_sentence(figures: &NoteFigures) -> String {
-    let mut text = format!("That is {}", total_text(figures.watts, "W"));
+pub fn noted_sentence(f: Formatter, figures: &NoteFigures) -> String {
+    let mut text = format!("That is {}", total_text(f, figures.watts, "W"));
     for (total, unit) in [(figures.ah, "Ah"), (figures.wh, "Wh")] {
         if let Some(total) = total {
             text.push_str(", ");
-            text.push_str(&total_text(total, unit));
+            text.push_str(&total_text(f, total, unit));
         }
     }
     text.push('.');

@@ -8,43 +8,45 @@ use super::{
         verdict_text,
     },
 };
+use crate::text::Formatter;
 use crate::{
     answer::claims::{AirAnswer, ClaimAnswer, MoneyAnswer},
     plan::{
-        Plan, Show,
+        Plan,
         claims::Claimed,
         entry::{shown, width_shown},
     },
     range::Unit,
-    text::{
-        number::{fixed, with_unit},
-        unit_sign,
-    },
 };
 
 /// A row of the bench report, under [`super::words::REPORT_HEADS`].
 #[must_use]
-pub fn report_row(plan: &Plan, answer: &ClaimAnswer) -> [String; 5] {
+pub fn report_row(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> [String; 5] {
     [
-        claim_title(plan, answer),
-        claimed_text(answer, plan.show),
-        measured_text(plan, answer),
-        answer.share_percent.map_or_else(|| "—".into(), share_text),
-        verdict_text(answer),
+        claim_title(f, plan, answer),
+        claimed_text(f, answer),
+        measured_text(f, plan, answer),
+        answer
+            .share_percent
+            .map_or_else(|| "—".into(), |share| share_text(f, share)),
+        verdict_text(f, answer),
     ]
 }
 
 /// What a row of the bench report rests on, and what would decide it.
 #[must_use]
-pub fn report_notes(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
+pub fn report_notes(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
     let Some(claim) = plan.claims.get(answer.claim) else {
         return Vec::new();
     };
     let mut notes = vec![
-        conditions(claim, answer, plan.show),
-        answer.missing.map_or("", missing_sentence).to_owned(),
-        limited_sentence(claim, answer),
-        decisive_sentence(answer, plan.show),
+        conditions(f, claim, answer),
+        answer
+            .missing
+            .map_or("", |one| missing_sentence(f, one))
+            .to_owned(),
+        limited_sentence(f, claim, answer),
+        decisive_sentence(f, answer),
     ];
     notes.retain(|note| !note.is_empty());
     notes
@@ -52,8 +54,8 @@ pub fn report_notes(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
 
 /// A share of a claim.
 #[must_use]
-pub fn share_text(percent: f64) -> String {
-    format!("{}\u{202f}%", fixed(percent, 1))
+pub fn share_text(f: Formatter, percent: f64) -> String {
+    format!("{}\u{202f}%", f.fixed(percent, 1))
 }
 
 /// A figure worked out beside the claims: what, how much, in which unit, and its
@@ -62,7 +64,7 @@ pub type Row = (&'static str, f64, &'static str, Option<f64>);
 
 /// All that the air side gives.
 #[must_use]
-pub fn air_rows(air: &AirAnswer, units: Show) -> Vec<Row> {
+pub fn air_rows(f: Formatter, air: &AirAnswer) -> Vec<Row> {
     let whole = if air.sensible_only {
         "Sensible cooling only"
     } else {
@@ -78,14 +80,14 @@ pub fn air_rows(air: &AirAnswer, units: Show) -> Vec<Row> {
     rows.extend(parts.into_iter().flatten());
     rows.extend(
         air.condensate_kg_per_h
-            .map(|rate| ("Condensate", of_water(rate, units), water_sign(units), None)),
+            .map(|rate| ("Condensate", of_water(f, rate), water_sign(f), None)),
     );
     let unit = Unit::CubicMeterPerHour;
-    let flow = width_shown(air.airflow_expanded_m3_h, unit, units);
+    let flow = width_shown(air.airflow_expanded_m3_h, unit, f.units);
     rows.push((
         "Airflow",
-        shown(air.airflow_m3_h, unit, units),
-        unit_sign(unit, units),
+        shown(air.airflow_m3_h, unit, f.units),
+        f.sign(unit),
         Some(flow),
     ));
     rows.extend(air.cop.map(|cop| ("COP", cop, "", air.cop_expanded)));
@@ -94,40 +96,40 @@ pub fn air_rows(air: &AirAnswer, units: Show) -> Vec<Row> {
 }
 
 /// Water a coil sheds in an hour.
-fn of_water(kg_per_h: f64, units: Show) -> f64 {
-    shown(kg_per_h, Unit::Kilogram, units)
+fn of_water(f: Formatter, kg_per_h: f64) -> f64 {
+    shown(kg_per_h, Unit::Kilogram, f.units)
 }
 
-const fn water_sign(units: Show) -> &'static str {
-    if units.us_units { "lb/h" } else { "kg/h" }
+fn water_sign(f: Formatter) -> &'static str {
+    if f.units.us_units { "lb/h" } else { "kg/h" }
 }
 
 /// The parts of the cooling and the airflow, beside [`super::air_sentence`].
 #[must_use]
-pub fn air_detail(air: &AirAnswer, units: Show) -> String {
+pub fn air_detail(f: Formatter, air: &AirAnswer) -> String {
     let mut parts = Vec::new();
     if let Some(latent) = air.latent_w {
         parts.push(format!(
             "sensible {}, latent {}",
-            figure_text(Claimed::Cooling, air.sensible_w, units),
-            figure_text(Claimed::Cooling, latent, units),
+            figure_text(f, Claimed::Cooling, air.sensible_w),
+            figure_text(f, Claimed::Cooling, latent),
         ));
     }
     parts.extend(air.condensate_kg_per_h.map(|rate| {
         format!(
             "condensate {}",
-            with_unit(of_water(rate, units), water_sign(units))
+            f.with_unit(of_water(f, rate), water_sign(f))
         )
     }));
     parts.push(format!(
         "airflow {} ±{}",
-        figure_text(Claimed::Airflow, air.airflow_m3_h, units),
-        uncertainty_text(Claimed::Airflow, air.airflow_expanded_m3_h, units),
+        figure_text(f, Claimed::Airflow, air.airflow_m3_h),
+        uncertainty_text(f, Claimed::Airflow, air.airflow_expanded_m3_h),
     ));
     parts.extend(
         air.cop
             .zip(air.cop_expanded)
-            .map(|(cop, expanded)| format!("COP {} ±{}", fixed(cop, 2), fixed(expanded, 2))),
+            .map(|(cop, expanded)| format!("COP {} ±{}", f.fixed(cop, 2), f.fixed(expanded, 2))),
     );
     format!(
         "In it: {}. Uncertainties are expanded, k = 2.",
@@ -137,7 +139,7 @@ pub fn air_detail(air: &AirAnswer, units: Show) -> String {
 
 /// What the energy cost, in the currency of the price paid.
 #[must_use]
-pub fn money_rows(money: &MoneyAnswer) -> Vec<Row> {
+pub fn money_rows(_f: Formatter, money: &MoneyAnswer) -> Vec<Row> {
     let mut rows = vec![
         ("Measured energy", money.measured_wh, "Wh", None),
         ("Price of a measured Wh", money.per_wh, "per Wh", None),

@@ -1,9 +1,9 @@
 //! What was done to the rows of a log on the way in: nothing is done in silence.
 
+use crate::text::Formatter;
 use crate::{
     answer::log::LogReport,
     physics::bench::log::{CounterChange, Notes, WattsFrom},
-    text::number::{fixed, percent},
 };
 
 /// Volts times amps off the logged watts by more than this tell of a wrong unit or
@@ -12,18 +12,18 @@ const APART: f64 = 0.05;
 
 /// All of it in sentences; often just where the watts come from.
 #[must_use]
-pub fn rows_text(notes: &Notes, report: &LogReport) -> String {
+pub fn rows_text(f: Formatter, notes: &Notes, report: &LogReport) -> String {
     let mut all = vec!["How it was read:".to_owned()];
-    all.extend(signs(notes));
-    all.extend(order(notes));
-    all.extend(counts(notes));
-    all.push(watts(notes));
-    all.extend(notes.counters.iter().map(|one| counter(one, report)));
+    all.extend(signs(f, notes));
+    all.extend(order(f, notes));
+    all.extend(counts(f, notes));
+    all.push(watts(f, notes));
+    all.extend(notes.counters.iter().map(|one| counter(f, one, report)));
     all.retain(|text| !text.is_empty());
     all.join(" ")
 }
 
-fn signs(notes: &Notes) -> Vec<String> {
+fn signs(_f: Formatter, notes: &Notes) -> Vec<String> {
     let turned = match (notes.amps_turned, notes.watts_turned) {
         (true, true) => "amps and watts were",
         (true, false) => "amps were",
@@ -42,7 +42,7 @@ fn signs(notes: &Notes) -> Vec<String> {
     all
 }
 
-fn order(notes: &Notes) -> Vec<String> {
+fn order(_f: Formatter, notes: &Notes) -> Vec<String> {
     let mut all = Vec::new();
     if notes.newest_first {
         all.push("The newest row stands first: the order was turned round.".into());
@@ -53,7 +53,7 @@ fn order(notes: &Notes) -> Vec<String> {
     all
 }
 
-fn counts(notes: &Notes) -> Vec<String> {
+fn counts(_f: Formatter, notes: &Notes) -> Vec<String> {
     let some = |count: usize, one: &str, many: &str| match count {
         0 => None,
         1 => Some(format!("One {one}.")),
@@ -96,7 +96,7 @@ fn counts(notes: &Notes) -> Vec<String> {
     .collect()
 }
 
-fn watts(notes: &Notes) -> String {
+fn watts(f: Formatter, notes: &Notes) -> String {
     let apart = notes.volt_amps_per_watt.filter(|x| (x - 1.0).abs() > APART);
     match (notes.watts_from, apart) {
         (WattsFrom::Nowhere, _) => {
@@ -106,13 +106,13 @@ fn watts(notes: &Notes) -> String {
         (WattsFrom::Column, None) => "Watts are those logged.".into(),
         (WattsFrom::Column, Some(x)) => format!(
             "Watts are those logged, but volts times amps make {} of them: look at the units, or it is alternating current.",
-            percent(100.0 * x)
+            f.percent(100.0 * x)
         ),
     }
 }
 
 /// The logger's own counter beside the total of the rows.
-fn counter(change: &CounterChange, report: &LogReport) -> String {
+fn counter(f: Formatter, change: &CounterChange, report: &LogReport) -> String {
     let (unit, total, decimals) = if change.is_energy {
         ("Wh", report.wh, 0)
     } else {
@@ -121,8 +121,8 @@ fn counter(change: &CounterChange, report: &LogReport) -> String {
     match (change.size(), total) {
         (Some(own), Some((of_rows, _))) => format!(
             "The logger’s own counter went through {}\u{202f}{unit}; the rows add up to {}.",
-            fixed(own, decimals),
-            fixed(of_rows, decimals)
+            f.fixed(own, decimals),
+            f.fixed(of_rows, decimals)
         ),
         (None, _) => {
             format!(

@@ -1,5 +1,6 @@
 //! Verdicts, budgets and what to measure next, in words.
 
+use crate::text::Formatter;
 use crate::{
     answer::{
         NoPocket, Pocket, PocketOutcome,
@@ -10,22 +11,20 @@ use crate::{
     },
     physics::bench::measured::Source,
     plan::{
-        Claim, Path, Plan, Show,
+        Claim, Path, Plan,
         claims::{Claimed, EndBy, FullBy, MeterClass},
     },
     range::{Range, Unit},
     text::{
-        accepted, chemistry_name,
+        chemistry_name,
         claims::figures::{figure_text, measured_alone, stated_text, uncertainty_text},
         field_label, full_mode_name,
-        number::{duration, fixed, percent, plain, with_unit},
-        value_text,
     },
 };
 
 /// What a claim is about.
 #[must_use]
-pub const fn about_name(about: Claimed) -> &'static str {
+pub fn about_name(_f: Formatter, about: Claimed) -> &'static str {
     match about {
         Claimed::Charge => "Capacity in Ah",
         Claimed::Energy => "Energy in Wh",
@@ -39,13 +38,13 @@ pub const fn about_name(about: Claimed) -> &'static str {
 
 /// A verdict in our words, or why there is none.
 #[must_use]
-pub fn verdict_text(answer: &ClaimAnswer) -> String {
+pub fn verdict_text(f: Formatter, answer: &ClaimAnswer) -> String {
     match answer.verdict {
         ClaimVerdict::BeatsIt => "beats it",
         ClaimVerdict::FallsShort => "falls short",
         ClaimVerdict::BearsItOut => "bears it out",
         ClaimVerdict::TooCloseToCall => "too close to call",
-        ClaimVerdict::NotJudged => return not_judged(answer.missing),
+        ClaimVerdict::NotJudged => return not_judged(f, answer.missing),
         ClaimVerdict::Inside => "inside the claimed range",
         ClaimVerdict::OutsideBelow => "below the claimed range",
         ClaimVerdict::OutsideAbove => "above the claimed range",
@@ -54,7 +53,7 @@ pub fn verdict_text(answer: &ClaimAnswer) -> String {
 }
 
 /// That there is no verdict, and why in a few words.
-pub(in crate::text) fn not_judged(missing: Option<Missing>) -> String {
+pub(in crate::text) fn not_judged(_f: Formatter, missing: Option<Missing>) -> String {
     let why = match missing {
         None => return "not judged".into(),
         Some(Missing::Meter) => "no meter named",
@@ -70,7 +69,7 @@ pub(in crate::text) fn not_judged(missing: Option<Missing>) -> String {
 
 /// A kind of meter.
 #[must_use]
-pub const fn class_name(class: MeterClass) -> &'static str {
+pub fn class_name(_f: Formatter, class: MeterClass) -> &'static str {
     match class {
         MeterClass::Clamp => "clamp meter",
         MeterClass::Shunt => "battery monitor with a shunt of class 0.5",
@@ -85,7 +84,7 @@ pub const fn class_name(class: MeterClass) -> &'static str {
 
 /// What was called full.
 #[must_use]
-pub const fn full_by_name(full: FullBy) -> &'static str {
+pub fn full_by_name(_f: Formatter, full: FullBy) -> &'static str {
     match full {
         FullBy::ChargerDone => "full when the charger was done",
         FullBy::VoltsHeld => "full when the charging volts had been held",
@@ -95,7 +94,7 @@ pub const fn full_by_name(full: FullBy) -> &'static str {
 
 /// What ended the run.
 #[must_use]
-pub const fn end_by_name(end: EndBy) -> &'static str {
+pub fn end_by_name(_f: Formatter, end: EndBy) -> &'static str {
     match end {
         EndBy::BatteryCutOff => "until the battery’s own cut-off",
         EndBy::UnitCutOff => "until the unit’s cut-off",
@@ -106,9 +105,9 @@ pub const fn end_by_name(end: EndBy) -> &'static str {
 
 /// The answer in one sentence.
 #[must_use]
-pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
+pub fn headline(f: Formatter, plan: &Plan, answer: &ClaimsAnswer) -> String {
     let Some(first) = answer.claims.first() else {
-        return not_yet(plan);
+        return not_yet(f, plan);
     };
     let decided = |c: &&ClaimAnswer| {
         !matches!(
@@ -117,13 +116,13 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
         )
     };
     let share = first.share_percent.map_or_else(String::new, |share| {
-        format!(", {}\u{202f}% of the claim", fixed(share, 1))
+        format!(", {}\u{202f}% of the claim", f.fixed(share, 1))
     });
     let one = format!(
         "{}: {} measured{share}: {}.",
-        claim_title(plan, first),
-        measured_alone(plan, first),
-        verdict_text(first),
+        claim_title(f, plan, first),
+        measured_alone(f, plan, first),
+        verdict_text(f, first),
     );
     match answer.claims.len() {
         1 => one,
@@ -135,7 +134,7 @@ pub fn headline(plan: &Plan, answer: &ClaimsAnswer) -> String {
 }
 
 /// What to do next where no claim can be held against a figure yet.
-fn not_yet(plan: &Plan) -> String {
+fn not_yet(f: Formatter, plan: &Plan) -> String {
     let Some(claim) = plan.claims.first() else {
         return "Nothing is claimed yet: drop a log here, or type a claim and what you measured."
             .into();
@@ -149,23 +148,23 @@ fn not_yet(plan: &Plan) -> String {
         (true, false) => "what you measured",
         (true, true) => "numbers within their ranges",
     };
-    format!("{}: type {missing}.", claim_number(0))
+    format!("{}: type {missing}.", claim_number(f, 0))
 }
 
 /// A claim's own name, and what it is about.
 #[must_use]
-pub fn claim_title(plan: &Plan, answer: &ClaimAnswer) -> String {
+pub fn claim_title(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> String {
     match plan.claims.get(answer.claim) {
         Some(claim) if !claim.name.is_empty() => {
-            format!("{} ({})", claim.name, about_name(answer.about))
+            format!("{} ({})", claim.name, about_name(f, answer.about))
         }
-        _ => about_name(answer.about).into(),
+        _ => about_name(f, answer.about).into(),
     }
 }
 
 /// The conditions of the test, as a lab report has them.
 #[must_use]
-pub fn conditions(claim: &Claim, answer: &ClaimAnswer, units: Show) -> String {
+pub fn conditions(f: Formatter, claim: &Claim, answer: &ClaimAnswer) -> String {
     let mut all = Vec::new();
     if answer.from_air {
         all.push("worked out from the air side below".into());
@@ -176,23 +175,23 @@ pub fn conditions(claim: &Claim, answer: &ClaimAnswer, units: Show) -> String {
     all.extend(
         claim
             .measured_min
-            .map(|min| format!("over {}", duration(min / 60.0))),
+            .map(|min| format!("over {}", f.duration(min / 60.0))),
     );
-    all.extend(claim.rate_a.map(|a| format!("at {}", with_unit(a, "A"))));
+    all.extend(claim.rate_a.map(|a| format!("at {}", f.with_unit(a, "A"))));
     all.extend(
         claim
             .test_c
-            .map(|c| format!("at {}", value_text(c, Unit::Celsius, units))),
+            .map(|c| format!("at {}", f.value(c, Unit::Celsius))),
     );
-    all.extend(claim.full_by.map(|full| full_by_name(full).to_owned()));
-    all.extend(claim.end_by.map(|end| end_by_name(end).to_owned()));
-    all.extend(claim.meter.map(|m| format!("read by {}", class_name(m))));
+    all.extend(claim.full_by.map(|full| full_by_name(f, full).to_owned()));
+    all.extend(claim.end_by.map(|end| end_by_name(f, end).to_owned()));
+    all.extend(claim.meter.map(|m| format!("read by {}", class_name(f, m))));
     if let Some(by) = answer.corrected {
         all.push(format!(
             "measured {}, corrected for temperature by {} and for rate by {}",
-            stated_text(answer.about, by.as_measured, units),
-            fixed(by.by_temperature, 3),
-            fixed(by.by_rate, 3)
+            stated_text(f, answer.about, by.as_measured),
+            f.fixed(by.by_temperature, 3),
+            f.fixed(by.by_rate, 3)
         ));
     }
     if all.is_empty() {
@@ -208,7 +207,7 @@ pub fn conditions(claim: &Claim, answer: &ClaimAnswer, units: Show) -> String {
 
 /// Why no accuracy can be given.
 #[must_use]
-pub const fn missing_sentence(missing: Missing) -> &'static str {
+pub fn missing_sentence(_f: Formatter, missing: Missing) -> &'static str {
     match missing {
         Missing::Meter => "Say what it was read by: without a meter there is no verdict.",
         Missing::Limits => "Give at least one limit from the meter’s sheet.",
@@ -226,7 +225,7 @@ pub const fn missing_sentence(missing: Missing) -> &'static str {
 
 /// What limits a figure most.
 #[must_use]
-pub fn limited_sentence(claim: &Claim, answer: &ClaimAnswer) -> String {
+pub fn limited_sentence(f: Formatter, claim: &Claim, answer: &ClaimAnswer) -> String {
     let Some(first) = answer.limited_by.first() else {
         return String::new();
     };
@@ -243,18 +242,18 @@ pub fn limited_sentence(claim: &Claim, answer: &ClaimAnswer) -> String {
     };
     format!(
         "Uncertainty (k = {}) comes {} from {what}.",
-        fixed(answer.coverage, 1),
+        f.fixed(answer.coverage, 1),
         if first.share_percent > 99.5 {
             "all".into()
         } else {
-            percent(first.share_percent)
+            f.percent(first.share_percent)
         }
     )
 }
 
 /// What would decide it.
 #[must_use]
-pub fn decisive_sentence(answer: &ClaimAnswer, units: Show) -> String {
+pub fn decisive_sentence(f: Formatter, answer: &ClaimAnswer) -> String {
     let Some(remedy) = &answer.decisive else {
         return String::new();
     };
@@ -262,17 +261,17 @@ pub fn decisive_sentence(answer: &ClaimAnswer, units: Show) -> String {
     ways.extend(
         remedy
             .total_min
-            .map(|min| format!("measuring {} in all", duration(min / 60.0))),
+            .map(|min| format!("measuring {} in all", f.duration(min / 60.0))),
     );
     match (remedy.meter_limit, remedy.classes.first()) {
-        (Some(_), Some(class)) => ways.push(format!("a {} read well", class_name(*class))),
+        (Some(_), Some(class)) => ways.push(format!("a {} read well", class_name(f, *class))),
         (Some(limit), None) => ways.push(format!(
             "a meter good to ±{}",
-            uncertainty_text(answer.about, limit, units)
+            uncertainty_text(f, answer.about, limit)
         )),
         (None, _) => {}
     }
-    let below = uncertainty_text(answer.about, remedy.expanded, units);
+    let below = uncertainty_text(f, answer.about, remedy.expanded);
     if ways.is_empty() {
         format!(
             "It would be decided below ±{below}; neither time nor a better meter alone does it."
@@ -287,7 +286,7 @@ pub fn decisive_sentence(answer: &ClaimAnswer, units: Show) -> String {
 
 /// Cooling from the air side.
 #[must_use]
-pub fn air_sentence(air: &AirAnswer, units: Show) -> String {
+pub fn air_sentence(f: Formatter, air: &AirAnswer) -> String {
     let what = if air.sensible_only {
         "Sensible cooling only (humidity was not read at both faces; on a wet coil this can miss more than half):"
     } else {
@@ -295,27 +294,27 @@ pub fn air_sentence(air: &AirAnswer, units: Show) -> String {
     };
     let efficiency = match (air.cop, air.btu_per_wh) {
         (Some(cop), Some(eer)) => {
-            format!(" COP {}, EER {}.", fixed(cop, 2), fixed(eer, 1))
+            format!(" COP {}, EER {}.", f.fixed(cop, 2), f.fixed(eer, 1))
         }
         _ => String::new(),
     };
     let limit = air.budget.first().map_or_else(String::new, |row| {
         format!(
             " What limits it: {}, {} of the uncertainty.",
-            budget_name(row.by),
-            percent(row.share_percent)
+            budget_name(f, row.by),
+            f.percent(row.share_percent)
         )
     });
     format!(
         "{what} {} ±{}.{efficiency}{limit}",
-        figure_text(Claimed::Cooling, air.cooling_w, units),
-        uncertainty_text(Claimed::Cooling, air.expanded_w, units),
+        figure_text(f, Claimed::Cooling, air.cooling_w),
+        uncertainty_text(f, Claimed::Cooling, air.expanded_w),
     )
 }
 
 /// A reading of the air side.
 #[must_use]
-pub const fn budget_name(by: AirInputRead) -> &'static str {
+pub fn budget_name(_f: Formatter, by: AirInputRead) -> &'static str {
     match by {
         AirInputRead::Flow => "airflow",
         AirInputRead::FreeArea => "free area",
@@ -329,7 +328,7 @@ pub const fn budget_name(by: AirInputRead) -> &'static str {
 
 /// Why the air side gives nothing.
 #[must_use]
-pub const fn air_refusal(refusal: AirRefusal) -> &'static str {
+pub fn air_refusal(_f: Formatter, refusal: AirRefusal) -> &'static str {
     match refusal {
         AirRefusal::NoTemperatures => "Both temperatures are needed: going in and coming out.",
         AirRefusal::NoFlow => "An airflow is needed, or vane readings and the grille’s free area.",
@@ -340,29 +339,29 @@ pub const fn air_refusal(refusal: AirRefusal) -> &'static str {
 
 /// What a watt-hour cost.
 #[must_use]
-pub fn money_sentence(money: &MoneyAnswer) -> String {
+pub fn money_sentence(f: Formatter, money: &MoneyAnswer) -> String {
     let life = match (money.per_lifetime_kwh, money.lifetime_kwh) {
         (Some(per), Some(kwh)) => format!(
             " Over its cycle life it would pass {} kWh, at {} a kWh.",
-            fixed(kwh, 0),
-            fixed(per, 2)
+            f.fixed(kwh, 0),
+            f.fixed(per, 2)
         ),
         _ => String::new(),
     };
     format!(
         "{} a measured Wh, {} a usable Wh, in the currency of the price.{life}",
-        fixed(money.per_wh, 3),
-        fixed(money.per_usable_wh, 3)
+        f.fixed(money.per_wh, 3),
+        f.fixed(money.per_usable_wh, 3)
     )
 }
 
 /// One thing to measure, what it takes and what it brings.
 #[must_use]
-pub fn next_sentence(plan: &Plan, next: &ToMeasure) -> String {
-    let mode = full_mode_name(plan, next.unit, next.mode);
+pub fn next_sentence(f: Formatter, plan: &Plan, next: &ToMeasure) -> String {
+    let mode = full_mode_name(f, plan, next.unit, next.mode);
     let time = match next.takes_min {
         Some(min) if (min - 30.0).abs() < 1e-9 => "Half an hour".to_owned(),
-        Some(min) => duration(min / 60.0),
+        Some(min) => f.duration(min / 60.0),
         None => String::new(),
     };
     let what = match next.how {
@@ -385,32 +384,32 @@ pub fn next_sentence(plan: &Plan, next: &ToMeasure) -> String {
     };
     format!(
         "{}: {} of the spread of {mode}. {what} {brings}, from {} to {}.",
-        field_label(next.field),
-        percent(next.share_percent),
-        duration(next.band_now_h),
-        duration(next.band_then_h),
+        field_label(f, next.field),
+        f.percent(next.share_percent),
+        f.duration(next.band_now_h),
+        f.duration(next.band_then_h),
     )
 }
 
 /// The pocket formula of a mode, or why it has none.
 #[must_use]
-pub fn pocket_sentence(plan: &Plan, pocket: &Pocket) -> String {
-    let mode = full_mode_name(plan, pocket.unit, pocket.mode);
+pub fn pocket_sentence(f: Formatter, plan: &Plan, pocket: &Pocket) -> String {
+    let mode = full_mode_name(f, plan, pocket.unit, pocket.mode);
     let chemistry = plan
         .banks
         .get(pocket.bank)
-        .map_or("", |bank| chemistry_name(bank.chemistry));
+        .map_or("", |bank| chemistry_name(f, bank.chemistry));
     // Without what stands in brackets: it stands in some itself.
     let chemistry = chemistry.split(" (").next().unwrap_or_default();
     match pocket.outcome {
-        PocketOutcome::Holds(f) => format!(
+        PocketOutcome::Holds(line) => format!(
             "{mode}: hours = {} × usable Wh (= {} × usable Ah at {}, {chemistry}); from {} to {} usable Wh, within {}\u{202f}%.",
-            fixed(f.hours_per_wh, 5),
-            fixed(f.hours_per_ah, 4),
-            with_unit(f.nominal_v, "V"),
-            plain(f.least_wh),
-            plain(f.most_wh),
-            fixed(f.worst_error_percent, 1),
+            f.fixed(line.hours_per_wh, 5),
+            f.fixed(line.hours_per_ah, 4),
+            f.with_unit(line.nominal_v, "V"),
+            f.plain(line.least_wh),
+            f.plain(line.most_wh),
+            f.fixed(line.worst_error_percent, 1),
         ),
         PocketOutcome::Refused { because, .. } => {
             let why = match because {
@@ -429,28 +428,28 @@ pub fn pocket_sentence(plan: &Plan, pocket: &Pocket) -> String {
 
 /// A share in whole per cent.
 #[must_use]
-pub fn whole_percent(share: f64) -> String {
-    percent(share)
+pub fn whole_percent(f: Formatter, share: f64) -> String {
+    f.percent(share)
 }
 
 /// Watts.
 #[must_use]
-pub fn watts_text(value: f64) -> String {
-    with_unit(value, "W")
+pub fn watts_text(f: Formatter, value: f64) -> String {
+    f.with_unit(value, "W")
 }
 
 /// The heading of a claim's card.
 #[must_use]
-pub fn claim_number(at: usize) -> String {
+pub fn claim_number(_f: Formatter, at: usize) -> String {
     format!("Claim {}", at + 1)
 }
 
 /// Why several numbers in one text are not taken.
 #[must_use]
-pub fn list_bad(range: Range, units: Show) -> String {
+pub fn list_bad(f: Formatter, range: Range) -> String {
     format!(
         "Give numbers with spaces between, each {}.",
-        accepted(range, units)
+        f.accepted(range)
     )
 }
 

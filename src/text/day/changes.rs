@@ -1,6 +1,7 @@
 //! What would buy more hours, and the bedtime line, in words.
 
-use super::{chance, day_number, energy, temperature, until_wanted};
+use super::{chance, day_number, until_wanted};
+use crate::text::Formatter;
 use crate::{
     answer::day::{BedtimeLine, Change, DayAnswer, Latest, ModeAt, MoreHours, RankedChange},
     plan::{Path, Plan, entry::shown, supply::ArrayField},
@@ -8,8 +9,6 @@ use crate::{
     text::{
         day_words::{colour_name, covers_name, insulation_name},
         full_mode_name,
-        number::{clock, duration, percent, with_unit},
-        unit_sign,
     },
 };
 
@@ -19,7 +18,7 @@ const LEAST_WH: f64 = 20.0;
 
 /// A change, as one would make it.
 #[must_use]
-pub fn change_name(plan: &Plan, change: &Change) -> String {
+pub fn change_name(f: Formatter, plan: &Plan, change: &Change) -> String {
     match *change {
         Change::OneMoreString { parallel_count } => {
             format!("One more string of batteries: {parallel_count} in parallel")
@@ -29,35 +28,38 @@ pub fn change_name(plan: &Plan, change: &Change) -> String {
                 .number(Path::Array(array, ArrayField::RatedW))
                 .filter(|_| array < plan.supply.arrays.len())
                 .unwrap_or(0.0);
-            let more = with_unit((rated_w - now_w).max(0.0), "W");
+            let more = f.with_unit((rated_w - now_w).max(0.0), "W");
             if now_w > 0.0 {
-                format!("{more} more of panels, {} in all", with_unit(rated_w, "W"))
+                format!(
+                    "{more} more of panels, {} in all",
+                    f.with_unit(rated_w, "W")
+                )
             } else {
                 format!("{more} of panels, flat on the roof")
             }
         }
         Change::PanelsInTheOpen { .. } => "The panels out of the shade".into(),
         Change::ChargerAmps { most_a, .. } => {
-            format!("A stronger charger: {}", with_unit(most_a, "A"))
+            format!("A stronger charger: {}", f.with_unit(most_a, "A"))
         }
         Change::FullAtStart => "The bank full at the start".into(),
         Change::SetPoint { set_point_c } => {
-            format!("A set point of {}", temperature(plan, set_point_c))
+            format!("A set point of {}", f.temperature(set_point_c))
         }
         Change::LowerMode { unit, mode, lower } => format!(
             "{} instead of {}",
-            full_mode_name(plan, unit, lower),
-            full_mode_name(plan, unit, mode)
+            full_mode_name(f, plan, unit, lower),
+            full_mode_name(f, plan, unit, mode)
         ),
-        Change::Covers { covers } => format!("Before the windows: {}", covers_name(covers)),
+        Change::Covers { covers } => format!("Before the windows: {}", covers_name(f, covers)),
         Change::Shade { shade_percent } => format!(
             "Parked in the shade: {} of the sun kept off, panels and all",
-            percent(shade_percent)
+            f.percent(shade_percent)
         ),
         Change::Insulation { insulation } => {
-            format!("Insulation: {}", insulation_name(insulation))
+            format!("Insulation: {}", insulation_name(f, insulation))
         }
-        Change::Colour { colour } => format!("A {} outside", colour_name(colour)),
+        Change::Colour { colour } => format!("A {} outside", colour_name(f, colour)),
         Change::LoadOff { load } => {
             let name = plan.loads.get(load).map_or("", |load| load.name.trim());
             if name.is_empty() {
@@ -71,61 +73,61 @@ pub fn change_name(plan: &Plan, change: &Change) -> String {
 
 /// What a change gains, and what it weighs and costs where that is known.
 #[must_use]
-pub fn change_gain(plan: &Plan, all: &MoreHours, one: &RankedChange) -> String {
-    let mut said = vec![gain(all, one)];
+pub fn change_gain(f: Formatter, plan: &Plan, all: &MoreHours, one: &RankedChange) -> String {
+    let mut said = vec![gain(f, all, one)];
     if let (Some(now), Some(then)) = (all.now.chances, one.worth.chances)
         && (then.lasting_percent - now.lasting_percent).abs() >= 5.0
     {
         said.push(format!(
             "lasting the night {}, now {}",
-            chance(then.lasting_percent),
-            chance(now.lasting_percent)
+            chance(f, then.lasting_percent),
+            chance(f, now.lasting_percent)
         ));
     }
     let warmer_k = one.worth.warmest_c - all.now.warmest_c;
     if warmer_k.abs() >= 0.5 && one.worth.warmest_c > crate::answer::day::COLDEST_C {
         said.push(format!(
             "the cabin {} at the warmest",
-            temperature(plan, one.worth.warmest_c)
+            f.temperature(one.worth.warmest_c)
         ));
     }
     if let Some(kg) = one.mass_kg.filter(|&kg| kg >= 0.5) {
-        said.push(format!("about {} more to carry", mass(plan, kg)));
+        said.push(format!("about {} more to carry", mass(f, plan, kg)));
     }
     if let Some(cost) = one.cost_number {
-        said.push(format!("for {} by your price", with_unit(cost, "")));
+        said.push(format!("for {} by your price", f.with_unit(cost, "")));
     }
     said.join("; ")
 }
 
 /// Whole kilograms or pounds.
-fn mass(plan: &Plan, kg: f64) -> String {
-    let mass = shown(kg, Unit::Kilogram, plan.show);
-    with_unit(mass.round(), unit_sign(Unit::Kilogram, plan.show))
+fn mass(f: Formatter, _plan: &Plan, kg: f64) -> String {
+    let mass = shown(kg, Unit::Kilogram, f.units);
+    f.with_unit(mass.round(), f.sign(Unit::Kilogram))
 }
 
-fn gain(all: &MoreHours, one: &RankedChange) -> String {
+fn gain(f: Formatter, all: &MoreHours, one: &RankedChange) -> String {
     let never_empty = one.worth.hours_h >= all.span_h;
     if one.gained_h >= LEAST_H && never_empty {
         format!("not empty in all {} days tried", day_number(all.span_h) - 1)
     } else if one.gained_h >= LEAST_H {
-        format!("{} more until empty", duration(one.gained_h))
+        format!("{} more until empty", f.duration(one.gained_h))
     } else if one.gained_h <= -LEAST_H {
-        format!("{} less until empty", duration(-one.gained_h))
+        format!("{} less until empty", f.duration(-one.gained_h))
     } else if one.gained_holding_h >= LEAST_H {
         format!(
             "the set point held {} longer",
-            duration(one.gained_holding_h)
+            f.duration(one.gained_holding_h)
         )
     } else if one.gained_spare_wh >= LEAST_WH {
         format!(
             "{} more to spare at the lowest",
-            energy(one.gained_spare_wh)
+            f.energy(one.gained_spare_wh)
         )
     } else if one.gained_spare_wh <= -LEAST_WH {
         format!(
             "{} less to spare at the lowest",
-            energy(-one.gained_spare_wh)
+            f.energy(-one.gained_spare_wh)
         )
     } else {
         "nothing to speak of".into()
@@ -134,16 +136,21 @@ fn gain(all: &MoreHours, one: &RankedChange) -> String {
 
 /// What pressing its button does.
 #[must_use]
-pub fn try_change(what: &str) -> String {
+pub fn try_change(_f: Formatter, what: &str) -> String {
     format!("Try it in the plan: {what}")
 }
 
 /// The bedtime lines, strong modes first. Where nothing needs changing it is said
 /// once.
 #[must_use]
-pub fn bedtime_sentences(plan: &Plan, day: &DayAnswer, lines: &[BedtimeLine]) -> Vec<String> {
-    let until = until_wanted(day);
-    let mode = |at: ModeAt| full_mode_name(plan, at.unit, at.mode);
+pub fn bedtime_sentences(
+    f: Formatter,
+    plan: &Plan,
+    day: &DayAnswer,
+    lines: &[BedtimeLine],
+) -> Vec<String> {
+    let until = until_wanted(f, day);
+    let mode = |at: ModeAt| full_mode_name(f, plan, at.unit, at.mode);
     let no_need = lines
         .iter()
         .find(|line| matches!(line.latest, Latest::NoNeed { .. }));
@@ -161,11 +168,11 @@ pub fn bedtime_sentences(plan: &Plan, day: &DayAnswer, lines: &[BedtimeLine]) ->
         match line.latest {
             Latest::By { clock_min, .. } => format!(
                 "{change} by {} at the latest: then nine nights in ten last {until}.",
-                clock(f64::from(clock_min))
+                f.clock(f64::from(clock_min))
             ),
             Latest::TooLate { lasting_percent } | Latest::NoNeed { lasting_percent } => format!(
                 "{change} at the start and lasting {until} is still {}.",
-                chance(lasting_percent)
+                chance(f, lasting_percent)
             ),
         }
     });
@@ -181,13 +188,13 @@ mod tests {
     fn a_small_bank_hears_of_hours_and_a_big_one_of_spare() {
         let mut plan = Plan::demo();
         let all = more_hours(&plan).unwrap();
-        let best = change_gain(&plan, &all, &all.changes[0]);
+        let best = change_gain(Formatter::ENGLISH, &plan, &all, &all.changes[0]);
         assert!(best.contains("to spare at the lowest"), "{best}");
         plan.banks[0].parallel_count = 1;
         plan.banks[0].battery_rated_ah.value = 15.0;
         plan.day.days_count = Some(1);
         let all = more_hours(&plan).unwrap();
-        let best = change_gain(&plan, &all, &all.changes[0]);
+        let best = change_gain(Formatter::ENGLISH, &plan, &all, &all.changes[0]);
         assert!(
             best.contains("until empty") || best.contains("not empty"),
             "{best}"
@@ -200,7 +207,7 @@ mod tests {
         plan.day.days_count = Some(1);
         let say = |plan: &Plan| {
             let lines = bedtime_lines(plan).unwrap();
-            bedtime_sentences(plan, &day(plan).unwrap(), &lines)
+            bedtime_sentences(Formatter::ENGLISH, plan, &day(plan).unwrap(), &lines)
         };
         assert!(say(&plan)[0].starts_with("No need"), "{:?}", say(&plan));
         plan.banks[0].parallel_count = 1;

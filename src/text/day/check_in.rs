@@ -1,30 +1,28 @@
 //! The midnight check-in in words.
 
-use super::{chance, temperature};
+use super::chance;
+use crate::text::Formatter;
 use crate::{
     answer::day::{Advice, Chances, CheckInAnswer, Fit, FittedFactor},
     plan::Plan,
-    text::{
-        full_mode_name,
-        number::{clock, fixed, percent},
-    },
+    text::full_mode_name,
 };
 
 /// A clock time so many hours after the plan's start, to the minute.
-fn at(plan: &Plan, hours_h: f64) -> String {
-    clock((f64::from(plan.night.start_clock_min) + 60.0 * hours_h).round())
+fn at(f: Formatter, plan: &Plan, hours_h: f64) -> String {
+    f.clock((f64::from(plan.night.start_clock_min) + 60.0 * hours_h).round())
 }
 
 /// What was read, and what was expected.
 #[must_use]
-pub fn check_in_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
+pub fn check_in_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> String {
     let mut text = format!(
         "At {} the bank stands at {}, where {} was expected, and the cabin at {}, where {} was.",
-        at(plan, said.at_h),
-        percent(said.charge_percent),
-        percent(said.expected_charge_percent),
-        temperature(plan, said.cabin_c),
-        temperature(plan, said.expected_cabin_c)
+        at(f, plan, said.at_h),
+        f.percent(said.charge_percent),
+        f.percent(said.expected_charge_percent),
+        f.temperature(said.cabin_c),
+        f.temperature(said.expected_cabin_c)
     );
     if let Some(ratio) = said.used_ratio_number.filter(|ratio| *ratio > 0.0) {
         let since = if said.readings_count > 1 {
@@ -34,7 +32,7 @@ pub fn check_in_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
         };
         text += &format!(
             " Since {since} {} times as much went as was expected to.",
-            fixed(ratio, 2)
+            f.fixed(ratio, 2)
         );
     }
     text
@@ -42,8 +40,8 @@ pub fn check_in_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
 
 /// How it goes on from there, as the plan stands.
 #[must_use]
-pub fn onward_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
-    let goal = at(plan, said.goal_h);
+pub fn onward_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> String {
+    let goal = at(f, plan, said.goal_h);
     let at_goal = said
         .onward
         .trace
@@ -52,12 +50,12 @@ pub fn onward_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
     match said.onward.empty_h {
         Some(empty_h) if empty_h < said.goal_h => format!(
             "From there the bank is empty about {}, before {goal}.",
-            at(plan, (6.0 * empty_h).round() / 6.0)
+            at(f, plan, (6.0 * empty_h).round() / 6.0)
         ),
         _ => match at_goal {
             Some(point) => format!(
                 "From there it lasts until {goal}, with {} left.",
-                percent(point.charge_percent)
+                f.percent(point.charge_percent)
             ),
             None => format!("From there it lasts until {goal}."),
         },
@@ -66,9 +64,9 @@ pub fn onward_sentence(plan: &Plan, said: &CheckInAnswer) -> String {
 
 /// What to switch now.
 #[must_use]
-pub fn advice_sentence(plan: &Plan, said: &CheckInAnswer) -> Option<String> {
-    let goal = at(plan, said.goal_h);
-    let lasting = |chances: &Chances| chance(chances.lasting_percent);
+pub fn advice_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> Option<String> {
+    let goal = at(f, plan, said.goal_h);
+    let lasting = |chances: &Chances| chance(f, chances.lasting_percent);
     let as_planned = said.chances.as_ref().map_or_else(String::new, |chances| {
         format!(" As planned it is {}.", lasting(chances))
     });
@@ -81,7 +79,7 @@ pub fn advice_sentence(plan: &Plan, said: &CheckInAnswer) -> Option<String> {
             let what = match to {
                 Some(mode) => format!(
                     "Switch to {} now",
-                    full_mode_name(plan, mode.unit, mode.mode)
+                    full_mode_name(f, plan, mode.unit, mode.mode)
                 ),
                 None => "Turn the unit off now".into(),
             };
@@ -99,7 +97,7 @@ pub fn advice_sentence(plan: &Plan, said: &CheckInAnswer) -> Option<String> {
 
 /// What the readings say of the plan: one line for each of the three figures.
 #[must_use]
-pub fn fit_sentences(fit: &Fit) -> Vec<String> {
+pub fn fit_sentences(f: Formatter, fit: &Fit) -> Vec<String> {
     match fit {
         Fit::TooFew {
             readings_count,
@@ -124,9 +122,9 @@ pub fn fit_sentences(fit: &Fit) -> Vec<String> {
             readings_count,
         } => {
             let mut said = vec![
-                factor("Heat that comes into the cabin", cabin_loss),
-                factor("What the unit draws", draw),
-                factor("What the bank gives from full to empty", usable),
+                factor(f, "Heat that comes into the cabin", cabin_loss),
+                factor(f, "What the unit draws", draw),
+                factor(f, "What the bank gives from full to empty", usable),
             ];
             if *misfit_number > 2.0 {
                 said.push(format!(
@@ -138,13 +136,13 @@ pub fn fit_sentences(fit: &Fit) -> Vec<String> {
     }
 }
 
-fn factor(what: &str, factor: &FittedFactor) -> String {
-    let before = percent(200.0 * factor.sd_before_number);
+fn factor(f: Formatter, what: &str, factor: &FittedFactor) -> String {
+    let before = f.percent(200.0 * factor.sd_before_number);
     if factor.is_told {
         format!(
             "{what}: before, the plan’s own give or take {before}; after, {} times that give or take {}.",
-            fixed(factor.after_number, 2),
-            percent(200.0 * factor.sd_after_number)
+            f.fixed(factor.after_number, 2),
+            f.percent(200.0 * factor.sd_after_number)
         )
     } else {
         format!("{what}: the readings do not tell it better than give or take {before}.")
@@ -178,15 +176,15 @@ mod tests {
             ..CheckIn::default()
         }];
         let said = check_in(&plan).unwrap();
-        let text = check_in_sentence(&plan, &said).replace('\u{202f}', " ");
+        let text = check_in_sentence(Formatter::ENGLISH, &plan, &said).replace('\u{202f}', " ");
         assert!(
             text.starts_with("At 02:10 the bank stands at 24 %"),
             "{text}"
         );
-        assert!(onward_sentence(&plan, &said).starts_with("From there"));
-        assert!(advice_sentence(&plan, &said).is_some());
+        assert!(onward_sentence(Formatter::ENGLISH, &plan, &said).starts_with("From there"));
+        assert!(advice_sentence(Formatter::ENGLISH, &plan, &said).is_some());
         assert!(
-            fit_sentences(&said.fit)[0].contains("there is one"),
+            fit_sentences(Formatter::ENGLISH, &said.fit)[0].contains("there is one"),
             "{:?}",
             said.fit
         );

@@ -1,5 +1,6 @@
 //! The hot day in sentences.
 
+use crate::text::Formatter;
 mod books;
 mod changes;
 mod check_in;
@@ -19,14 +20,10 @@ pub use happened::{
 };
 pub use weather::{weather_fault, weather_taken};
 
-use super::{
-    full_mode_name,
-    number::{clock, clock_after, duration, fixed, percent, with_unit},
-    stop_phrase, unit_sign,
-};
+use super::{full_mode_name, stop_phrase};
 use crate::{
     answer::day::{DayAnswer, Happening, ModeAt, Odds},
-    plan::{Plan, Show, entry::shown},
+    plan::{Plan, entry::shown},
     range::Unit,
 };
 
@@ -35,28 +32,24 @@ const ONE_DAY_H: f64 = 24.0;
 
 /// A temperature in the units shown.
 #[must_use]
-pub fn temperature(plan: &Plan, value_c: f64) -> String {
-    temperature_in(value_c, plan.show)
+pub fn temperature(f: Formatter, _plan: &Plan, value_c: f64) -> String {
+    f.temperature(value_c)
 }
 
 /// The same to a tenth of a degree.
 #[must_use]
-pub fn temperature_in(value_c: f64, units: Show) -> String {
-    let value = shown(value_c, Unit::Celsius, units);
-    format!(
-        "{}\u{202f}{}",
-        fixed(value, 1),
-        unit_sign(Unit::Celsius, units)
-    )
+pub fn temperature_in(f: Formatter, value_c: f64) -> String {
+    let value = shown(value_c, Unit::Celsius, f.units);
+    format!("{}\u{202f}{}", f.fixed(value, 1), f.sign(Unit::Celsius))
 }
 
 /// Watt-hours, from ten thousand on in kilowatt-hours.
 #[must_use]
-pub fn energy(wh: f64) -> String {
+pub fn energy(f: Formatter, wh: f64) -> String {
     if wh.abs() >= 10_000.0 {
-        with_unit(wh / 1000.0, "kWh")
+        f.with_unit(wh / 1000.0, "kWh")
     } else {
-        with_unit(wh.round(), "Wh")
+        f.with_unit(wh.round(), "Wh")
     }
 }
 
@@ -68,14 +61,14 @@ pub fn day_number(hours_h: f64) -> usize {
 
 /// The day that a moment belongs to, for an axis.
 #[must_use]
-pub fn day_short(hours_h: f64) -> String {
+pub fn day_short(_f: Formatter, hours_h: f64) -> String {
     format!("day {}", day_number(hours_h))
 }
 
 /// A moment at the head of a row: the day where there are several, then the clock.
 #[must_use]
-pub fn when(day: &DayAnswer, hours_h: f64) -> String {
-    let at = clock(f64::from(day.start_clock_min) + 60.0 * hours_h);
+pub fn when(f: Formatter, day: &DayAnswer, hours_h: f64) -> String {
+    let at = f.clock(f64::from(day.start_clock_min) + 60.0 * hours_h);
     if day.span_h > ONE_DAY_H {
         format!("Day {}, {at}", day_number(hours_h))
     } else {
@@ -86,8 +79,8 @@ pub fn when(day: &DayAnswer, hours_h: f64) -> String {
 /// A moment of the days, after "at" or "from": the clock, and the day where
 /// there are several.
 #[must_use]
-pub fn moment(day: &DayAnswer, hours_h: f64) -> String {
-    let clock = clock_after(day.start_clock_min, hours_h);
+pub fn moment(f: Formatter, day: &DayAnswer, hours_h: f64) -> String {
+    let clock = f.clock_after(day.start_clock_min, hours_h);
     if day.span_h > ONE_DAY_H {
         format!("{clock} on day {}", day_number(hours_h))
     } else {
@@ -105,11 +98,11 @@ fn from_start(plan: &Plan) -> Vec<(u32, usize, Option<usize>)> {
 
 /// The modes that the plan runs, each once, in the order of the clock.
 #[must_use]
-pub fn planned_modes(plan: &Plan) -> String {
+pub fn planned_modes(f: Formatter, plan: &Plan) -> String {
     let mut names: Vec<String> = Vec::new();
     for (_, unit, mode) in from_start(plan) {
         let Some(mode) = mode else { continue };
-        let name = full_mode_name(plan, unit, mode);
+        let name = full_mode_name(f, plan, unit, mode);
         if !names.contains(&name) {
             names.push(name);
         }
@@ -122,22 +115,22 @@ pub fn planned_modes(plan: &Plan) -> String {
 }
 
 /// "until 07:00", or how long where that alone would be read as another day's.
-fn until_wanted(day: &DayAnswer) -> String {
+fn until_wanted(f: Formatter, day: &DayAnswer) -> String {
     if day.wanted_h < crate::text::WITHIN_A_DAY_H {
-        let clock = clock_after(day.start_clock_min, day.wanted_h);
+        let clock = f.clock_after(day.start_clock_min, day.wanted_h);
         format!("until {clock}")
     } else {
-        format!("for {}", duration(day.wanted_h))
+        format!("for {}", f.duration(day.wanted_h))
     }
 }
 
 /// The whole of the days, after "all" or "in".
-fn all_days(day: &DayAnswer) -> String {
+fn all_days(f: Formatter, day: &DayAnswer) -> String {
     let days = (day.span_h / ONE_DAY_H).round();
     if days <= 1.0 {
-        format!("{}\u{202f}h", fixed(day.span_h, 0))
+        format!("{}\u{202f}h", f.fixed(day.span_h, 0))
     } else {
-        format!("{} days", fixed(days, 0))
+        format!("{} days", f.fixed(days, 0))
     }
 }
 
@@ -154,44 +147,44 @@ pub fn is_held(day: &DayAnswer) -> bool {
 
 /// The first sentences of the third question: whether it lasts, and how warm it gets.
 #[must_use]
-pub fn day_sentence(plan: &Plan, day: &DayAnswer) -> String {
-    let until = until_wanted(day);
-    let modes = planned_modes(plan);
-    let least = percent(day.least_charge_percent);
+pub fn day_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
+    let until = until_wanted(f, day);
+    let modes = planned_modes(f, plan);
+    let least = f.percent(day.least_charge_percent);
     let lasts = match day.empty_h {
         None if day.span_h > ONE_DAY_H => format!(
             "It lasts all {}: with {modes} each night the bank goes no lower than {least}. {}",
-            all_days(day),
-            warmth(plan, day)
+            all_days(f, day),
+            warmth(f, plan, day)
         ),
         None => format!(
             "It lasts {until}: with {modes} the bank goes no lower than {least}. {}",
-            warmth(plan, day)
+            warmth(f, plan, day)
         ),
         Some(empty_h) if empty_h >= day.wanted_h => format!(
             "It lasts the night, {until}, and the bank is empty about {}. {}",
-            moment(day, empty_h),
-            warmth(plan, day)
+            moment(f, day, empty_h),
+            warmth(f, plan, day)
         ),
         Some(empty_h) => format!(
             "It does not last {until}: with {modes} the bank is empty about {}, after {}. {}",
-            moment(day, empty_h),
-            duration(empty_h),
-            warmth(plan, day)
+            moment(f, day, empty_h),
+            f.duration(empty_h),
+            warmth(f, plan, day)
         ),
     };
-    match happened::unit_off_sentence(day) {
+    match happened::unit_off_sentence(f, day) {
         Some(stopped) => format!("{lasts} {stopped}"),
         None => lasts,
     }
 }
 
-fn warmth(plan: &Plan, day: &DayAnswer) -> String {
-    let set = temperature(plan, day.set_point_c);
+fn warmth(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
+    let set = f.temperature(day.set_point_c);
     if !is_cooled(plan) {
         return "No mode is planned, so nothing is cooled.".into();
     }
-    let warmest = temperature(plan, day.warmest_c);
+    let warmest = f.temperature(day.warmest_c);
     match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
         None if day.empty_h.is_some_and(|empty_h| empty_h < day.wanted_h) => {
             format!("The cabin still stays at {warmest} or below that night.")
@@ -199,14 +192,14 @@ fn warmth(plan: &Plan, day: &DayAnswer) -> String {
         None => format!("The first night the cabin keeps its {set}, {warmest} at the warmest."),
         Some(lost_h) => format!(
             "The cabin does not keep its {set}: it is warmer from {} on, {warmest} at the warmest.",
-            moment(day, lost_h)
+            moment(f, day, lost_h)
         ),
     }
 }
 
 /// A chance in rounded words: tens of per cent, as fine as such odds are.
 #[must_use]
-pub fn chance(share_percent: f64) -> String {
+pub fn chance(_f: Formatter, share_percent: f64) -> String {
     match (share_percent / 10.0).round() as i64 {
         _ if share_percent >= 97.5 => "next to certain".into(),
         _ if share_percent <= 2.5 => "next to no chance".into(),
@@ -228,18 +221,21 @@ pub fn chance(share_percent: f64) -> String {
 
 /// How sure the answer is.
 #[must_use]
-pub fn odds_sentence(plan: &Plan, day: &DayAnswer, odds: &Odds) -> String {
-    let set = temperature(plan, day.set_point_c);
-    let until = until_wanted(day);
-    let mut sentence = format!("Lasting {until}: {}", chance(odds.lasting_percent));
+pub fn odds_sentence(f: Formatter, plan: &Plan, day: &DayAnswer, odds: &Odds) -> String {
+    let set = f.temperature(day.set_point_c);
+    let until = until_wanted(f, day);
+    let mut sentence = format!("Lasting {until}: {}", chance(f, odds.lasting_percent));
     if is_cooled(plan) {
-        sentence += &format!("; holding {set} as well: {}", chance(odds.holding_percent));
+        sentence += &format!(
+            "; holding {set} as well: {}",
+            chance(f, odds.holding_percent)
+        );
     }
     if day.span_h > ONE_DAY_H {
         sentence += &format!(
             "; never empty in {}: {}",
-            all_days(day),
-            chance(odds.never_empty_percent)
+            all_days(f, day),
+            chance(f, odds.never_empty_percent)
         );
     }
     sentence + "."
@@ -247,7 +243,7 @@ pub fn odds_sentence(plan: &Plan, day: &DayAnswer, odds: &Odds) -> String {
 
 /// What the odds rest on.
 #[must_use]
-pub fn odds_assume(odds: &Odds) -> String {
+pub fn odds_assume(_f: Formatter, odds: &Odds) -> String {
     format!(
         "Odds of {} drawn days: each number anew from how far it may be off, every one by itself. A forecast that errs the same way all week is not in them, nor what nobody wrote down.",
         odds.samples_count
@@ -256,23 +252,23 @@ pub fn odds_assume(odds: &Odds) -> String {
 
 /// What ended it, and how sure the hours are.
 #[must_use]
-pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
+pub fn end_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> Option<String> {
     let stop = day.empty_by?;
-    let mut sentence = format!("It ends {}.", stop_phrase(&stop));
+    let mut sentence = format!("It ends {}.", stop_phrase(f, &stop));
     if let Some(at) = starting(day) {
         sentence += &format!(
             " That is the start of {}: the loads alone would be carried.",
-            full_mode_name(plan, at.unit, at.mode)
+            full_mode_name(f, plan, at.unit, at.mode)
         );
     }
     if let Some(odds) = &day.odds {
         let band = odds.hours_h;
         if band.low < day.span_h {
-            let low = moment(day, band.low);
+            let low = moment(f, day, band.low);
             sentence += &if band.high >= day.span_h {
                 format!(" In 39 of 40 drawn days that is after {low}, in some not at all.")
             } else {
-                let high = moment(day, band.high);
+                let high = moment(f, day, band.high);
                 format!(" In 19 of 20 drawn days that is between {low} and {high}.")
             };
         }
@@ -280,8 +276,8 @@ pub fn end_sentence(plan: &Plan, day: &DayAnswer) -> Option<String> {
         if is_cooled(plan) {
             sentence += &format!(
                 " The warmest cabin of the night lies between {} and {}.",
-                temperature(plan, warm.low),
-                temperature(plan, warm.high)
+                f.temperature(warm.low),
+                f.temperature(warm.high)
             );
         }
     }
@@ -299,15 +295,15 @@ fn starting(day: &DayAnswer) -> Option<ModeAt> {
 
 /// What is taken without a mode plan.
 #[must_use]
-pub fn mode_plan_taken(plan: &Plan) -> String {
+pub fn mode_plan_taken(f: Formatter, plan: &Plan) -> String {
     let said: Vec<String> = from_start(plan)
         .into_iter()
         .map(|(from_min, unit, mode)| {
             let name = mode.map_or_else(
                 || "nothing".to_owned(),
-                |mode| full_mode_name(plan, unit, mode),
+                |mode| full_mode_name(f, plan, unit, mode),
             );
-            format!("{} {name}", clock(f64::from(from_min)))
+            format!("{} {name}", f.clock(f64::from(from_min)))
         })
         .collect();
     format!(
@@ -329,7 +325,7 @@ mod tests {
     fn the_week_at_the_lake_in_a_sentence() {
         let plan = Plan::demo();
         let day = day(&plan).unwrap();
-        let text = plain(&day_sentence(&plan, &day));
+        let text = plain(&day_sentence(Formatter::ENGLISH, &plan, &day));
         assert!(
             text.starts_with("It lasts all 7 days: with Hold each night"),
             "{text}"
@@ -347,14 +343,14 @@ mod tests {
         plan.banks[0].battery_rated_ah.value = 20.0;
         plan.day.days_count = Some(1);
         let day = day(&plan).unwrap();
-        let text = plain(&day_sentence(&plan, &day));
+        let text = plain(&day_sentence(Formatter::ENGLISH, &plan, &day));
         assert!(
             text.starts_with("It does not last until 07:00: with Hold the bank is empty about"),
             "{text}"
         );
-        let end = end_sentence(&plan, &day).unwrap();
+        let end = end_sentence(Formatter::ENGLISH, &plan, &day).unwrap();
         assert!(end.starts_with("It ends "), "{end}");
-        let things = first_things(&plan, &day);
+        let things = first_things(Formatter::ENGLISH, &plan, &day);
         assert!(
             things[0].starts_with("Everything electric is off"),
             "{things:?}"
@@ -363,13 +359,22 @@ mod tests {
 
     #[test]
     fn chances_are_said_in_tens() {
-        assert_eq!(chance(100.0), "next to certain");
-        assert_eq!(chance(96.0), "more than nine chances in ten");
-        assert_eq!(chance(88.0), "about nine chances in ten");
-        assert_eq!(chance(52.0), "about even odds");
-        assert_eq!(chance(13.0), "about one chance in ten");
-        assert_eq!(chance(4.0), "less than one chance in ten");
-        assert_eq!(chance(0.0), "next to no chance");
+        assert_eq!(chance(Formatter::ENGLISH, 100.0), "next to certain");
+        assert_eq!(
+            chance(Formatter::ENGLISH, 96.0),
+            "more than nine chances in ten"
+        );
+        assert_eq!(
+            chance(Formatter::ENGLISH, 88.0),
+            "about nine chances in ten"
+        );
+        assert_eq!(chance(Formatter::ENGLISH, 52.0), "about even odds");
+        assert_eq!(chance(Formatter::ENGLISH, 13.0), "about one chance in ten");
+        assert_eq!(
+            chance(Formatter::ENGLISH, 4.0),
+            "less than one chance in ten"
+        );
+        assert_eq!(chance(Formatter::ENGLISH, 0.0), "next to no chance");
     }
 
     #[test]
@@ -378,7 +383,7 @@ mod tests {
         plan.mode_plan = vec![crate::plan::ModeRow::default()];
         plan.day.days_count = Some(1);
         let day = day(&plan).unwrap();
-        let text = day_sentence(&plan, &day);
+        let text = day_sentence(Formatter::ENGLISH, &plan, &day);
         assert!(text.contains("No mode is planned"), "{text}");
         assert!(!text.contains("100"), "{text}");
     }
@@ -411,7 +416,9 @@ mod tests {
         ];
         let mut said: Vec<String> = all
             .iter()
-            .map(|&what| event_sentence(&plan, &DayEvent { hours_h: 1.0, what }))
+            .map(|&what| {
+                event_sentence(Formatter::ENGLISH, &plan, &DayEvent { hours_h: 1.0, what })
+            })
             .collect();
         said.sort();
         said.dedup();

@@ -1,14 +1,14 @@
 //! What became of a weather file.
 
-use super::temperature;
+use crate::text::Formatter;
 use crate::{
     answer::day::import::{Fault, Field, Format, Refusal, Taken},
     plan::Plan,
-    text::{findings::sun_parts_sentence, number::fixed},
+    text::findings::sun_parts_sentence,
 };
 
 /// A quantity of a weather file.
-const fn file_field(field: Field) -> &'static str {
+fn file_field(_f: Formatter, field: Field) -> &'static str {
     match field {
         Field::Latitude => "latitude",
         Field::Longitude => "longitude",
@@ -27,7 +27,7 @@ const fn file_field(field: Field) -> &'static str {
 
 /// Why a weather file is not taken, by line and column.
 #[must_use]
-pub fn weather_fault(refusal: &Refusal) -> String {
+pub fn weather_fault(f: Formatter, refusal: &Refusal) -> String {
     let error = match refusal {
         Refusal::TooShort { hours } => {
             return format!(
@@ -47,22 +47,22 @@ pub fn weather_fault(refusal: &Refusal) -> String {
         Fault::TooManyHours => "the file has more hours than a year".into(),
         Fault::UnknownFormat => "this is no EPW, TMY2 or TMY3 file, and no table with the headings hour, temperature and irradiance".into(),
         Fault::NoHours => "the file has no hours".into(),
-        Fault::Missing(field) => format!("{} is missing", file_field(field)),
-        Fault::NotANumber(field) => format!("{} is not a number", file_field(field)),
+        Fault::Missing(field) => format!("{} is missing", file_field(f, field)),
+        Fault::NotANumber(field) => format!("{} is not a number", file_field(f, field)),
         Fault::OutOfRange(field) => {
             let (least, most) = field.range();
             format!(
                 "{} is out of range: from {} to {} is read",
-                file_field(field),
-                fixed(least, 0),
-                fixed(most, 0)
+                file_field(f, field),
+                f.fixed(least, 0),
+                f.fixed(most, 0)
             )
         }
         Fault::NoSuchDate => "there is no such date".into(),
         Fault::NotTheNextHour => "this is not the hour after the one before".into(),
         Fault::LongGap(field) => format!(
             "more than three hours of {} are missing from here on",
-            file_field(field)
+            file_field(f, field)
         ),
     };
     format!("{place}{fault}. Nothing was changed.")
@@ -70,7 +70,7 @@ pub fn weather_fault(refusal: &Refusal) -> String {
 
 /// What was taken of a weather file.
 #[must_use]
-pub fn weather_taken(plan: &Plan, taken: &Taken) -> String {
+pub fn weather_taken(f: Formatter, _plan: &Plan, taken: &Taken) -> String {
     let format = match taken.format {
         Format::Tmy2 => "TMY2",
         Format::Tmy3 => "TMY3",
@@ -78,7 +78,7 @@ pub fn weather_taken(plan: &Plan, taken: &Taken) -> String {
         Format::Plain => "A table",
     };
     let from = match taken.date {
-        Some((_, month, day)) => format!(" from {day} {} on", month_name(month)),
+        Some((_, month, day)) => format!(" from {day} {} on", month_name(f, month)),
         None => String::new(),
     };
     let days = if taken.days == 1 {
@@ -88,9 +88,9 @@ pub fn weather_taken(plan: &Plan, taken: &Taken) -> String {
     };
     let mut text = format!(
         "{format}, {} hours: {days}{from} are taken, {} to {}.",
-        fixed(taken.file_hours as f64, 0),
-        temperature(plan, taken.low_c),
-        temperature(plan, taken.high_c)
+        f.fixed(taken.file_hours as f64, 0),
+        f.temperature(taken.low_c),
+        f.temperature(taken.high_c)
     );
     if taken.is_other_date {
         text += " The date above is not in the file, so these are its hottest.";
@@ -99,17 +99,17 @@ pub fn weather_taken(plan: &Plan, taken: &Taken) -> String {
         text += " Its place and clock are taken too.";
     }
     text += " ";
-    text += sun_parts_sentence(taken.sun_parts);
+    text += sun_parts_sentence(f, taken.sun_parts);
     if taken.filled > 0 {
         text += &format!(
             " {} missing values are filled by straight lines.",
-            fixed(taken.filled as f64, 0)
+            f.fixed(taken.filled as f64, 0)
         );
     }
     text + " Undo brings back what was there."
 }
 
-const fn month_name(month: u8) -> &'static str {
+fn month_name(_f: Formatter, month: u8) -> &'static str {
     match month {
         1 => "January",
         2 => "February",

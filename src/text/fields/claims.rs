@@ -2,8 +2,9 @@
 
 use super::{Words, plain};
 use crate::plan::claims::{AirField as A, ClaimField as C, PriceField as P};
+use crate::text::Formatter;
 
-pub(super) const fn claim(field: C) -> Words {
+pub(super) fn claim(_f: Formatter, field: C) -> Words {
     match field {
         C::ClaimedAh
         | C::ClaimedWh
@@ -40,7 +41,7 @@ pub(super) const fn claim(field: C) -> Words {
     }
 }
 
-pub(super) const fn air(field: A) -> Words {
+pub(super) fn air(_f: Formatter, field: A) -> Words {
     match field {
         A::AltitudeM => plain("Height above the sea"),
         A::InletC => plain("Air going in"),
@@ -53,7 +54,7 @@ pub(super) const fn air(field: A) -> Words {
     }
 }
 
-pub(super) const fn price(field: P) -> Words {
+pub(super) fn price(_f: Formatter, field: P) -> Words {
     match field {
         P::PriceNumber => plain("Price paid for the bank"),
         P::CyclesCount => plain("Cycles it is said to live"),

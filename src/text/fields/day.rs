@@ -7,8 +7,9 @@ use crate::plan::{
     day::{CheckInField as I, DayField as D, ModeRowField as R},
     supply::{ArrayField as A, ChargerField as G, SupplyField as S},
 };
+use crate::text::Formatter;
 
-pub(super) const fn day(field: D) -> Words {
+pub(super) fn day(_f: Formatter, field: D) -> Words {
     match field {
         D::DaysCount => plain("Days"),
         D::Year => plain("Year"),
@@ -31,7 +32,7 @@ pub(super) const fn day(field: D) -> Words {
     }
 }
 
-pub(super) const fn cabin(field: C) -> Words {
+pub(super) fn cabin(_f: Formatter, field: C) -> Words {
     match field {
         C::InsideLengthM => plain("Length inside"),
         C::ShadePercent => plain("Shade"),
@@ -63,7 +64,7 @@ pub(super) const fn cabin(field: C) -> Words {
     }
 }
 
-pub(super) const fn cooling(field: U) -> Words {
+pub(super) fn cooling(_f: Formatter, field: U) -> Words {
     match field {
         U::CoolingW => plain("Cooling at its strongest"),
         U::Cop => plain("Cooling for each watt"),
@@ -76,7 +77,7 @@ pub(super) const fn cooling(field: U) -> Words {
     }
 }
 
-pub(super) const fn supply(field: S) -> Words {
+pub(super) fn supply(_f: Formatter, field: S) -> Words {
     match field {
         S::ControllerLimitA => plain("Controller limit"),
         S::ControllerLimitV => plain("Controller’s most volts in"),
@@ -92,7 +93,7 @@ pub(super) const fn supply(field: S) -> Words {
     }
 }
 
-pub(super) const fn array(field: A) -> Words {
+pub(super) fn array(_f: Formatter, field: A) -> Words {
     match field {
         A::RatedW => plain("Panels, all together"),
         A::TiltDeg => plain("Tilt"),
@@ -106,7 +107,7 @@ pub(super) const fn array(field: A) -> Words {
     }
 }
 
-pub(super) const fn charger(field: G) -> Words {
+pub(super) fn charger(_f: Formatter, field: G) -> Words {
     match field {
         G::MostA => plain("Charger"),
         G::EfficiencyPercent => plain("Charger efficiency"),
@@ -119,13 +120,13 @@ pub(super) const fn charger(field: G) -> Words {
     }
 }
 
-pub(super) const fn mode_row(field: R) -> Words {
+pub(super) fn mode_row(_f: Formatter, field: R) -> Words {
     match field {
         R::FromClockMin => plain("From"),
     }
 }
 
-pub(super) const fn check_in(field: I) -> Words {
+pub(super) fn check_in(_f: Formatter, field: I) -> Words {
     match field {
         I::ClockMin => plain("At"),
         I::DayCount => plain("Nights before that one"),

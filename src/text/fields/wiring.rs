@@ -2,8 +2,9 @@
 
 use super::{Words, plain};
 use crate::plan::wiring::{InstallationField as L, WiringField as W};
+use crate::text::Formatter;
 
-pub(super) const fn wiring(field: W) -> Words {
+pub(super) fn wiring(_f: Formatter, field: W) -> Words {
     match field {
         W::DistributionM => [
             "Cable, one way",
@@ -36,7 +37,7 @@ pub(super) const fn wiring(field: W) -> Words {
     }
 }
 
-pub(super) const fn installation(field: L) -> Words {
+pub(super) fn installation(_f: Formatter, field: L) -> Words {
     match field {
         L::InsulationC => plain("Insulation rated for"),
         L::TerminalC => plain("Coolest lug or holder rated for"),

@@ -5,7 +5,7 @@ use crate::{
     plan::Show,
     plan::finding::{Finding, Matter},
     range::{Range, Unit},
-    text,
+    text::{self, Formatter},
 };
 
 /// A finding as one sentence that names the field and says what to do.
@@ -76,7 +76,7 @@ pub(super) fn finding_sentence(finding: &Finding, units: Show) -> String {
             "{at}: nichts {} ergibt diese Stunden.",
             accepted(Range { min, max, unit }, units)
         ),
-        _ => text::finding_sentence(finding, units),
+        _ => text::finding_sentence(Formatter::new(Formatter::ENGLISH.locale, units), finding),
     }
 }
 
@@ -92,7 +92,7 @@ pub(super) fn accepted(range: Range, units: Show) -> String {
         Unit::ClockMinute => "eine Uhrzeit von 00:00 bis 23:59".into(),
         _ => {
             let [min, max] = text::findings::ends(range, units, FORMAT);
-            let sign = text::unit_sign(unit, units);
+            let sign = text::labels::unit_sign(unit, units);
             let space = if sign.is_empty() { "" } else { "\u{202f}" };
             format!("von {min} bis {max}{space}{sign}")
         }

@@ -50,7 +50,7 @@ pub(super) fn name(path: Path) -> &'static str {
         Path::Units => "Kühlgeräte",
         Path::Modes(_) => "Betriebsarten",
         Path::Loads => "Andere Verbraucher",
-        _ => field_label(path),
+        _ => field_label(crate::text::Formatter::ENGLISH, path),
     }
 }
 

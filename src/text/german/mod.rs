@@ -55,24 +55,24 @@ pub(super) static TABLE: Table = Table {
         foot: "Till Morning. In diesem Browser berechnet; nichts wird irgendwohin gesendet.",
     },
     ribbon: RibbonWords {
-        label: "Nachtband: wie weit jede Betriebsart auf der Uhr reicht",
-        title: run_title,
-        short: run_short,
+        label: |_| "Nachtband: wie weit jede Betriebsart auf der Uhr reicht",
+        title: |_, plan, answer, run| run_title(plan, answer, run),
+        short: |_, plan, run| run_short(plan, run),
     },
-    run_sentence,
-    run_detail,
-    finding: findings::finding_sentence,
-    pocket,
-    label: labels::label,
-    hint: labels::hint,
-    chemistry: labels::chemistry_name,
-    trouble: |label, wanted, units| {
+    run_sentence: |_, plan, run| run_sentence(plan, run),
+    run_detail: |_, run| run_detail(run),
+    finding: |f, finding| findings::finding_sentence(finding, f.units),
+    pocket: |_, plan, asked| pocket(plan, asked),
+    label: |_, plan, path| labels::label(plan, path),
+    hint: |_, path| labels::hint(path),
+    chemistry: |_, chemistry| labels::chemistry_name(chemistry),
+    trouble: |f, label, wanted| {
         format!(
             "{label}: bitte {} angeben.",
-            findings::accepted(wanted, units)
+            findings::accepted(wanted, f.units)
         )
     },
-    echo,
+    echo: |f, read| echo(read, f.units),
 };
 
 /// The forms of a word.
@@ -147,7 +147,10 @@ fn value_text(value: f64, unit: Unit, units: Show) -> String {
     match unit {
         Unit::ClockMinute => super::number::clock(value),
         Unit::Hour if value < 100.0 => duration(value),
-        _ => with_unit(shown(value, unit, units), super::unit_sign(unit, units)),
+        _ => with_unit(
+            shown(value, unit, units),
+            super::labels::unit_sign(unit, units),
+        ),
     }
 }
 
@@ -156,11 +159,11 @@ fn stated_text(value: f64, unit: Unit, units: Show) -> String {
     match unit {
         _ if is_converted(unit, units) => super::number::with_sign(
             FORMAT.grouped(&show(value, unit, units)),
-            super::unit_sign(unit, units),
+            super::labels::unit_sign(unit, units),
         ),
         Unit::ClockMinute => super::number::clock(value),
         Unit::Hour if (1.0 / 60.0..100.0).contains(&value) => join((value * 60.0).round() as u64),
-        _ => super::number::with_sign(FORMAT.stated(value), super::unit_sign(unit, units)),
+        _ => super::number::with_sign(FORMAT.stated(value), super::labels::unit_sign(unit, units)),
     }
 }
 
@@ -179,7 +182,7 @@ fn echo(echo: Echo, units: Show) -> String {
                 unit
             };
             let half = width_shown(half, unit, units);
-            let half = with_unit(half, super::unit_sign(of, units));
+            let half = with_unit(half, super::labels::unit_sign(of, units));
             format!("{} ±{half}", stated_text(value, unit, units))
         }
         Echo::Amps { amps, half, at_v } => {

@@ -1,6 +1,7 @@
 //! German against CLDR, and against English: nothing may be left untranslated.
 
 use super::*;
+use crate::text::Formatter;
 use crate::{
     answer::{night, pocket::pocket},
     plan::{Path, open::plan_from_json, reader::Language},
@@ -10,6 +11,8 @@ use std::collections::BTreeSet;
 
 /// `tests/data/cldr_german.txt` was made by Node's `Intl`, and names its CLDR. Ours
 /// differs in the minus alone: U+2212 as in all these pages.
+const F: Formatter = Formatter::ENGLISH;
+
 #[test]
 fn numbers_and_plural_are_those_of_cldr() {
     let table = include_str!("../../../tests/data/cldr_german.txt");
@@ -93,15 +96,18 @@ fn every_sentence_is_german() {
         let answer = night(&plan);
         for run in &answer.runs {
             both(
-                (TABLE.run_sentence)(&plan, run),
-                (english.run_sentence)(&plan, run),
+                (TABLE.run_sentence)(F, &plan, run),
+                (english.run_sentence)(F, &plan, run),
             );
             if run.hours_h.likely > 0.0 {
-                both((TABLE.run_detail)(run), (english.run_detail)(run));
+                both((TABLE.run_detail)(F, run), (english.run_detail)(F, run));
             }
         }
         for one in pocket(&plan) {
-            both((TABLE.pocket)(&plan, &one), (english.pocket)(&plan, &one));
+            both(
+                (TABLE.pocket)(F, &plan, &one),
+                (english.pocket)(F, &plan, &one),
+            );
         }
         for finding in answer
             .findings
@@ -115,8 +121,8 @@ fn every_sentence_is_german() {
                     .map(String::from),
             );
             both(
-                (TABLE.finding)(finding, plan.show),
-                (english.finding)(finding, plan.show),
+                (TABLE.finding)(Formatter::new(F.locale, plan.show), finding),
+                (english.finding)(Formatter::new(F.locale, plan.show), finding),
             );
         }
     }
@@ -129,17 +135,19 @@ fn every_field_that_may_be_open_is_german() {
     let mut plan = Plan::demo();
     plan.banks[0].series_count = 2;
     for path in plan.may_open() {
-        let label = |table: &Table| (table.label)(&plan, path);
+        let label = |table: &Table| (table.label)(F, &plan, path);
         assert_ne!(label(&TABLE), label(english), "{path}");
         for units in [Show::METRIC, Show::US] {
-            let trouble =
-                |table: &Table| path.range().map(|range| (table.trouble)("x", range, units));
+            let trouble = |table: &Table| {
+                path.range()
+                    .map(|range| (table.trouble)(Formatter::new(F.locale, units), "x", range))
+            };
             assert!(
                 path.range().is_none() || trouble(&TABLE) != trouble(english),
                 "{path}"
             );
         }
-        let hints = [(TABLE.hint)(path), (english.hint)(path)];
+        let hints = [(TABLE.hint)(F, path), (english.hint)(F, path)];
         assert_eq!(hints[0].is_empty(), hints[1].is_empty(), "{path}");
     }
     // Findings may name these too.
@@ -149,7 +157,7 @@ fn every_field_that_may_be_open_is_german() {
             Path::Bank(..) | Path::Unit(..) | Path::Mode(..) | Path::Load(_) | Path::Night(_)
         );
         if of_the_night {
-            let english = crate::text::field_label(path);
+            let english = crate::text::field_label(F, path);
             // Words that are the same in both languages, if any, are named here.
             assert_ne!(labels::name(path), english, "{path}");
         }

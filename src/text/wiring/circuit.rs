@@ -1,29 +1,25 @@
 //! Sentences on one cable: the rule that decided, and the numbers behind it.
 
 use super::said::{amps, both_sizes, degrees, percent, size_text, volts};
+use crate::text::Formatter;
 use crate::{
     answer::wiring::{
         AskedBy, CircuitAnswer, CircuitNote, LoadedFigures, Remedy, RuleName, SizeFigures,
     },
     plan::Plan,
     range::Unit,
-    text::{
-        full_mode_name,
-        hand_on::plan_value,
-        number::{fixed, with_unit},
-        unit_name,
-    },
+    text::{full_mode_name, hand_on::plan_value, unit_name},
 };
 
 /// The rule that decided, with both sizes.
 #[must_use]
-pub fn deciding(circuit: &CircuitAnswer) -> String {
+pub fn deciding(f: Formatter, circuit: &CircuitAnswer) -> String {
     let Some(rule) = circuit.needed.iter().find_map(|one| one.decided_by) else {
         return "No size in either system passes.".into();
     };
     format!(
         "It must be {} at least. {}",
-        both_sizes(&circuit.needed),
+        both_sizes(f, &circuit.needed),
         match rule {
             RuleName::Ampacity =>
                 "What decides is the current that a conductor may carry for hours.",
@@ -37,7 +33,7 @@ pub fn deciding(circuit: &CircuitAnswer) -> String {
 
 /// What would help, where the cable fails or no size passes.
 #[must_use]
-pub fn remedies_text(plan: &Plan, circuit: &CircuitAnswer) -> Option<String> {
+pub fn remedies_text(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> Option<String> {
     let none_passes = circuit.needed.iter().all(|one| one.smallest.is_none());
     let fails = circuit
         .have
@@ -46,7 +42,7 @@ pub fn remedies_text(plan: &Plan, circuit: &CircuitAnswer) -> Option<String> {
     let ways: Vec<String> = circuit
         .remedies
         .iter()
-        .map(|&remedy| remedy_text(plan, remedy))
+        .map(|&remedy| remedy_text(f, plan, remedy))
         .collect();
     match (ways.is_empty(), none_passes, fails) {
         (false, true, _) => Some(format!("Any of these would help: {}.", ways.join("; "))),
@@ -60,7 +56,7 @@ pub fn remedies_text(plan: &Plan, circuit: &CircuitAnswer) -> Option<String> {
     }
 }
 
-fn remedy_text(plan: &Plan, remedy: Remedy) -> String {
+fn remedy_text(f: Formatter, plan: &Plan, remedy: Remedy) -> String {
     match remedy {
         Remedy::Ratings {
             insulation,
@@ -72,19 +68,22 @@ fn remedy_text(plan: &Plan, remedy: Remedy) -> String {
                 (true, false) => "insulation",
                 (false, _) => "lugs and holders",
             };
-            format!("{what} rated for {}", degrees(plan, to_c))
+            format!("{what} rated for {}", degrees(f, plan, to_c))
         }
         Remedy::CoolerAir { to_c } => {
-            format!("a place where the air stays below {}", degrees(plan, to_c))
+            format!(
+                "a place where the air stays below {}",
+                degrees(f, plan, to_c)
+            )
         }
         Remedy::OutOfBundle => "its own pair alone, out of the bundle".into(),
         Remedy::ShorterRun { to_m } => format!(
             "a shorter run, such as {}",
-            plan_value(plan, Unit::Meter, to_m)
+            plan_value(f, plan, Unit::Meter, to_m)
         ),
         Remedy::HigherCutOff { to_v } => format!(
             "a low-voltage cut-off at {} or above, as fewer amps flow then",
-            volts(to_v)
+            volts(f, to_v)
         ),
         Remedy::TwoRuns => "two runs, each with a fuse of its own".into(),
     }
@@ -92,7 +91,7 @@ fn remedy_text(plan: &Plan, remedy: Remedy) -> String {
 
 /// A rule as a row's name.
 #[must_use]
-pub const fn rule_name(rule: RuleName) -> &'static str {
+pub fn rule_name(_f: Formatter, rule: RuleName) -> &'static str {
     match rule {
         RuleName::Ampacity => "Current for hours",
         RuleName::FuseFit => "A fuse that fits",
@@ -103,7 +102,7 @@ pub const fn rule_name(rule: RuleName) -> &'static str {
 
 /// Where a rule comes from.
 #[must_use]
-pub const fn rule_source(rule: RuleName) -> &'static str {
+pub fn rule_source(_f: Formatter, rule: RuleName) -> &'static str {
     match rule {
         RuleName::Ampacity => {
             "33 CFR 183.425 table 5 with its notes; heat by the equation of NFPA 70 section 310.15(B), from memory"
@@ -120,17 +119,17 @@ pub const fn rule_source(rule: RuleName) -> &'static str {
 
 /// Whose current a circuit was sized for.
 #[must_use]
-pub fn asked_by(plan: &Plan, circuit: &CircuitAnswer) -> String {
+pub fn asked_by(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     let who = match circuit.asked_by {
         AskedBy::Mode { unit, mode } => {
             format!(
                 "Sized for {}, the strongest mode",
-                full_mode_name(plan, unit, mode)
+                full_mode_name(f, plan, unit, mode)
             )
         }
         AskedBy::Rating { unit } => format!(
             "Sized for all that {} is rated for: anything may be put on it",
-            feed_of(plan, unit)
+            feed_of(f, plan, unit)
         ),
         AskedBy::Everything => "Sized for the unit and everything else that runs".into(),
         AskedBy::Charger { charger } => {
@@ -140,38 +139,43 @@ pub fn asked_by(plan: &Plan, circuit: &CircuitAnswer) -> String {
         AskedBy::Panels => {
             return format!(
                 "Sized for {} of short-circuit current, times 1.25 for bright sun: {}. The fuse’s 125 % is the code’s second 1.25.",
-                amps(circuit.continuous_a),
-                amps(circuit.low_a)
+                amps(f, circuit.continuous_a),
+                amps(f, circuit.low_a)
             );
         }
     };
     let start = circuit.start_a.map_or_else(String::new, |start_a| {
-        format!("; about {} for a moment when it starts", amps(start_a))
+        format!("; about {} for a moment when it starts", amps(f, start_a))
     });
     let low = if circuit.low_a > circuit.continuous_a * 1.001 {
         format!(
             ": {} at nominal volts, {} when the source is down to {}, which counts",
-            amps(circuit.continuous_a),
-            amps(circuit.low_a),
-            volts(circuit.source_low_v)
+            amps(f, circuit.continuous_a),
+            amps(f, circuit.low_a),
+            volts(f, circuit.source_low_v)
         )
     } else {
-        format!(": {}", amps(circuit.low_a))
+        format!(": {}", amps(f, circuit.low_a))
     };
     format!("{who}{low}{start}.")
 }
 
-fn feed_of(plan: &Plan, unit: usize) -> String {
-    format!("the converter or inverter of {}", unit_name(plan, unit))
+fn feed_of(f: Formatter, plan: &Plan, unit: usize) -> String {
+    format!("the converter or inverter of {}", unit_name(f, plan, unit))
 }
 
 /// How the rating of a conductor came about.
 #[must_use]
-pub fn ampacity_text(plan: &Plan, circuit: &CircuitAnswer, figures: &SizeFigures) -> String {
+pub fn ampacity_text(
+    f: Formatter,
+    plan: &Plan,
+    circuit: &CircuitAnswer,
+    figures: &SizeFigures,
+) -> String {
     let Some(ampacity) = &figures.ampacity else {
         return format!(
             "{} is thinner than the table: no rating.",
-            size_text(&figures.size)
+            size_text(f, &figures.size)
         );
     };
     let row = if ampacity.row == figures.size {
@@ -179,54 +183,59 @@ pub fn ampacity_text(plan: &Plan, circuit: &CircuitAnswer, figures: &SizeFigures
     } else {
         format!(
             ", read as {}, the next gauge down",
-            size_text(&ampacity.row)
+            size_text(f, &ampacity.row)
         )
     };
     let factor = |percent: f64, why: String| {
-        (percent < 99.95).then(|| format!(" × {} for {why}", fixed(percent / 100.0, 2)))
+        (percent < 99.95).then(|| format!(" × {} for {why}", f.fixed(percent / 100.0, 2)))
     };
     let factors = [
         factor(
             ampacity.heat_percent,
-            format!("air at {}", degrees(plan, circuit.air_c)),
+            format!("air at {}", degrees(f, plan, circuit.air_c)),
         ),
         factor(ampacity.bundle_percent, "the bundle".into()),
         factor(ampacity.enclosure_percent, "being shut in".into()),
     ];
     format!(
         "{}{row}: {} in the column for {}{} = {} for hours.",
-        size_text(&figures.size),
-        amps(ampacity.table_a),
-        degrees(plan, ampacity.column_c),
+        size_text(f, &figures.size),
+        amps(f, ampacity.table_a),
+        degrees(f, plan, ampacity.column_c),
         factors.into_iter().flatten().collect::<String>(),
-        amps(ampacity.allowed_a)
+        amps(f, ampacity.allowed_a)
     )
 }
 
 /// What a conductor drops, cold and hot.
 #[must_use]
-pub fn drop_text(plan: &Plan, circuit: &CircuitAnswer, loaded: &LoadedFigures) -> String {
+pub fn drop_text(
+    f: Formatter,
+    plan: &Plan,
+    circuit: &CircuitAnswer,
+    loaded: &LoadedFigures,
+) -> String {
     format!(
         "{} each way: {} ({}) with the copper cold, {} ({}) as hot as it gets, {}. You allow {} of {}.",
-        plan_value(plan, Unit::Meter, circuit.length_m),
-        volts(loaded.cold_v),
-        percent(loaded.cold_percent),
-        volts(loaded.hot_v),
-        percent(loaded.hot_percent),
-        degrees(plan, loaded.conductor_c),
-        percent(circuit.allowed_drop_percent),
-        volts(circuit.source_low_v)
+        plan_value(f, plan, Unit::Meter, circuit.length_m),
+        volts(f, loaded.cold_v),
+        percent(f, loaded.cold_percent),
+        volts(f, loaded.hot_v),
+        percent(f, loaded.hot_percent),
+        degrees(f, plan, loaded.conductor_c),
+        percent(f, circuit.allowed_drop_percent),
+        volts(f, circuit.source_low_v)
     )
 }
 
 /// A note on a circuit.
 #[must_use]
-pub fn circuit_note(plan: &Plan, note: &CircuitNote) -> String {
+pub fn circuit_note(f: Formatter, plan: &Plan, note: &CircuitNote) -> String {
     match note {
         CircuitNote::NoRoomForHeat { air_c, rating_c } => format!(
             "The air, {}, is as hot as the cooler of insulation and lugs may be, {}: nothing may flow.",
-            degrees(plan, *air_c),
-            degrees(plan, *rating_c)
+            degrees(f, plan, *air_c),
+            degrees(f, plan, *rating_c)
         ),
         CircuitNote::NoGaugePasses => "No gauge up to 4/0 passes.".into(),
         CircuitNote::NoMetricPasses => "No metric size up to 120 mm² passes.".into(),
@@ -239,15 +248,15 @@ pub fn circuit_note(plan: &Plan, note: &CircuitNote) -> String {
         }
         CircuitNote::ReadAsThinner { stated_mm2 } => format!(
             "{} is between two sizes, and counts as the thinner.",
-            with_unit(*stated_mm2, "mm²")
+            f.with_unit(*stated_mm2, "mm²")
         ),
         CircuitNote::LengthTaken { taken_m } => format!(
             "No length is given: {} was taken.",
-            plan_value(plan, Unit::Meter, *taken_m)
+            plan_value(f, plan, Unit::Meter, *taken_m)
         ),
         CircuitNote::Connections { lost_v } => format!(
             "Lugs, switches and fuse holders lose {} more, which the cable may not.",
-            volts(*lost_v)
+            volts(f, *lost_v)
         ),
         CircuitNote::ShutIn => {
             "Rated as shut in a wall or conduit: in a building nobody can see where it runs.".into()

@@ -1,10 +1,11 @@
 //! Names of the fourth question's choices.
 
 use crate::plan::wiring::{Circuit, FuseKind, Place, Strands, TakeOff};
+use crate::text::Formatter;
 
 /// A stretch of cable.
 #[must_use]
-pub const fn circuit_name(circuit: Circuit) -> &'static str {
+pub fn circuit_name(_f: Formatter, circuit: Circuit) -> &'static str {
     match circuit {
         Circuit::Distribution => "Bank to distribution",
         Circuit::Unit => "To the unit",
@@ -15,7 +16,7 @@ pub const fn circuit_name(circuit: Circuit) -> &'static str {
 
 /// Where the system is.
 #[must_use]
-pub const fn place_name(place: Place) -> &'static str {
+pub fn place_name(_f: Formatter, place: Place) -> &'static str {
     match place {
         Place::Vehicle => "in a vehicle",
         Place::Boat => "on a boat",
@@ -25,7 +26,7 @@ pub const fn place_name(place: Place) -> &'static str {
 
 /// Where the cables leave the bank.
 #[must_use]
-pub const fn take_off_name(take_off: TakeOff) -> &'static str {
+pub fn take_off_name(_f: Formatter, take_off: TakeOff) -> &'static str {
     match take_off {
         TakeOff::SameEnd => "both from the first battery",
         TakeOff::Diagonal => "across: plus from the first, minus from the last",
@@ -35,7 +36,7 @@ pub const fn take_off_name(take_off: TakeOff) -> &'static str {
 
 /// How a conductor is made.
 #[must_use]
-pub const fn strands_name(strands: Strands) -> &'static str {
+pub fn strands_name(_f: Formatter, strands: Strands) -> &'static str {
     match strands {
         Strands::Fine => "fine strands, bare",
         Strands::FineTinned => "fine strands, tinned",
@@ -46,7 +47,7 @@ pub const fn strands_name(strands: Strands) -> &'static str {
 
 /// A kind of fuse.
 #[must_use]
-pub const fn fuse_kind_name(kind: FuseKind) -> &'static str {
+pub fn fuse_kind_name(_f: Formatter, kind: FuseKind) -> &'static str {
     match kind {
         FuseKind::Blade => "blade fuse",
         FuseKind::Strip => "bolt-down strip fuse (ANL)",

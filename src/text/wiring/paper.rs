@@ -3,8 +3,10 @@
 use super::{
     circuit_name, place_name, rule_name,
     said::{amps, degrees, percent, size_text, volts},
-    strands_name, take_off_name, words,
+    strands_name, take_off_name,
 };
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::wiring::{CircuitAnswer, CircuitNote, SizeFigures, WiringAnswer},
     plan::{
@@ -12,32 +14,27 @@ use crate::{
         wiring::{Circuit, InstallationField as L, Strands},
     },
     range::Unit,
-    text::{
-        chemistry_name,
-        hand_on::plan_value,
-        number::{fixed, with_unit},
-        unit_name,
-    },
+    text::{chemistry_name, hand_on::plan_value, unit_name},
 };
 
 /// What the wiring hangs on: bank, volts, chemistry, unit and how that is fed.
 #[must_use]
-pub fn system_on_paper(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
+pub fn system_on_paper(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
     let mut lines = Vec::new();
     if let Some(bank) = plan.banks.first() {
         let reading = bank.reading();
         let low = low_v(answer).map_or_else(String::new, |low_v| {
-            format!(", {} at its lowest", volts(low_v))
+            format!(", {} at its lowest", volts(f, low_v))
         });
         lines.push(format!(
             "Bank: {}; {} in series, {} in parallel, each {} and {}; {} nominal, {} while charging{low}.",
-            chemistry_name(bank.chemistry),
+            chemistry_name(f, bank.chemistry),
             bank.series_count,
             bank.parallel_count,
-            with_unit(reading.volts, "V"),
-            with_unit(bank.battery_rated_ah.value, "Ah"),
-            with_unit(bank.nominal_v(), "V"),
-            volts(answer.charge_v)
+            f.with_unit(reading.volts, "V"),
+            f.with_unit(bank.battery_rated_ah.value, "Ah"),
+            f.with_unit(bank.nominal_v(), "V"),
+            volts(f, answer.charge_v)
         ));
     }
     if let Some(unit) = plan.units.get(plan.night.asked_unit) {
@@ -48,15 +45,15 @@ pub fn system_on_paper(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
                 output_v, limit_a, ..
             } => format!(
                 "through a DC-DC converter to {}, {}",
-                with_unit(output_v, "V"),
-                rated(limit_a.map(|limit| with_unit(limit.value, "A")))
+                f.with_unit(output_v, "V"),
+                rated(limit_a.map(|limit| f.with_unit(limit.value, "A")))
             ),
             Feed::Inverter { limit_w, .. } => format!(
                 "through an inverter, {}",
-                rated(limit_w.map(|limit| with_unit(limit.value, "W")))
+                rated(limit_w.map(|limit| f.with_unit(limit.value, "W")))
             ),
         };
-        let unit = unit_name(plan, plan.night.asked_unit);
+        let unit = unit_name(f, plan, plan.night.asked_unit);
         lines.push(format!("Unit: {unit}, {fed}."));
     }
     lines
@@ -71,9 +68,9 @@ fn low_v(answer: &WiringAnswer) -> Option<f64> {
 }
 
 /// Marks what nobody has said.
-fn assumed(text: String, is_assumed: bool) -> String {
+fn assumed(f: Formatter, text: String, is_assumed: bool) -> String {
     if is_assumed {
-        format!("{text} ({})", words::ASSUMED)
+        format!("{text} ({})", f.say(m::WiringAssumed))
     } else {
         text
     }
@@ -81,29 +78,31 @@ fn assumed(text: String, is_assumed: bool) -> String {
 
 /// A circuit's name with its length, marked where that is assumed.
 #[must_use]
-pub fn circuit_on_paper(plan: &Plan, circuit: &CircuitAnswer) -> String {
+pub fn circuit_on_paper(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     let is_taken = |note: &CircuitNote| matches!(note, CircuitNote::LengthTaken { .. });
-    let length = plan_value(plan, Unit::Meter, circuit.length_m);
-    let length = assumed(length, circuit.notes.iter().any(is_taken));
-    format!("{}, {length}", circuit_name(circuit.circuit))
+    let length = plan_value(f, plan, Unit::Meter, circuit.length_m);
+    let length = assumed(f, length, circuit.notes.iter().any(is_taken));
+    format!("{}, {length}", circuit_name(f, circuit.circuit))
 }
 
 /// Currents: at nominal volts, at the lowest, at the start.
 #[must_use]
-pub fn amps_on_paper(circuit: &CircuitAnswer) -> String {
-    let start = circuit.start_a.map_or_else(|| "–".into(), amps);
+pub fn amps_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
+    let start = circuit
+        .start_a
+        .map_or_else(|| "–".into(), |start_a| amps(f, start_a));
     format!(
         "{} / {} / {start}",
-        amps(circuit.continuous_a),
-        amps(circuit.low_a)
+        amps(f, circuit.continuous_a),
+        amps(f, circuit.low_a)
     )
 }
 
 /// The rule that decided.
 #[must_use]
-pub fn decided_on_paper(circuit: &CircuitAnswer) -> String {
+pub fn decided_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let rule = circuit.needed.iter().find_map(|one| one.decided_by);
-    rule.map_or_else(|| "nothing passes".into(), |rule| rule_name(rule).into())
+    rule.map_or_else(|| "nothing passes".into(), |rule| rule_name(f, rule).into())
 }
 
 fn judged(circuit: &CircuitAnswer) -> Option<&SizeFigures> {
@@ -113,16 +112,16 @@ fn judged(circuit: &CircuitAnswer) -> Option<&SizeFigures> {
 
 /// The drop through what is there, or through the smallest that passes.
 #[must_use]
-pub fn drop_on_paper(circuit: &CircuitAnswer) -> String {
+pub fn drop_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let loaded = judged(circuit).and_then(|figures| figures.loaded);
     loaded.map_or_else(
         || "–".into(),
         |loaded| {
             format!(
                 "{} ({}) of {}",
-                volts(loaded.hot_v),
-                percent(loaded.hot_percent),
-                volts(circuit.source_low_v)
+                volts(f, loaded.hot_v),
+                percent(f, loaded.hot_percent),
+                volts(f, circuit.source_low_v)
             )
         },
     )
@@ -131,64 +130,67 @@ pub fn drop_on_paper(circuit: &CircuitAnswer) -> String {
 /// The fuse: recommended, what the conductor bears, what it must break, and the
 /// one that is there.
 #[must_use]
-pub fn fuse_on_paper(circuit: &CircuitAnswer) -> String {
+pub fn fuse_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let Some(protection) = &circuit.protection else {
         return "–".into();
     };
     let named = protection
         .recommended_a
-        .map_or_else(|| "none fits".into(), amps);
+        .map_or_else(|| "none fits".into(), |rating_a| amps(f, rating_a));
     let there = protection.fitted_a.map_or_else(String::new, |fitted_a| {
-        format!("; there now {}", amps(fitted_a))
+        format!("; there now {}", amps(f, fitted_a))
     });
     let fault = if protection.fault_is_guess {
-        words::SHEET_FAULT_NOT_SAID.to_owned()
+        f.say(m::WiringSheetFaultNotSaid).to_owned()
     } else {
-        amps(protection.fault_a)
+        amps(f, protection.fault_a)
     };
     format!(
         "{named} (on {} at most {}), to break {fault} at {}{there}",
-        size_text(&protection.conductor),
-        amps(protection.most_a),
-        volts(protection.charge_v)
+        size_text(f, &protection.conductor),
+        amps(f, protection.most_a),
+        volts(f, protection.charge_v)
     )
 }
 
 /// What was taken for granted, so that it can be checked on the spot; what nobody
 /// has said is marked.
 #[must_use]
-pub fn taken_for(plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
+pub fn taken_for(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
     let wiring = &plan.wiring;
     let place = assumed(
-        place_name(wiring.place_taken()).into(),
+        f,
+        place_name(f, wiring.place_taken()).into(),
         wiring.place.is_none(),
     );
     let take_off = assumed(
-        take_off_name(wiring.take_off_taken()).into(),
+        f,
+        take_off_name(f, wiring.take_off_taken()).into(),
         wiring.take_off.is_none(),
     );
     let mut lines = vec![format!(
         "The system is {place}; the cables leave the bank {take_off}; it charges up to {}.",
-        volts(answer.charge_v)
+        volts(f, answer.charge_v)
     )];
     lines.extend(
         answer
             .circuits
             .iter()
-            .map(|circuit| laid_on_paper(plan, circuit)),
+            .map(|circuit| laid_on_paper(f, plan, circuit)),
     );
     lines
 }
 
-fn laid_on_paper(plan: &Plan, circuit: &CircuitAnswer) -> String {
+fn laid_on_paper(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     let laid = plan.wiring.installation(circuit.circuit);
-    let marked = |field, text: fn(&Plan, f64) -> String| {
+    let marked = |field, text: &dyn Fn(f64) -> String| {
         let path = Path::Installation(circuit.circuit, field);
         let number = plan.number(path).unwrap_or_default();
-        assumed(text(plan, number), plan.stated(path).is_none())
+        assumed(f, text(number), plan.stated(path).is_none())
     };
     let strands = assumed(
-        strands_name(laid.strands.unwrap_or(Strands::Fine)).into(),
+        f,
+        strands_name(f, laid.strands.unwrap_or(Strands::Fine)).into(),
         laid.strands.is_none(),
     );
     let engine = if laid.engine_space {
@@ -198,13 +200,13 @@ fn laid_on_paper(plan: &Plan, circuit: &CircuitAnswer) -> String {
     };
     format!(
         "{}: insulation {}, lugs {}, air {}, {} in the bundle, {strands}{engine}.",
-        circuit_name(circuit.circuit),
-        marked(L::InsulationC, degrees),
-        marked(L::TerminalC, degrees),
-        marked(L::AirC, degrees),
-        marked(L::BundledCount, |_, count| format!(
+        circuit_name(f, circuit.circuit),
+        marked(L::InsulationC, &|value| degrees(f, plan, value)),
+        marked(L::TerminalC, &|value| degrees(f, plan, value)),
+        marked(L::AirC, &|value| degrees(f, plan, value)),
+        marked(L::BundledCount, &|count| format!(
             "{} conductors",
-            fixed(count, 0)
+            f.fixed(count, 0)
         )),
     )
 }

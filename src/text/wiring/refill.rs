@@ -1,5 +1,6 @@
 //! Can it be filled again: in sentences.
 
+use crate::text::Formatter;
 use crate::{
     answer::{
         RefillAnswer,
@@ -12,13 +13,7 @@ use crate::{
     range::Unit,
     simulate::charge::{FillEnd, MOST_H},
     study::spread::{Band, Share},
-    text::{
-        caution, caution_source,
-        day::energy,
-        field_label, full_mode_name,
-        number::{clock_after, duration, fixed, percent, plain, volts, with_unit},
-        value_text,
-    },
+    text::{caution, caution_source, field_label, full_mode_name},
 };
 
 pub const TITLE: &str = "Can it be filled again?";
@@ -34,7 +29,7 @@ pub const SOURCE: &str = "Constant current, then constant voltage, exact on each
 
 /// What a charger is called, numbered where there are several of a kind.
 #[must_use]
-pub fn charger_name(plan: &Plan, charger: &ChargerRefill) -> String {
+pub fn charger_name(_f: Formatter, plan: &Plan, charger: &ChargerRefill) -> String {
     let name = match charger.kind {
         ChargerKind::Shore => "Shore charger",
         ChargerKind::Engine => "Engine charger",
@@ -58,18 +53,18 @@ fn lower_first(text: &str) -> String {
 
 /// The answer in a sentence.
 #[must_use]
-pub fn headline(plan: &Plan, answer: &RefillAnswer) -> String {
+pub fn headline(f: Formatter, plan: &Plan, answer: &RefillAnswer) -> String {
     if matches!(first_error(answer), Some(R::NoSource)) {
         return "Nothing here fills the bank again: add panels or a charger below.".into();
     }
-    let from = percent(answer.from_percent.likely);
+    let from = f.percent(answer.from_percent.likely);
     let is_falling = answer
         .days
         .as_ref()
         .is_some_and(|days| matches!(days.course, Course::Falling { .. } | Course::Empty { .. }));
     let sun = answer.sun.as_ref();
-    let sun = sun.map(|sun| sun_clause(plan, sun, is_falling));
-    let charger = charger_clause(plan, answer);
+    let sun = sun.map(|sun| sun_clause(f, plan, sun, is_falling));
+    let charger = charger_clause(f, plan, answer);
     match (charger, sun) {
         (Some(charger), Some(sun)) => format!("From {from}, {charger}; {sun}."),
         (Some(charger), None) => format!("From {from}, {charger}."),
@@ -79,37 +74,37 @@ pub fn headline(plan: &Plan, answer: &RefillAnswer) -> String {
 }
 
 /// The quickest charger, or that none does it.
-fn charger_clause(plan: &Plan, answer: &RefillAnswer) -> Option<String> {
+fn charger_clause(f: Formatter, plan: &Plan, answer: &RefillAnswer) -> Option<String> {
     let filled = answer.chargers.iter().filter(|one| one.idle.is_filled);
     let quickest = filled.min_by(|a, b| a.idle.hours_h.likely.total_cmp(&b.idle.hours_h.likely));
     let Some(quickest) = quickest else {
-        let goal = goal(answer);
+        let goal = goal(f, answer);
         return (!answer.chargers.is_empty()).then(|| format!("no charger here {goal}"));
     };
     if quickest.idle.hours_h.likely <= 0.0 {
         return Some("there is nothing to fill".into());
     }
-    let name = lower_first(&charger_name(plan, quickest));
-    let hours = duration(quickest.idle.hours_h.likely);
-    Some(format!("the {name} {} in {hours}", goal(answer)))
+    let name = lower_first(&charger_name(f, plan, quickest));
+    let hours = f.duration(quickest.idle.hours_h.likely);
+    Some(format!("the {name} {} in {hours}", goal(f, answer)))
 }
 
-fn goal(answer: &RefillAnswer) -> String {
+fn goal(f: Formatter, answer: &RefillAnswer) -> String {
     if answer.to_percent >= 100.0 {
         "fills it".into()
     } else {
-        format!("brings it to {}", percent(answer.to_percent))
+        format!("brings it to {}", f.percent(answer.to_percent))
     }
 }
 
 /// Whether tomorrow repays tonight. Where the days go down all the same, what came
 /// back by the afternoon is used again before the next night.
-fn sun_clause(plan: &Plan, sun: &SunRefill, is_falling: bool) -> String {
+fn sun_clause(f: Formatter, plan: &Plan, sun: &SunRefill, is_falling: bool) -> String {
     let day = &sun.tomorrow;
     let start = plan.night.start_clock_min;
     match (day.repaid_h, day.empty_h) {
         (_, Some(empty_h)) => {
-            let at = clock_after(start, empty_h);
+            let at = f.clock_after(start, empty_h);
             format!("on the sun alone it is empty at {at}")
         }
         (Some(_), None) if day.start_percent - day.lowest_percent < 0.5 => {
@@ -117,14 +112,14 @@ fn sun_clause(plan: &Plan, sun: &SunRefill, is_falling: bool) -> String {
         }
         (Some(_), None) if is_falling => "tomorrow’s sun all but repays tonight".into(),
         (Some(at_h), None) => {
-            let at = clock_after(start, at_h);
+            let at = f.clock_after(start, at_h);
             format!("tomorrow’s sun repays tonight by {at}")
         }
         (None, None) if day.repaid_percent < 1.0 => {
             "tomorrow’s sun repays nothing of tonight".into()
         }
         (None, None) => {
-            let share = percent(day.repaid_percent.min(99.0));
+            let share = f.percent(day.repaid_percent.min(99.0));
             format!("tomorrow’s sun repays {share} of tonight")
         }
     }
@@ -136,24 +131,24 @@ fn first_error(answer: &RefillAnswer) -> Option<R> {
 
 /// Where the charge to start from comes from, and what is missing.
 #[must_use]
-pub fn from_line(plan: &Plan, answer: &RefillAnswer) -> String {
+pub fn from_line(f: Formatter, plan: &Plan, answer: &RefillAnswer) -> String {
     let night = &plan.night;
-    let mode = full_mode_name(plan, night.asked_unit, night.asked_mode);
+    let mode = full_mode_name(f, plan, night.asked_unit, night.asked_mode);
     let Band { low, likely, high } = answer.from_percent;
     let from = match answer.from {
-        FilledFrom::Stated => format!("{}, as you say", percent(likely)),
+        FilledFrom::Stated => format!("{}, as you say", f.percent(likely)),
         FilledFrom::Night => format!(
             "what tonight leaves with no charger on: {} ({} to {})",
-            percent(likely),
-            percent(low),
-            percent(high)
+            f.percent(likely),
+            f.percent(low),
+            f.percent(high)
         ),
         FilledFrom::ConstantDraw => {
-            format!("what {mode} leaves at its full draw: {}", percent(likely))
+            format!("what {mode} leaves at its full draw: {}", f.percent(likely))
         }
     };
-    let missing = with_unit(answer.missing_ah, "Ah");
-    let beside = with_unit(answer.beside_w, "W");
+    let missing = f.with_unit(answer.missing_ah, "Ah");
+    let beside = f.with_unit(answer.beside_w, "W");
     format!(
         "From {from}. That is {missing} to put back, with {beside} running beside all the time."
     )
@@ -161,108 +156,108 @@ pub fn from_line(plan: &Plan, answer: &RefillAnswer) -> String {
 
 /// Where the days lead.
 #[must_use]
-pub fn course(days: &DaysBalance, to_percent: f64) -> String {
-    let fed = energy(days.fed_daily_wh);
-    let used = energy(days.used_daily_wh);
+pub fn course(f: Formatter, days: &DaysBalance, to_percent: f64) -> String {
+    let fed = f.energy(days.fed_daily_wh);
+    let used = f.energy(days.used_daily_wh);
     let each = format!("A day as planned brings {fed} and uses {used}");
     let last = days.end_percent.last().copied().unwrap_or(0.0);
     let goal = if to_percent >= 100.0 {
         "full".to_owned()
     } else {
-        format!("at {}", percent(to_percent))
+        format!("at {}", f.percent(to_percent))
     };
     match days.course {
-        Course::Empty { after_h, .. } => format!("{each}: empty after {}.", in_days(after_h)),
+        Course::Empty { after_h, .. } => format!("{each}: empty after {}.", in_days(f, after_h)),
         Course::Falling { after_h } => format!(
             "{each}: empty after about {}, if it goes on so.",
-            in_days(after_h)
+            in_days(f, after_h)
         ),
         Course::Full { after_h } => format!(
             "{each}: {goal} again after {}, and on every day after.",
-            in_days(after_h)
+            in_days(f, after_h)
         ),
         Course::Rising { after_h } => format!(
             "{each}: {goal} after about {}, if it goes on so.",
-            in_days(after_h)
+            in_days(f, after_h)
         ),
         Course::Level => format!(
             "{each}: every day ends as the one before, at {}.",
-            percent(last)
+            f.percent(last)
         ),
     }
 }
 
-fn in_days(hours: f64) -> String {
+fn in_days(f: Formatter, hours: f64) -> String {
     if hours < 48.0 {
-        duration(hours)
+        f.duration(hours)
     } else {
-        format!("{} days", fixed(hours / 24.0, usize::from(hours < 240.0)))
+        format!("{} days", f.fixed(hours / 24.0, usize::from(hours < 240.0)))
     }
 }
 
 /// The right end of a charger's row.
 #[must_use]
-pub fn charger_verdict(fill: &Fill) -> String {
+pub fn charger_verdict(f: Formatter, fill: &Fill) -> String {
     match (fill.is_filled, fill.end) {
-        (true, _) => with_band(fill.hours_h),
+        (true, _) => with_band(f, fill.hours_h),
         (false, FillEnd::TooWeak) => "never gets there".into(),
-        (false, FillEnd::TooLong) => format!("more than {}", in_days(MOST_H)),
+        (false, FillEnd::TooLong) => format!("more than {}", in_days(f, MOST_H)),
         (false, FillEnd::Refused) => "too cold to charge".into(),
-        (false, _) => format!("ends at {}", percent(fill.reached_percent)),
+        (false, _) => format!("ends at {}", f.percent(fill.reached_percent)),
     }
 }
 
-fn with_band(band: Band) -> String {
-    let likely = duration(band.likely);
+fn with_band(f: Formatter, band: Band) -> String {
+    let likely = f.duration(band.likely);
     if band.high - band.low < 0.02 * band.likely {
         return likely;
     }
     if band.high >= MOST_H - 1e-9 {
-        return format!("{likely} (from {}; or not at all)", duration(band.low));
+        return format!("{likely} (from {}; or not at all)", f.duration(band.low));
     }
     format!(
         "{likely} ({} to {})",
-        duration(band.low),
-        duration(band.high)
+        f.duration(band.low),
+        f.duration(band.high)
     )
 }
 
 /// What stands in a charger's row, line by line.
 #[must_use]
-pub fn charger_lines(plan: &Plan, charger: &ChargerRefill) -> Vec<String> {
+pub fn charger_lines(f: Formatter, plan: &Plan, charger: &ChargerRefill) -> Vec<String> {
     let fill = &charger.idle;
     let mut lines = Vec::new();
     if fill.is_filled || fill.end == FillEnd::CalledFull {
-        lines.push(phases(charger, fill));
+        lines.push(phases(f, charger, fill));
     }
     lines.extend(
         charger
             .cooling
             .as_ref()
-            .map(|with| cooling_line(plan, with)),
+            .map(|with| cooling_line(f, plan, with)),
     );
     if fill.charger_wh > 0.0 {
-        lines.push(energy_line(charger, fill));
-        lines.push(formula(charger, fill));
+        lines.push(energy_line(f, charger, fill));
+        lines.push(formula(f, charger, fill));
     }
-    lines.extend(fuel_line(plan, fill));
-    lines.extend(spread_line(&charger.spread_from));
+    lines.extend(fuel_line(f, plan, fill));
+    lines.extend(spread_line(f, &charger.spread_from));
     lines.push(SOURCE.into());
     lines
 }
 
 /// The two stretches.
-fn phases(charger: &ChargerRefill, fill: &Fill) -> String {
+fn phases(f: Formatter, charger: &ChargerRefill, fill: &Fill) -> String {
     let first = fill.curve.first().map_or(0.0, |at| at.charger_a);
     let held_h = fill.hours_h.likely - fill.constant_current_h;
-    let amps = with_unit(first, "A");
-    let current = format!("{} at {amps}", duration(fill.constant_current_h));
-    let held = volts(charger.hold_v);
-    let end = with_unit(charger.end_a, "A");
+    let amps = f.with_unit(first, "A");
+    let current = format!("{} at {amps}", f.duration(fill.constant_current_h));
+    let held = f.volts(charger.hold_v);
+    let end = f.with_unit(charger.end_a, "A");
     let called = if fill.end == FillEnd::CalledFull {
         format!(
             ", which this charger calls full (at {} of charge)",
-            percent(fill.reached_percent)
+            f.percent(fill.reached_percent)
         )
     } else {
         String::new()
@@ -277,17 +272,17 @@ fn phases(charger: &ChargerRefill, fill: &Fill) -> String {
     };
     format!(
         "{current}, then {} held at {held}{until}{called}.",
-        duration(held_h)
+        f.duration(held_h)
     )
 }
 
-fn cooling_line(plan: &Plan, fill: &Fill) -> String {
+fn cooling_line(f: Formatter, plan: &Plan, fill: &Fill) -> String {
     let night = &plan.night;
-    let mode = full_mode_name(plan, night.asked_unit, night.asked_mode);
+    let mode = full_mode_name(f, plan, night.asked_unit, night.asked_mode);
     match (fill.is_filled, fill.end) {
         (true, _) => format!(
             "With {mode} running all the while: {}.",
-            with_band(fill.hours_h)
+            with_band(f, fill.hours_h)
         ),
         (false, FillEnd::TooWeak) if fill.into_ah <= 0.0 => {
             format!(
@@ -297,17 +292,17 @@ fn cooling_line(plan: &Plan, fill: &Fill) -> String {
         (false, FillEnd::TooLong) => {
             format!(
                 "With {mode} running all the while: more than {}.",
-                in_days(MOST_H)
+                in_days(f, MOST_H)
             )
         }
         (false, _) => format!(
             "With {mode} running all the while it gets no further than {}.",
-            percent(fill.reached_percent)
+            f.percent(fill.reached_percent)
         ),
     }
 }
 
-fn energy_line(charger: &ChargerRefill, fill: &Fill) -> String {
+fn energy_line(f: Formatter, charger: &ChargerRefill, fill: &Fill) -> String {
     let source = match charger.kind {
         ChargerKind::Shore => "shore",
         ChargerKind::Engine => "the engine",
@@ -315,38 +310,38 @@ fn energy_line(charger: &ChargerRefill, fill: &Fill) -> String {
     };
     format!(
         "Takes {} from {source} at {} and gives {}: {} to what runs beside, {} lost in the bank.",
-        energy(fill.taken_wh),
-        percent(charger.efficiency_percent),
-        energy(fill.charger_wh),
-        energy(fill.loads_wh),
-        energy(fill.lost_wh)
+        f.energy(fill.taken_wh),
+        f.percent(charger.efficiency_percent),
+        f.energy(fill.charger_wh),
+        f.energy(fill.loads_wh),
+        f.energy(fill.lost_wh)
     )
 }
 
 /// The rule of thumb with this plan's numbers in it.
-fn formula(charger: &ChargerRefill, fill: &Fill) -> String {
+fn formula(f: Formatter, charger: &ChargerRefill, fill: &Fill) -> String {
     let first = fill.curve.first();
     let (charger_a, bank_a) = first.map_or((0.0, 0.0), |at| (at.charger_a, at.bank_a));
     let rough_h = fill.into_ah / bank_a.max(1e-9);
     format!(
         "On paper: {} ÷ ({} − {} beside) = {}; then what the falling current adds above {}.",
-        with_unit(fill.into_ah, "Ah"),
-        with_unit(charger_a, "A"),
-        with_unit(charger_a - bank_a, "A"),
-        duration(rough_h),
-        volts(charger.hold_v)
+        f.with_unit(fill.into_ah, "Ah"),
+        f.with_unit(charger_a, "A"),
+        f.with_unit(charger_a - bank_a, "A"),
+        f.duration(rough_h),
+        f.volts(charger.hold_v)
     )
 }
 
-fn fuel(plan: &Plan, liters: f64) -> String {
-    value_text(liters, Unit::Liter, plan.show)
+fn fuel(f: Formatter, _plan: &Plan, liters: f64) -> String {
+    f.value(liters, Unit::Liter)
 }
 
-fn fuel_line(plan: &Plan, fill: &Fill) -> Option<String> {
-    let fuel = fill.fuel_l.map(|l| fuel(plan, l));
+fn fuel_line(f: Formatter, plan: &Plan, fill: &Fill) -> Option<String> {
+    let fuel = fill.fuel_l.map(|l| fuel(f, plan, l));
     let price = fill
         .price_number
-        .map(|price| format!("{} in your currency", plain(price)));
+        .map(|price| format!("{} in your currency", f.plain(price)));
     match (fuel, price) {
         (Some(fuel), Some(price)) => Some(format!("{fuel} of fuel, {price}.")),
         (Some(fuel), None) => Some(format!("{fuel} of fuel.")),
@@ -356,14 +351,14 @@ fn fuel_line(plan: &Plan, fill: &Fill) -> Option<String> {
 }
 
 /// The two inputs that make most of a band.
-fn spread_line(shares: &[Share]) -> Option<String> {
+fn spread_line(f: Formatter, shares: &[Share]) -> Option<String> {
     let named: Vec<String> = shares
         .iter()
         .take(2)
         .filter(|share| share.share_percent >= 5.0)
         .map(|share| {
-            let label = lower_first(field_label(share.field));
-            format!("{label} ({})", percent(share.share_percent))
+            let label = lower_first(field_label(f, share.field));
+            format!("{label} ({})", f.percent(share.share_percent))
         })
         .collect();
     (!named.is_empty()).then(|| format!("The spread comes mostly from {}.", named.join(" and ")))
@@ -371,110 +366,113 @@ fn spread_line(shares: &[Share]) -> Option<String> {
 
 /// The right end of the sun's row.
 #[must_use]
-pub fn sun_verdict(plan: &Plan, sun: &SunRefill) -> String {
+pub fn sun_verdict(f: Formatter, plan: &Plan, sun: &SunRefill) -> String {
     let day = &sun.tomorrow;
     match (day.repaid_h, day.empty_h) {
         (_, Some(_)) => "runs empty".into(),
         (Some(at_h), _) => {
             format!(
                 "repaid by {}",
-                clock_after(plan.night.start_clock_min, at_h)
+                f.clock_after(plan.night.start_clock_min, at_h)
             )
         }
-        _ => format!("{} repaid", percent(day.repaid_percent.min(99.0))),
+        _ => format!("{} repaid", f.percent(day.repaid_percent.min(99.0))),
     }
 }
 
 /// What stands in the sun's row, before its table.
 #[must_use]
-pub fn sun_lines(plan: &Plan, answer: &RefillAnswer, sun: &SunRefill) -> Vec<String> {
+pub fn sun_lines(f: Formatter, plan: &Plan, answer: &RefillAnswer, sun: &SunRefill) -> Vec<String> {
     let day = &sun.tomorrow;
     let start = plan.night.start_clock_min;
     let end = sun.end_percent;
     let mut lines = vec![format!(
         "From {} at {} down to {} at {}; a day on at {} ({} to {}).",
-        percent(day.start_percent),
-        clock_after(start, 0.0),
-        percent(day.lowest_percent),
-        clock_after(start, day.lowest_h),
-        percent(end.likely),
-        percent(end.low),
-        percent(end.high)
+        f.percent(day.start_percent),
+        f.clock_after(start, 0.0),
+        f.percent(day.lowest_percent),
+        f.clock_after(start, day.lowest_h),
+        f.percent(end.likely),
+        f.percent(end.low),
+        f.percent(end.high)
     )];
-    let goal = goal(answer);
+    let goal = goal(f, answer);
     lines.push(match sun.idle_h {
         Some(hours) => format!(
             "With the cooler off from the morning, the sun {goal} in {} of day and night.",
-            in_days(hours)
+            in_days(f, hours)
         ),
         None => format!("With the cooler off from the morning, a week of such sun does not do it: no sun {goal} here."),
     });
     if day.spilled_wh >= 10.0 {
         lines.push(format!(
             "{} of sun found no room in the bank.",
-            energy(day.spilled_wh)
+            f.energy(day.spilled_wh)
         ));
     }
-    lines.extend(spread_line(&sun.spread_from));
+    lines.extend(spread_line(f, &sun.spread_from));
     lines
 }
 
 /// A row of the table of skies.
 #[must_use]
-pub fn sky_row(plan: &Plan, sky: &SkyDay) -> Vec<String> {
+pub fn sky_row(f: Formatter, plan: &Plan, sky: &SkyDay) -> Vec<String> {
     let name = match sky.cloud_percent {
         cloud if cloud < 5.0 => "Clear".to_owned(),
         cloud if cloud > 95.0 => "Overcast".to_owned(),
-        cloud => format!("{} cloud", percent(cloud)),
+        cloud => format!("{} cloud", f.percent(cloud)),
     };
     let end = match sky.empty_h {
-        Some(at_h) => format!("empty at {}", clock_after(plan.night.start_clock_min, at_h)),
-        None => percent(sky.end_percent),
+        Some(at_h) => format!(
+            "empty at {}",
+            f.clock_after(plan.night.start_clock_min, at_h)
+        ),
+        None => f.percent(sky.end_percent),
     };
     vec![
         name,
-        energy(sky.solar_wh),
-        energy(sky.used_wh),
-        percent(sky.lowest_percent),
+        f.energy(sky.solar_wh),
+        f.energy(sky.used_wh),
+        f.percent(sky.lowest_percent),
         end,
     ]
 }
 
 /// A note as a sentence; nothing for what the headline says.
 #[must_use]
-pub fn note(plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<String> {
+pub fn note(f: Formatter, plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<String> {
     let name = |charger: usize| {
         let all = &answer.chargers;
         let found = all.iter().find(|one| one.charger == charger);
-        found.map_or_else(String::new, |one| charger_name(plan, one))
+        found.map_or_else(String::new, |one| charger_name(f, plan, one))
     };
-    let celsius = |c: f64| crate::text::day::temperature(plan, c);
+    let celsius = |c: f64| f.temperature(c);
     Some(match note.matter {
         R::NoSource => return None,
         R::NoCharger => "No charger stands in the plan: after dark days nothing fills the bank. Add one under what feeds it.".into(),
         R::NoPanels => "No panels stand in the plan: the sun brings nothing.".into(),
         R::TooWeak { charger, charger_a, beside_a } => format!(
             "{}: what runs beside takes {} of its {}. It never fills the bank.",
-            name(charger), with_unit(beside_a, "A"), with_unit(charger_a, "A")
+            name(charger), f.with_unit(beside_a, "A"), f.with_unit(charger_a, "A")
         ),
         R::TooWeakForCooling { charger, reached_percent } => format!(
             "{}: with the cooler running it gets no further than {}.",
-            name(charger), percent(reached_percent)
+            name(charger), f.percent(reached_percent)
         ),
         R::EndsBelow { charger, reached_percent } => format!(
             "{}: its own end of charging comes at {}. To go further it must hold more volts, if the battery’s maker allows.",
-            name(charger), percent(reached_percent)
+            name(charger), f.percent(reached_percent)
         ),
         R::TakesTooLong { charger } => format!(
-            "{}: it would take more than {}.", name(charger), in_days(MOST_H)
+            "{}: it would take more than {}.", name(charger), in_days(f, MOST_H)
         ),
         R::FuelRunsOut { charger, needed_l, at_hand_l } => format!(
             "{}: it takes {} of fuel and {} are at hand.",
-            name(charger), fuel(plan, needed_l), fuel(plan, at_hand_l)
+            name(charger), fuel(f, plan, needed_l), fuel(f, plan, at_hand_l)
         ),
         R::WindowTooShort { charger, daily_h, needed_h } => format!(
             "{}: on for {} a day by the clock, so {} days of it.",
-            name(charger), duration(daily_h), plain((needed_h / daily_h).ceil())
+            name(charger), f.duration(daily_h), f.plain((needed_h / daily_h).ceil())
         ),
         R::TooCold { bank_c, least_c } => format!(
             "The bank is no warmer than {} all day: below {} it must not be charged.",
@@ -490,19 +488,19 @@ pub fn note(plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<Str
         ),
         R::Derated { charger, air_c, left_percent } => format!(
             "{}: in air of {} it gives {} of its amps (common practice, no source).",
-            name(charger), celsius(air_c), percent(left_percent)
+            name(charger), celsius(air_c), f.percent(left_percent)
         ),
         R::SourceLimits { charger, source_w, charger_a } => format!(
             "{}: the {} that feed it are good for {} at most.",
-            name(charger), with_unit(source_w, "W"), with_unit(charger_a, "A")
+            name(charger), f.with_unit(source_w, "W"), f.with_unit(charger_a, "A")
         ),
         R::AboveBankLimit { charger, most_a, limit_a } => format!(
             "{}: {} are more than the {} that the batteries may bear by their label.",
-            name(charger), with_unit(most_a, "A"), with_unit(limit_a, "A")
+            name(charger), f.with_unit(most_a, "A"), f.with_unit(limit_a, "A")
         ),
         R::NothingToFill { from_percent, to_percent } => format!(
             "{} is not below {}: there is nothing to fill.",
-            percent(from_percent), percent(to_percent)
+            f.percent(from_percent), f.percent(to_percent)
         ),
         R::NoDay => "The hot day cannot be run as the plan stands: no sun is counted, and the night is at the mode’s full draw.".into(),
     })
@@ -510,21 +508,21 @@ pub fn note(plan: &Plan, answer: &RefillAnswer, note: &RefillNote) -> Option<Str
 
 /// The cautions of a kind of charger, each with its source.
 #[must_use]
-pub fn cautions(plan: &Plan, kind: ChargerKind) -> Vec<(String, &'static str)> {
+pub fn cautions(f: Formatter, plan: &Plan, kind: ChargerKind) -> Vec<(String, &'static str)> {
     let all = crate::answer::cautions(plan).into_iter();
     all.filter(|one| one.is_of_charger(kind))
-        .map(|one| (caution(plan, one), caution_source(one)))
+        .map(|one| (caution(f, plan, one), caution_source(f, one)))
         .collect()
 }
 
 /// What the curve of charge shows.
 #[must_use]
-pub fn charge_takeaway(plan: &Plan, answer: &RefillAnswer) -> String {
+pub fn charge_takeaway(f: Formatter, plan: &Plan, answer: &RefillAnswer) -> String {
     let filled = answer.chargers.iter().filter(|one| one.idle.is_filled);
     let each: Vec<String> = filled
         .map(|one| {
-            let hours = duration(one.idle.hours_h.likely);
-            format!("{} {hours}", lower_first(&charger_name(plan, one)))
+            let hours = f.duration(one.idle.hours_h.likely);
+            format!("{} {hours}", lower_first(&charger_name(f, plan, one)))
         })
         .collect();
     if each.is_empty() {
@@ -536,7 +534,7 @@ pub fn charge_takeaway(plan: &Plan, answer: &RefillAnswer) -> String {
 
 /// What the curve of amps shows.
 #[must_use]
-pub fn amps_takeaway(answer: &RefillAnswer) -> String {
+pub fn amps_takeaway(f: Formatter, answer: &RefillAnswer) -> String {
     let held = answer.chargers.iter().filter(|one| one.idle.is_filled);
     let held: f64 = held
         .map(|one| one.idle.hours_h.likely - one.idle.constant_current_h)
@@ -546,7 +544,7 @@ pub fn amps_takeaway(answer: &RefillAnswer) -> String {
     } else {
         format!(
             "The amps stay until the volts are held; then they fall for {} at the most.",
-            duration(held)
+            f.duration(held)
         )
     }
 }

@@ -1,6 +1,8 @@
 //! The answer as a sentence, each cable as a line, and how numbers are written.
 
-use super::{circuit_name, fuse::fuse_fault, words};
+use super::{circuit_name, fuse::fuse_fault};
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::wiring::{
         CircuitAnswer, Needed, Open, RuleName, SizeFigures, SizeName, SizeSystem, Verdict,
@@ -8,10 +10,7 @@ use crate::{
     },
     plan::{Path, Plan, part::Choice, wiring::Circuit},
     range::Unit,
-    text::{
-        hand_on::plan_value,
-        number::{fixed, with_unit},
-    },
+    text::hand_on::plan_value,
 };
 
 /// A thin space before a unit.
@@ -19,41 +18,41 @@ pub(super) const THIN: char = '\u{202f}';
 
 /// Amps, from a thousand up as kiloamps.
 #[must_use]
-pub fn amps(value: f64) -> String {
+pub fn amps(f: Formatter, value: f64) -> String {
     if value >= 1000.0 {
-        with_unit(value / 1000.0, "kA")
+        f.with_unit(value / 1000.0, "kA")
     } else {
-        with_unit(value, "A")
+        f.with_unit(value, "A")
     }
 }
 
-pub(super) fn volts(value: f64) -> String {
-    format!("{}{THIN}V", fixed(value, 2))
+pub(super) fn volts(f: Formatter, value: f64) -> String {
+    format!("{}{THIN}V", f.fixed(value, 2))
 }
 
-pub(super) fn percent(value: f64) -> String {
+pub(super) fn percent(f: Formatter, value: f64) -> String {
     let decimals = usize::from(value < 10.0);
-    format!("{}{THIN}%", fixed(value, decimals))
+    format!("{}{THIN}%", f.fixed(value, decimals))
 }
 
-pub(super) fn degrees(plan: &Plan, celsius: f64) -> String {
-    plan_value(plan, Unit::Celsius, celsius.round())
+pub(super) fn degrees(f: Formatter, plan: &Plan, celsius: f64) -> String {
+    plan_value(f, plan, Unit::Celsius, celsius.round())
 }
 
 /// A size as it is sold: `6 AWG` or `16 mm²`.
 #[must_use]
-pub fn size_text(size: &SizeName) -> String {
+pub fn size_text(f: Formatter, size: &SizeName) -> String {
     match size.system {
         SizeSystem::Awg => format!("{}{THIN}AWG", size.gauge),
-        SizeSystem::Metric => with_unit(size.area_mm2, "mm²"),
+        SizeSystem::Metric => f.with_unit(size.area_mm2, "mm²"),
     }
 }
 
 /// Both smallest sizes: `8 AWG or 10 mm²`.
 #[must_use]
-pub fn both_sizes(needed: &[Needed]) -> String {
+pub fn both_sizes(f: Formatter, needed: &[Needed]) -> String {
     let smallest = needed.iter().filter_map(|one| one.smallest.as_ref());
-    let texts: Vec<String> = smallest.map(|one| size_text(&one.size)).collect();
+    let texts: Vec<String> = smallest.map(|one| size_text(f, &one.size)).collect();
     match texts.as_slice() {
         [] => "no size there is".into(),
         texts => texts.join(" or "),
@@ -61,7 +60,7 @@ pub fn both_sizes(needed: &[Needed]) -> String {
 }
 
 /// The cable of a circuit within a sentence.
-const fn the_cable(circuit: Circuit) -> &'static str {
+fn the_cable(_f: Formatter, circuit: Circuit) -> &'static str {
     match circuit {
         Circuit::Distribution => "the cable to the distribution",
         Circuit::Unit => "the cable to the unit",
@@ -71,10 +70,10 @@ const fn the_cable(circuit: Circuit) -> &'static str {
 }
 
 /// What is wrong with a circuit, in a few words; nothing if it carries.
-fn trouble(circuit: &CircuitAnswer) -> Option<String> {
-    let cable = the_cable(circuit.circuit);
+fn trouble(f: Formatter, circuit: &CircuitAnswer) -> Option<String> {
+    let cable = the_cable(f, circuit.circuit);
     let have = circuit.have.as_ref()?;
-    let size = size_text(&have.size);
+    let size = size_text(f, &have.size);
     if have.loaded.is_none() {
         return Some(format!("no current carries the power through {cable}"));
     }
@@ -82,11 +81,11 @@ fn trouble(circuit: &CircuitAnswer) -> Option<String> {
     if have.fails.contains(&RuleName::Ampacity) {
         return Some(format!(
             "{cable} ({size}) may not carry {} for hours",
-            amps(hot.current_a)
+            amps(f, hot.current_a)
         ));
     }
     if have.fails.contains(&RuleName::Drop) {
-        return Some(format!("{cable} drops {}", percent(hot.hot_percent)));
+        return Some(format!("{cable} drops {}", percent(f, hot.hot_percent)));
     }
     if have.fails.contains(&RuleName::FuseFit) {
         return Some(format!(
@@ -97,33 +96,37 @@ fn trouble(circuit: &CircuitAnswer) -> Option<String> {
         return Some(format!("{cable} is thinner than the law’s thinnest"));
     }
     let fault = circuit.protection.as_ref()?.fitted_faults.first()?;
-    Some(format!("{} in {cable} {}", "the fuse", fuse_fault(*fault)))
+    Some(format!(
+        "{} in {cable} {}",
+        "the fuse",
+        fuse_fault(f, *fault)
+    ))
 }
 
 /// What the page answers, as a sentence.
 #[must_use]
-pub fn headline(answer: &WiringAnswer) -> String {
+pub fn headline(f: Formatter, answer: &WiringAnswer) -> String {
     let failing = answer
         .circuits
         .iter()
         .filter(|circuit| circuit.verdict == Verdict::Fails);
-    let mut troubles: Vec<String> = failing.filter_map(trouble).collect();
+    let mut troubles: Vec<String> = failing.filter_map(|one| trouble(f, one)).collect();
     if let Some(bank) = &answer.bank {
         let burdens = [(bank.continuous, "for hours"), (bank.start, "at the start")];
         for (burden, when) in burdens {
             if burden.verdict == Verdict::Fails {
                 troubles.push(format!(
                     "one battery is to give {} {when} and may give {}",
-                    amps(burden.worst_a),
-                    amps(burden.limit_a.unwrap_or_default())
+                    amps(f, burden.worst_a),
+                    amps(f, burden.limit_a.unwrap_or_default())
                 ));
             }
         }
         if let Some(charge) = bank.charge.filter(|one| one.verdict == Verdict::Fails) {
             troubles.push(format!(
                 "one battery is charged with {} and bears {}",
-                amps(charge.worst_a),
-                amps(charge.limit_a.unwrap_or_default())
+                amps(f, charge.worst_a),
+                amps(f, charge.limit_a.unwrap_or_default())
             ));
         }
     }
@@ -134,7 +137,7 @@ pub fn headline(answer: &WiringAnswer) -> String {
         troubles.push("the panels exceed the controller on the coldest morning".into());
     }
     if !troubles.is_empty() {
-        return format!("Not as it stands: {}.", listed(&troubles));
+        return format!("Not as it stands: {}.", listed(f, &troubles));
     }
     let unit = answer
         .circuits
@@ -146,7 +149,7 @@ pub fn headline(answer: &WiringAnswer) -> String {
     if circuit.have.is_none() {
         return format!(
             "Not judged yet: the cable to the unit is not named. It needs {}.",
-            both_sizes(&circuit.needed)
+            both_sizes(f, &circuit.needed)
         );
     }
     let (Verdict::Carries, Some(hot)) = (
@@ -155,7 +158,7 @@ pub fn headline(answer: &WiringAnswer) -> String {
     ) else {
         return format!(
             "Not judged yet: it hangs on what is not said or only guessed. Give {}.",
-            open_names(&answer.open)
+            open_names(f, &answer.open)
         );
     };
     let yes = if crate::answer::wiring::is_beyond_fifty(answer.charge_v) {
@@ -165,19 +168,19 @@ pub fn headline(answer: &WiringAnswer) -> String {
     };
     format!(
         "{yes}: the cable to the unit carries {} and drops {}{}.",
-        amps(hot.current_a),
-        percent(hot.hot_percent),
-        open_ends(answer)
+        amps(f, hot.current_a),
+        percent(f, hot.hot_percent),
+        open_ends(f, answer)
     )
 }
 
 /// The fields that a verdict waits for, by name: three of them, the rest by number.
 #[must_use]
-pub fn open_names(open: &[Open]) -> String {
+pub fn open_names(f: Formatter, open: &[Open]) -> String {
     let named: Vec<String> = open
         .iter()
         .take(3)
-        .map(|&one| format!("“{}”", open_name(one)))
+        .map(|&one| format!("“{}”", open_name(f, one)))
         .collect();
     match open.len().saturating_sub(3) {
         0 => named.join(", "),
@@ -187,26 +190,26 @@ pub fn open_names(open: &[Open]) -> String {
 
 /// What is to be said, as its field calls it, with the cable where several have it.
 #[must_use]
-pub fn open_name(open: Open) -> String {
+pub fn open_name(f: Formatter, open: Open) -> String {
     match open {
-        Open::FuseKind => words::FUSE_KIND.into(),
+        Open::FuseKind => f.say(m::WiringFuseKind).into(),
         Open::Field(path) => {
             let circuit = Circuit::ALL.iter().find(|&&circuit| {
                 let of_circuit =
                     |at: Path| matches!(at, Path::Installation(of, _) if of == circuit);
                 of_circuit(path) || circuit.run_paths(0).contains(&path)
             });
-            let label = crate::text::field_label(path);
+            let label = crate::text::field_label(f, path);
             circuit.map_or_else(
                 || label.into(),
-                |&circuit| format!("{label} ({})", circuit_name(circuit)),
+                |&circuit| format!("{label} ({})", circuit_name(f, circuit)),
             )
         }
     }
 }
 
 /// What was not said, after a yes.
-fn open_ends(answer: &WiringAnswer) -> String {
+fn open_ends(_f: Formatter, answer: &WiringAnswer) -> String {
     let circuits = answer.circuits.iter();
     match circuits
         .filter(|circuit| circuit.verdict == Verdict::NotSaid)
@@ -219,7 +222,7 @@ fn open_ends(answer: &WiringAnswer) -> String {
 }
 
 /// Two of them in full, the rest by number.
-fn listed(troubles: &[String]) -> String {
+fn listed(_f: Formatter, troubles: &[String]) -> String {
     match troubles {
         [first, second, rest @ ..] if !rest.is_empty() => {
             format!("{first}; {second}; and {} more below", rest.len())
@@ -230,24 +233,27 @@ fn listed(troubles: &[String]) -> String {
 
 /// A circuit in one line: what is there and how it fares.
 #[must_use]
-pub fn circuit_line(circuit: &CircuitAnswer) -> String {
+pub fn circuit_line(f: Formatter, circuit: &CircuitAnswer) -> String {
     let Some(have) = &circuit.have else {
-        return format!("not named yet, needs {}", both_sizes(&circuit.needed));
+        return format!("not named yet, needs {}", both_sizes(f, &circuit.needed));
     };
-    let size = size_text(&have.size);
+    let size = size_text(f, &have.size);
     match circuit.verdict {
         Verdict::Carries => format!("{size} carries it"),
-        Verdict::Fails => match trouble_short(circuit, have) {
+        Verdict::Fails => match trouble_short(f, circuit, have) {
             Some(short) => format!("{size}: {short}"),
             None => size,
         },
         Verdict::NotSaid | Verdict::NotJudged => {
-            format!("{size}: not judged yet, give {}", open_names(&circuit.open))
+            format!(
+                "{size}: not judged yet, give {}",
+                open_names(f, &circuit.open)
+            )
         }
     }
 }
 
-fn trouble_short(circuit: &CircuitAnswer, have: &SizeFigures) -> Option<String> {
+fn trouble_short(f: Formatter, circuit: &CircuitAnswer, have: &SizeFigures) -> Option<String> {
     let Some(hot) = have.loaded else {
         return Some("no current carries the power".into());
     };
@@ -255,10 +261,10 @@ fn trouble_short(circuit: &CircuitAnswer, have: &SizeFigures) -> Option<String> 
         return Some(match rule {
             RuleName::Ampacity => "too thin for the current".into(),
             RuleName::FuseFit => "no fuse fits it".into(),
-            RuleName::Drop => format!("drops {}", percent(hot.hot_percent)),
+            RuleName::Drop => format!("drops {}", percent(f, hot.hot_percent)),
             RuleName::MechanicalMinimum => "too thin to be laid".into(),
         });
     }
     let fault = circuit.protection.as_ref()?.fitted_faults.first()?;
-    Some(format!("its fuse {}", fuse_fault(*fault)))
+    Some(format!("its fuse {}", fuse_fault(f, *fault)))
 }

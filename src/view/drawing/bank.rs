@@ -4,14 +4,14 @@ use super::{Shown, wiring::standing};
 use crate::{
     answer::wiring::{BankLimits, Verdict, WiringAnswer},
     plan::{Plan, wiring::TakeOff},
-    text::pictures as say,
+    text::{Formatter, pictures as say},
     view::diagram::bank::{Bank, Leave, bank},
 };
 
 /// The bank of a wiring's answer at a width in pixels; nothing where it has none.
 #[must_use]
-pub fn bank_diagram(plan: &Plan, answer: &WiringAnswer, width: f64) -> Option<Shown> {
-    let drawn = of_answer(plan, answer.bank.as_ref()?);
+pub fn bank_diagram(f: Formatter, plan: &Plan, answer: &WiringAnswer, width: f64) -> Option<Shown> {
+    let drawn = of_answer(f, plan, answer.bank.as_ref()?);
     let told = drawn.verdicts.iter().map(|(_, text)| text.clone());
     let told: Vec<String> = std::iter::once(drawn.most.1.clone())
         .chain(told)
@@ -20,7 +20,7 @@ pub fn bank_diagram(plan: &Plan, answer: &WiringAnswer, width: f64) -> Option<Sh
     Some(Shown {
         title: say::THE_BANK,
         caption: say::THE_BANK_CAPTION.into(),
-        told: say::told(say::THE_BANK, &told),
+        told: say::told(f, say::THE_BANK, &told),
         picture: bank(&drawn, width),
     })
 }
@@ -35,14 +35,14 @@ pub const fn leave(take_off: TakeOff) -> Leave {
     }
 }
 
-fn of_answer(plan: &Plan, limits: &BankLimits) -> Bank {
-    let burdens = say::burdens(limits).into_iter();
+fn of_answer(f: Formatter, plan: &Plan, limits: &BankLimits) -> Bank {
+    let burdens = say::burdens(f, limits).into_iter();
     let judged = burdens.filter(|(verdict, _)| *verdict != Verdict::NotSaid);
     let lines = [
-        say::bank(plan),
-        Some(say::counts(limits)),
-        say::leaves(plan, limits),
-        say::string_fuse(limits),
+        say::bank(f, plan),
+        Some(say::counts(f, limits)),
+        say::leaves(f, plan, limits),
+        say::string_fuse(f, limits),
     ];
     Bank {
         in_series: limits.series_count,
@@ -51,10 +51,10 @@ fn of_answer(plan: &Plan, limits: &BankLimits) -> Bank {
         has_fuses: limits.fuse_each,
         most: (
             standing(limits.continuous.verdict),
-            say::most_loaded(limits),
+            say::most_loaded(f, limits),
         ),
-        more_in_series: say::of_many(limits.series_count),
-        more_in_parallel: say::strings(limits.parallel_count),
+        more_in_series: say::of_many(f, limits.series_count),
+        more_in_parallel: say::strings(f, limits.parallel_count),
         verdicts: judged
             .map(|(verdict, text)| (standing(verdict), text))
             .collect(),

@@ -4,7 +4,7 @@ use super::Shown;
 use crate::{
     answer::claims::{ClaimAnswer, ClaimVerdict, ClaimsAnswer},
     plan::Plan,
-    text::{claims as said, pictures as say},
+    text::{Formatter, claims as said, pictures as say},
     view::diagram::{
         badge::Standing,
         intervals::{Interval, intervals},
@@ -13,21 +13,26 @@ use crate::{
 
 /// The claims of an answer at a width in pixels; nothing where none is judged.
 #[must_use]
-pub fn claims_diagram(plan: &Plan, answer: &ClaimsAnswer, width: f64) -> Option<Shown> {
+pub fn claims_diagram(
+    f: Formatter,
+    plan: &Plan,
+    answer: &ClaimsAnswer,
+    width: f64,
+) -> Option<Shown> {
     if answer.claims.is_empty() {
         return None;
     }
-    let rows = claim_rows(plan, answer);
-    let told: Vec<String> = rows.iter().map(told).collect();
+    let rows = claim_rows(f, plan, answer);
+    let told: Vec<String> = rows.iter().map(|one| told(f, one)).collect();
     Some(Shown {
         title: say::CLAIMS,
         caption: say::CLAIMS_CAPTION.into(),
-        told: say::told(say::CLAIMS, &told),
+        told: say::told(f, say::CLAIMS, &told),
         picture: intervals(&rows, width),
     })
 }
 
-fn told(row: &Interval) -> String {
+fn told(f: Formatter, row: &Interval) -> String {
     format!(
         "{}: {}, {}, {}",
         row.name, row.verdict.1, row.measured_text, row.claimed_text
@@ -36,8 +41,8 @@ fn told(row: &Interval) -> String {
 
 /// A row for each claim, in the plan's order.
 #[must_use]
-pub fn claim_rows(plan: &Plan, answer: &ClaimsAnswer) -> Vec<Interval> {
-    answer.claims.iter().map(|one| row(plan, one)).collect()
+pub fn claim_rows(f: Formatter, plan: &Plan, answer: &ClaimsAnswer) -> Vec<Interval> {
+    answer.claims.iter().map(|one| row(f, plan, one)).collect()
 }
 
 const fn standing(verdict: ClaimVerdict) -> Standing {
@@ -50,8 +55,8 @@ const fn standing(verdict: ClaimVerdict) -> Standing {
     }
 }
 
-fn row(plan: &Plan, one: &ClaimAnswer) -> Interval {
-    let [name, claimed, measured, _, verdict] = said::report_row(plan, one);
+fn row(f: Formatter, plan: &Plan, one: &ClaimAnswer) -> Interval {
+    let [name, claimed, measured, _, verdict] = said::report_row(f, plan, one);
     let claim = plan.claims.get(one.claim);
     // A range has no tolerance of its own.
     let tolerance_percent = claim
@@ -65,7 +70,7 @@ fn row(plan: &Plan, one: &ClaimAnswer) -> Interval {
         claimed: one.claimed,
         claimed_most: one.claimed_most,
         tolerance: tolerance_percent.map(|percent| one.claimed.abs() * percent / 100.0),
-        measured_text: say::measured(&measured),
-        claimed_text: say::claimed(&claimed, tolerance_percent),
+        measured_text: say::measured(f, &measured),
+        claimed_text: say::claimed(f, &claimed, tolerance_percent),
     }
 }

@@ -2,12 +2,14 @@
 //! charge, and power in and out.
 
 use super::{Drawing, Event, Text, Titles};
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::day::{BandPoint, DayAnswer, DayEvent, DayPoint, Happening},
     plan::Plan,
     quantity::{celsius, in_fahrenheit},
     study::spread::Band,
-    text::{day as say, day_words as words},
+    text::day as say,
     view::chart::{
         frame::{XKind, YRange},
         series::{Sample, Series, Spread},
@@ -34,27 +36,31 @@ impl DayChart {
 
     /// The words around it, in the plan's units and on its clock.
     #[must_use]
-    pub fn titles(self, plan: &Plan, span_h: f64) -> Titles {
+    pub fn titles(self, f: Formatter, plan: &Plan, span_h: f64) -> Titles {
         let start_min = f64::from(plan.night.start_clock_min);
         let x_text = if span_h > 24.0 {
             Text::DayClock { start_min }
         } else {
             Text::Clock { start_min }
         };
-        let us_units = plan.show.us_units;
+        let us_units = f.units.us_units;
         let (title, y_label, y_text) = match self {
             Self::Temperatures if us_units => (
-                words::TEMPERATURES,
-                words::AXIS_FAHRENHEIT,
+                f.say(m::DayTemperatures),
+                f.say(m::DayAxisFahrenheit),
                 Text::FahrenheitAsIs,
             ),
-            Self::Temperatures => (words::TEMPERATURES, words::AXIS_CELSIUS, Text::Celsius),
-            Self::Charge => (words::CHARGE, words::AXIS_CHARGE, Text::Percent),
-            Self::Power => (words::POWER, words::AXIS_POWER, Text::Watts),
+            Self::Temperatures => (
+                f.say(m::DayTemperatures),
+                f.say(m::DayAxisCelsius),
+                Text::Celsius,
+            ),
+            Self::Charge => (f.say(m::DayCharge), f.say(m::DayAxisCharge), Text::Percent),
+            Self::Power => (f.say(m::DayPower), f.say(m::DayAxisPower), Text::Watts),
         };
         Titles {
             title,
-            x_label: words::AXIS_CLOCK,
+            x_label: f.say(m::AxisClock),
             y_label,
             x_text,
             y_text,
@@ -63,21 +69,27 @@ impl DayChart {
 
     /// The drawing of a day's answer, with its bands where they were drawn.
     #[must_use]
-    pub fn draw(self, plan: &Plan, day: &DayAnswer) -> Drawing {
-        self.draw_from(plan, day, &[])
+    pub fn draw(self, f: Formatter, plan: &Plan, day: &DayAnswer) -> Drawing {
+        self.draw_from(f, plan, day, &[])
     }
 
     /// The same, and how it goes on from a reading in the night: points of a trace.
     #[must_use]
-    pub fn draw_from(self, plan: &Plan, day: &DayAnswer, onward: &[DayPoint]) -> Drawing {
+    pub fn draw_from(
+        self,
+        f: Formatter,
+        plan: &Plan,
+        day: &DayAnswer,
+        onward: &[DayPoint],
+    ) -> Drawing {
         let (mut names, mut series, y_range, takeaway) = match self {
-            Self::Temperatures => temperatures(plan, day),
-            Self::Charge => charge(day),
-            Self::Power => power(day),
+            Self::Temperatures => temperatures(f, plan, day),
+            Self::Charge => charge(f, day),
+            Self::Power => power(f, day),
         };
         if !onward.is_empty() && self != Self::Power {
-            names.push(words::FROM_READING.to_owned());
-            series.push(self.reading_curve(plan, day, onward));
+            names.push(f.say(m::DayFromReading).to_owned());
+            series.push(self.reading_curve(f, plan, day, onward));
         }
         Drawing {
             takeaway,
@@ -89,7 +101,7 @@ impl DayChart {
             y_range,
             stacked: self == Self::Power,
             shades: dark(day),
-            marks: self.marks(plan, day),
+            marks: self.marks(f, plan, day),
             is_low: true,
             counts_days: day.span_h > 24.0,
             least_chars: LEAST_CHARS,
@@ -97,8 +109,14 @@ impl DayChart {
     }
 
     /// Only where the day itself has points: the charts are read at the same stops.
-    fn reading_curve(self, plan: &Plan, day: &DayAnswer, onward: &[DayPoint]) -> Series {
-        let shown = of_units(plan);
+    fn reading_curve(
+        self,
+        f: Formatter,
+        plan: &Plan,
+        day: &DayAnswer,
+        onward: &[DayPoint],
+    ) -> Series {
+        let shown = of_units(f, plan);
         let mut ahead = onward.iter().peekable();
         let samples = day.trace.iter().filter_map(|point| {
             while ahead
@@ -124,7 +142,7 @@ impl DayChart {
     }
 
     /// The events that belong to this chart.
-    fn marks(self, plan: &Plan, day: &DayAnswer) -> Vec<Event> {
+    fn marks(self, f: Formatter, plan: &Plan, day: &DayAnswer) -> Vec<Event> {
         let is_here = |event: &&DayEvent| match event.what {
             Happening::ModeChanged { .. } => {
                 self == Self::Temperatures && day.span_h <= MODES_MARKED_H
@@ -142,7 +160,7 @@ impl DayChart {
             .filter(is_here)
             .map(|event| Event {
                 x: event.hours_h,
-                text: say::event_label(plan, event),
+                text: say::event_label(f, plan, event),
             })
             .collect()
     }
@@ -150,8 +168,8 @@ impl DayChart {
 
 type Curves = (Vec<String>, Vec<Series>, YRange, String);
 
-fn temperatures(plan: &Plan, day: &DayAnswer) -> Curves {
-    let shown = of_units(plan);
+fn temperatures(f: Formatter, plan: &Plan, day: &DayAnswer) -> Curves {
+    let shown = of_units(f, plan);
     let band = |of: fn(&BandPoint) -> Band| {
         spread(day, move |point| {
             let Band { low, high, .. } = of(point);
@@ -170,18 +188,22 @@ fn temperatures(plan: &Plan, day: &DayAnswer) -> Curves {
     let set_point = curve(day, |point| {
         point.mode.is_some().then(|| shown(day.set_point_c))
     });
-    let names = [words::CABIN, words::OUTDOORS, words::SET_POINT];
+    let names = [
+        f.say(m::DayCabin),
+        f.say(m::DayOutdoors),
+        f.say(m::DaySetPoint),
+    ];
     (
         names.map(str::to_owned).to_vec(),
         vec![cabin, outdoor, set_point],
         YRange::Data,
-        say::temperature_takeaway(plan, day),
+        say::temperature_takeaway(f, plan, day),
     )
 }
 
 /// A temperature as the plan shows it.
-fn of_units(plan: &Plan) -> impl Fn(f64) -> f64 + Copy + use<> {
-    let us_units = plan.show.us_units;
+fn of_units(f: Formatter, _plan: &Plan) -> impl Fn(f64) -> f64 + Copy + use<> {
+    let us_units = f.units.us_units;
     move |value_c| {
         if us_units {
             in_fahrenheit(celsius(value_c))
@@ -191,7 +213,7 @@ fn of_units(plan: &Plan) -> impl Fn(f64) -> f64 + Copy + use<> {
     }
 }
 
-fn charge(day: &DayAnswer) -> Curves {
+fn charge(f: Formatter, day: &DayAnswer) -> Curves {
     let series = Series {
         spread: spread(day, |point| {
             (point.charge_percent.low, point.charge_percent.high)
@@ -199,15 +221,15 @@ fn charge(day: &DayAnswer) -> Curves {
         ..curve(day, |point| Some(point.charge_percent))
     };
     (
-        vec![words::CHARGE_SHORT.to_owned()],
+        vec![f.say(m::DayChargeShort).to_owned()],
         vec![series],
         YRange::Fixed(0.0, 100.0),
-        say::charge_takeaway(day),
+        say::charge_takeaway(f, day),
     )
 }
 
 /// What comes in stands above the line, what goes out hangs below it.
-fn power(day: &DayAnswer) -> Curves {
+fn power(f: Formatter, day: &DayAnswer) -> Curves {
     let any = |of: fn(&DayPoint) -> f64| day.trace.iter().any(|point| of(point) != 0.0);
     let layer = |is_there: bool, of: fn(&DayPoint) -> f64| {
         if is_there {
@@ -223,16 +245,16 @@ fn power(day: &DayAnswer) -> Curves {
         layer(true, |point| -point.unit_w),
     ];
     let names = [
-        words::LOADS_OUT,
-        words::SUN_IN,
-        words::CHARGER_IN,
-        words::UNIT_OUT,
+        f.say(m::DayLoadsOut),
+        f.say(m::DaySunIn),
+        f.say(m::DayChargerIn),
+        f.say(m::DayUnitOut),
     ];
     (
         names.map(str::to_owned).to_vec(),
         stacked(&layers),
         YRange::WithZero,
-        say::power_takeaway(day),
+        say::power_takeaway(f, day),
     )
 }
 
@@ -307,7 +329,8 @@ mod tests {
         let plan = one_day();
         let day = day_with_odds(&plan).unwrap();
         for width in [358.0, 720.0] {
-            let plots = DayChart::ALL.map(|chart| lay_out(&chart.draw(&plan, &day), width).plot);
+            let plots = DayChart::ALL
+                .map(|chart| lay_out(&chart.draw(Formatter::ENGLISH, &plan, &day), width).plot);
             assert!(
                 plots
                     .iter()
@@ -320,10 +343,12 @@ mod tests {
     fn bands_surround_cabin_outdoors_and_charge() {
         let plan = one_day();
         let day = day_with_odds(&plan).unwrap();
-        let drawing = DayChart::Temperatures.draw(&plan, &day);
+        let drawing = DayChart::Temperatures.draw(Formatter::ENGLISH, &plan, &day);
         assert!(!drawing.series[0].spread.is_empty() && !drawing.series[1].spread.is_empty());
         assert!(
-            !DayChart::Charge.draw(&plan, &day).series[0]
+            !DayChart::Charge
+                .draw(Formatter::ENGLISH, &plan, &day)
+                .series[0]
                 .spread
                 .is_empty()
         );
@@ -333,7 +358,7 @@ mod tests {
     fn the_set_point_is_there_while_a_mode_is_on() {
         let plan = one_day();
         let day = day(&plan).unwrap();
-        let drawing = DayChart::Temperatures.draw(&plan, &day);
+        let drawing = DayChart::Temperatures.draw(Formatter::ENGLISH, &plan, &day);
         let at = |hours: f64| {
             let samples = &drawing.series[2].samples;
             samples.iter().find(|s| s.x >= hours).unwrap().y
@@ -345,7 +370,7 @@ mod tests {
     fn what_goes_out_hangs_below() {
         let plan = one_day();
         let day = day(&plan).unwrap();
-        let drawing = DayChart::Power.draw(&plan, &day);
+        let drawing = DayChart::Power.draw(Formatter::ENGLISH, &plan, &day);
         let lowest = |at: usize| {
             let ys = drawing.series[at].samples.iter().filter_map(|s| s.y);
             ys.fold(0.0, f64::min)
@@ -375,7 +400,11 @@ mod tests {
         let mut plan = one_day();
         plan.show.us_units = true;
         let day = day(&plan).unwrap();
-        let drawing = DayChart::Temperatures.draw(&plan, &day);
+        let drawing = DayChart::Temperatures.draw(
+            Formatter::new(Formatter::ENGLISH.locale, plan.show),
+            &plan,
+            &day,
+        );
         // 36 degrees Celsius are 96.8 Fahrenheit.
         let ys = drawing.series[1].samples.iter().filter_map(|s| s.y);
         let high = ys.fold(0.0, f64::max);

@@ -3,7 +3,7 @@
 use super::Shown;
 use crate::{
     answer::day::DayAnswer,
-    text::pictures as say,
+    text::{Formatter, pictures as say},
     view::diagram::flows::{Balance, Flow, flows},
 };
 
@@ -21,22 +21,35 @@ type Term = ([&'static str; 2], f64, usize);
 
 /// The energy book of a day at a width in pixels.
 #[must_use]
-pub fn energy_flows(day: &DayAnswer, width: f64) -> Shown {
+pub fn energy_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
     shown(
+        f,
         say::ENERGY,
         say::ENERGY_CAPTION,
-        &energy_balance(day),
+        &energy_balance(f, day),
         width,
     )
 }
 
 /// The heat book of a day.
 #[must_use]
-pub fn heat_flows(day: &DayAnswer, width: f64) -> Shown {
-    shown(say::HEAT, say::HEAT_CAPTION, &heat_balance(day), width)
+pub fn heat_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
+    shown(
+        f,
+        say::HEAT,
+        say::HEAT_CAPTION,
+        &heat_balance(f, day),
+        width,
+    )
 }
 
-fn shown(title: &'static str, caption: &'static str, balance: &Balance, width: f64) -> Shown {
+fn shown(
+    f: Formatter,
+    title: &'static str,
+    caption: &'static str,
+    balance: &Balance,
+    width: f64,
+) -> Shown {
     let all = balance
         .ins
         .iter()
@@ -48,7 +61,7 @@ fn shown(title: &'static str, caption: &'static str, balance: &Balance, width: f
     Shown {
         title,
         caption: caption.into(),
-        told: say::told(title, &told),
+        told: say::told(f, title, &told),
         picture: flows(balance, width).picture,
     }
 }
@@ -56,7 +69,7 @@ fn shown(title: &'static str, caption: &'static str, balance: &Balance, width: f
 /// The terms of the energy book: panels, chargers and the bank's store against unit,
 /// loads and losses.
 #[must_use]
-pub fn energy_balance(day: &DayAnswer) -> Balance {
+pub fn energy_balance(f: Formatter, day: &DayAnswer) -> Balance {
     let book = &day.energy;
     let terms: [Term; 6] = [
         ([say::FROM_PANELS; 2], book.solar_wh, SUN),
@@ -69,19 +82,19 @@ pub fn energy_balance(day: &DayAnswer) -> Balance {
     let spilled = Flow {
         name: say::SPILLED.into(),
         value: book.spilled_wh,
-        text: say::not_taken(book.spilled_wh),
+        text: say::not_taken(f, book.spilled_wh),
         style: SUN,
     };
     Balance {
         spilled: is_seen(book.spilled_wh).then_some(spilled),
-        ..balance(&terms)
+        ..balance(f, &terms)
     }
 }
 
 /// The terms of the heat book: what came in by each way against what the unit took and
 /// what stayed.
 #[must_use]
-pub fn heat_balance(day: &DayAnswer) -> Balance {
+pub fn heat_balance(f: Formatter, day: &DayAnswer) -> Balance {
     let heat = &day.heat;
     let ways = [
         (heat.sun_glass_wh, SUN),
@@ -98,7 +111,7 @@ pub fn heat_balance(day: &DayAnswer) -> Balance {
         .collect();
     terms.push(([say::UNIT_HEAT; 2], -heat.unit_wh, UNIT));
     terms.push((say::HEAT_STORED, -heat.stored_wh, OTHER));
-    balance(&terms)
+    balance(f, &terms)
 }
 
 /// What rounds to nothing is no flow.
@@ -106,14 +119,14 @@ fn is_seen(wh: f64) -> bool {
     wh.is_finite() && wh.abs() >= 0.05
 }
 
-fn balance(terms: &[Term]) -> Balance {
+fn balance(f: Formatter, terms: &[Term]) -> Balance {
     let seen = || terms.iter().filter(|(_, wh, _)| is_seen(*wh));
     let of_side = |sign: f64| seen().filter(move |(_, wh, _)| sign * wh > 0.0);
     let in_wh: f64 = of_side(1.0).map(|(_, wh, _)| wh).sum();
     let flow = |name: &'static str, wh: f64, style: usize| Flow {
         name: name.into(),
         value: wh,
-        text: say::flow(wh, in_wh),
+        text: say::flow(f, wh, in_wh),
         style,
     };
     let ins = of_side(1.0).map(|&(names, wh, style)| flow(names[0], wh, style));
@@ -123,6 +136,6 @@ fn balance(terms: &[Term]) -> Balance {
         outs: outs.collect(),
         spilled: None,
         heads: say::FLOW_SIDES.map(String::from),
-        sum: say::in_all(in_wh),
+        sum: say::in_all(f, in_wh),
     }
 }

@@ -1,6 +1,7 @@
 //! A drawing laid out, and as SVG markup.
 
 use super::Drawing;
+use crate::text::Formatter;
 use crate::{
     text,
     view::chart::{
@@ -47,6 +48,7 @@ pub fn lay_out(drawing: &Drawing, width: f64) -> Figure {
 /// The drawing as an SVG, with the reading under a pointer if there is one.
 #[must_use]
 pub fn markup(
+    f: Formatter,
     drawing: &Drawing,
     laid: &Figure,
     reading: Option<&Reading>,
@@ -61,9 +63,9 @@ pub fn markup(
         "shade",
         &marks::shades(&drawing.shades, laid.x, (laid.plot.top, laid.plot.bottom)),
     );
-    axes(&mut svg, laid);
+    axes(f, &mut svg, laid);
     if drawing.counts_days {
-        days(&mut svg, laid);
+        days(f, &mut svg, laid);
     }
     curves(&mut svg, drawing, laid);
     events(&mut svg, drawing, laid);
@@ -86,25 +88,25 @@ fn events_px(drawing: &Drawing, laid: &Figure) -> f64 {
     rows.unwrap_or(0) as f64 * ROW_PX
 }
 
-fn axes(svg: &mut Svg, laid: &Figure) {
+fn axes(f: Formatter, svg: &mut Svg, laid: &Figure) {
     let plot = laid.plot;
     svg.path("grid", &laid.grid);
     svg.path("grid", &laid.midnights);
     svg.level("axis", plot.bottom, (plot.left, plot.right));
     for tick in &laid.x_ticks {
         let at = (tick.at, plot.bottom + 16.0);
-        svg.text("tick", at, Anchor::Middle, &tick_text(tick));
+        svg.text("tick", at, Anchor::Middle, &tick_text(f, tick));
     }
     for tick in &laid.y_ticks {
         let at = (plot.left - 4.0, tick.at + 4.0);
-        svg.text("tick", at, Anchor::End, &tick_text(tick));
+        svg.text("tick", at, Anchor::End, &tick_text(f, tick));
     }
 }
 
 /// Which day begins to be which at each midnight, under its clock time.
-fn days(svg: &mut Svg, laid: &Figure) {
+fn days(f: Formatter, svg: &mut Svg, laid: &Figure) {
     for tick in laid.x_ticks.iter().filter(|tick| tick.is_midnight()) {
-        let text = text::day::day_short(laid.x.value(tick.at));
+        let text = text::day::day_short(f, laid.x.value(tick.at));
         let at = (tick.at, laid.plot.bottom + 30.0);
         svg.text("tick", at, Anchor::Middle, &text);
     }
@@ -164,9 +166,9 @@ fn cursor(svg: &mut Svg, laid: &Figure, reading: &Reading) {
     }
 }
 
-fn tick_text(tick: &AxisTick) -> String {
+fn tick_text(f: Formatter, tick: &AxisTick) -> String {
     match tick.label {
-        TickLabel::Number { value, decimals } => text::number::exact(value, decimals),
-        TickLabel::Clock { minute, .. } => text::number::clock(f64::from(minute)),
+        TickLabel::Number { value, decimals } => f.exact(value, decimals),
+        TickLabel::Clock { minute, .. } => f.clock(f64::from(minute)),
     }
 }

@@ -1,10 +1,12 @@
 //! The four charts of runs at constant draw: one curve for each run.
 
 use super::{Drawing, Text, Titles};
+use crate::text::Formatter;
+use crate::text::m;
 use crate::{
     answer::{Answer, RunAnswer},
     plan::Plan,
-    text::{self, words},
+    text::{self},
     view::chart::{
         frame::{XKind, YRange},
         series::{Sample, Series},
@@ -14,9 +16,9 @@ use crate::{
 /// One of the charts of runs.
 #[derive(Clone, Copy)]
 pub struct Nightly {
-    pub titles: Titles,
+    pub titles: fn(Formatter) -> Titles,
     points: fn(&RunAnswer) -> Vec<(f64, f64)>,
-    takeaway: fn(&Plan, &Answer) -> String,
+    takeaway: fn(Formatter, &Plan, &Answer) -> String,
     on_clock: bool,
     y_range: YRange,
 }
@@ -24,10 +26,10 @@ pub struct Nightly {
 /// Hours by size and by depth; charge and voltage along the night.
 pub const NIGHT: [Nightly; 4] = [
     Nightly {
-        titles: Titles {
-            title: words::BY_BANK,
-            x_label: words::AXIS_BANK,
-            y_label: words::AXIS_HOURS,
+        titles: |f| Titles {
+            title: f.say(m::ByBank),
+            x_label: f.say(m::AxisBank),
+            y_label: f.say(m::AxisHours),
             x_text: Text::AmpHours,
             y_text: Text::Hours,
         },
@@ -37,10 +39,10 @@ pub const NIGHT: [Nightly; 4] = [
         y_range: YRange::WithZero,
     },
     Nightly {
-        titles: Titles {
-            title: words::BY_DEPTH,
-            x_label: words::AXIS_DEPTH,
-            y_label: words::AXIS_HOURS,
+        titles: |f| Titles {
+            title: f.say(m::ByDepth),
+            x_label: f.say(m::AxisDepth),
+            y_label: f.say(m::AxisHours),
             x_text: Text::Percent,
             y_text: Text::Hours,
         },
@@ -53,10 +55,10 @@ pub const NIGHT: [Nightly; 4] = [
         y_range: YRange::WithZero,
     },
     Nightly {
-        titles: Titles {
-            title: words::CHARGE_ALONG,
-            x_label: words::AXIS_CLOCK,
-            y_label: words::AXIS_CHARGE,
+        titles: |f| Titles {
+            title: f.say(m::ChargeAlong),
+            x_label: f.say(m::AxisClock),
+            y_label: f.say(m::AxisCharge),
             x_text: Text::Hours,
             y_text: Text::Percent,
         },
@@ -69,10 +71,10 @@ pub const NIGHT: [Nightly; 4] = [
         y_range: YRange::Fixed(0.0, 100.0),
     },
     Nightly {
-        titles: Titles {
-            title: words::VOLTS_ALONG,
-            x_label: words::AXIS_CLOCK,
-            y_label: words::AXIS_VOLTS,
+        titles: |f| Titles {
+            title: f.say(m::VoltsAlong),
+            x_label: f.say(m::AxisClock),
+            y_label: f.say(m::AxisVolts),
             x_text: Text::Hours,
             y_text: Text::Volts,
         },
@@ -89,9 +91,11 @@ pub const NIGHT: [Nightly; 4] = [
 impl Nightly {
     /// The drawing of an answer: one series per run, with its name.
     #[must_use]
-    pub fn draw(&self, plan: &Plan, answer: &Answer) -> Drawing {
+    pub fn draw(&self, f: Formatter, plan: &Plan, answer: &Answer) -> Drawing {
         let runs = answer.runs.iter();
-        let names: Vec<String> = runs.map(|run| text::run_title(plan, answer, run)).collect();
+        let names: Vec<String> = runs
+            .map(|run| text::run_title(f, plan, answer, run))
+            .collect();
         let series = answer.runs.iter().zip(&names).map(|(run, name)| Series {
             samples: (self.points)(run)
                 .into_iter()
@@ -102,7 +106,7 @@ impl Nightly {
         });
         let start_min = f64::from(plan.night.start_clock_min);
         Drawing {
-            takeaway: (self.takeaway)(plan, answer),
+            takeaway: (self.takeaway)(f, plan, answer),
             series: series.collect(),
             names,
             x_kind: if self.on_clock {

@@ -1,6 +1,7 @@
 //! Filling the bank: charge and amps over the hours, a curve for each charger.
 
 use super::{Drawing, Text, Titles};
+use crate::text::Formatter;
 use crate::{
     answer::{RefillAnswer, refill::FillPoint},
     plan::Plan,
@@ -38,14 +39,16 @@ impl RefillChart {
 
     /// A curve for each charger that puts anything in, the cooler off.
     #[must_use]
-    pub fn draw(self, plan: &Plan, answer: &RefillAnswer) -> Drawing {
+    pub fn draw(self, f: Formatter, plan: &Plan, answer: &RefillAnswer) -> Drawing {
         let charged = || {
             answer
                 .chargers
                 .iter()
                 .filter(|one| one.idle.curve.len() > 1)
         };
-        let names: Vec<String> = charged().map(|one| say::charger_name(plan, one)).collect();
+        let names: Vec<String> = charged()
+            .map(|one| say::charger_name(f, plan, one))
+            .collect();
         let value = |point: &FillPoint| match self {
             Self::Charge => point.charge_percent,
             Self::Amps => point.bank_a,
@@ -62,8 +65,8 @@ impl RefillChart {
         });
         Drawing {
             takeaway: match self {
-                Self::Charge => say::charge_takeaway(plan, answer),
-                Self::Amps => say::amps_takeaway(answer),
+                Self::Charge => say::charge_takeaway(f, plan, answer),
+                Self::Amps => say::amps_takeaway(f, answer),
             },
             series: series.collect(),
             names,

@@ -1,5 +1,6 @@
 //! The night ribbon: one bar per mode along the clock.
 
+use crate::text::Formatter;
 use crate::{
     answer::Answer,
     plan::Plan,
@@ -23,13 +24,14 @@ const CLOCK_PX: f64 = 24.0;
 /// Bars for all runs, with their names and hours, on one clock, as SVG markup;
 /// nothing if nothing runs. The name it goes by is in its `aria-label`.
 #[must_use]
-pub fn night_ribbon(plan: &Plan, answer: &Answer, width: f64) -> String {
-    night_ribbon_in(plan, answer, width, &text::RIBBON)
+pub fn night_ribbon(f: Formatter, plan: &Plan, answer: &Answer, width: f64) -> String {
+    night_ribbon_in(f, plan, answer, width, &text::RIBBON)
 }
 
 /// The same in another language.
 #[must_use]
 pub fn night_ribbon_in(
+    f: Formatter,
     plan: &Plan,
     answer: &Answer,
     width: f64,
@@ -63,16 +65,16 @@ pub fn night_ribbon_in(
             } else {
                 "tick"
             };
-            let text = text::number::clock(f64::from(minute));
+            let text = f.clock(f64::from(minute));
             svg.text(class, (tick.at, bottom + 18.0), Anchor::Middle, &text);
         }
     }
     for (row, (run, laid_bar)) in answer.runs.iter().zip(&laid.bars).enumerate() {
         let top = ROW_PX * row as f64;
         let text_y = top + BAR_TOP_PX - 7.0;
-        let title = (say.title)(plan, answer, run);
+        let title = (say.title)(f, plan, answer, run);
         svg.text("row-name", (SIDE_PX, text_y), Anchor::Start, &title);
-        let short = (say.short)(plan, run);
+        let short = (say.short)(f, plan, run);
         svg.text("row-hours", (width - SIDE_PX, text_y), Anchor::End, &short);
         if let Some(bar) = laid_bar {
             draw_bar(&mut svg, bar, top + BAR_TOP_PX, width);
@@ -84,12 +86,12 @@ pub fn night_ribbon_in(
         .map(|run| {
             format!(
                 "{} {}",
-                (say.title)(plan, answer, run),
-                (say.short)(plan, run)
+                (say.title)(f, plan, answer, run),
+                (say.short)(f, plan, run)
             )
         })
         .collect();
-    let label = escaped(&format!("{}: {}", say.label, said.join("; ")));
+    let label = escaped(&format!("{}: {}", (say.label)(f), said.join("; ")));
     svg.finish(
         (width, bottom + CLOCK_PX),
         &format!(r#"role="img" aria-label="{label}""#),

@@ -10,7 +10,7 @@ use crate::{
         supply::{ChargerField, ChargerKind, SupplyField},
         wiring::Circuit,
     },
-    text::pictures as say,
+    text::{Formatter, pictures as say},
     view::diagram::{
         badge::Standing,
         single_line::{Branch, FuseMark, Stage, single_line},
@@ -20,20 +20,20 @@ use crate::{
 
 /// The diagram of a wiring's answer at a width in pixels.
 #[must_use]
-pub fn wiring_diagram(plan: &Plan, answer: &WiringAnswer, width: f64) -> Shown {
-    let branches = branches(plan, answer);
+pub fn wiring_diagram(f: Formatter, plan: &Plan, answer: &WiringAnswer, width: f64) -> Shown {
+    let branches = branches(f, plan, answer);
     let stages = branches.iter().flat_map(|branch| &branch.stages);
-    let parts: Vec<String> = stages.map(told).collect();
+    let parts: Vec<String> = stages.map(|stage| told(f, stage)).collect();
     Shown {
         title: say::WIRING,
         caption: say::WIRING_CAPTION.into(),
-        told: say::told(say::WIRING, &parts),
+        told: say::told(f, say::WIRING, &parts),
         picture: single_line(&branches, width),
     }
 }
 
 /// A piece for those who do not see it.
-fn told(stage: &Stage) -> String {
+fn told(f: Formatter, stage: &Stage) -> String {
     let verdicts = stage.verdicts.iter().map(|(_, text)| text.as_str());
     let fuse = stage.fuse.iter().map(|fuse| fuse.text.as_str());
     let lines = stage.lines.iter().map(String::as_str);
@@ -42,7 +42,7 @@ fn told(stage: &Stage) -> String {
 }
 
 /// What gives first: bank, chargers, panels; then what takes.
-fn branches(plan: &Plan, answer: &WiringAnswer) -> Vec<Branch> {
+fn branches(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<Branch> {
     let gives = |stages| Branch {
         gives: true,
         stages,
@@ -51,15 +51,18 @@ fn branches(plan: &Plan, answer: &WiringAnswer) -> Vec<Branch> {
         gives: false,
         stages,
     };
-    let mut all = vec![gives(vec![bank(plan, answer)])];
-    let chargers = (0..plan.supply.chargers.len()).filter_map(|at| charger(plan, answer, at));
+    let mut all = vec![gives(vec![bank(f, plan, answer)])];
+    let chargers = (0..plan.supply.chargers.len()).filter_map(|at| charger(f, plan, answer, at));
     all.extend(chargers.map(|stage| gives(vec![stage])));
     if !plan.supply.arrays.is_empty() {
-        all.push(gives(vec![controller(plan, answer), panels(plan, answer)]));
+        all.push(gives(vec![
+            controller(f, plan, answer),
+            panels(f, plan, answer),
+        ]));
     }
-    all.push(takes(unit(plan, answer)));
+    all.push(takes(unit(f, plan, answer)));
     if !plan.loads.is_empty() {
-        let (names, watts) = say::loads(plan);
+        let (names, watts) = say::loads(f, plan);
         let lines = [names, watts, say::NOT_WORKED_OUT.into()];
         let mut loads = plain(Symbol::Load, say::LOADS.into());
         loads.lines = lines.into_iter().filter(|line| !line.is_empty()).collect();
@@ -93,23 +96,29 @@ pub(super) const fn standing(verdict: Verdict) -> Standing {
 }
 
 /// A piece at the end of a circuit's cable, with all that the answer has of that.
-fn at_circuit(plan: &Plan, answer: &WiringAnswer, circuit: Circuit, symbol: Symbol) -> Stage {
-    let title = say::circuit_title(circuit);
+fn at_circuit(
+    f: Formatter,
+    plan: &Plan,
+    answer: &WiringAnswer,
+    circuit: Circuit,
+    symbol: Symbol,
+) -> Stage {
+    let title = say::circuit_title(f, circuit);
     let mut stage = plain(symbol, title.into());
     if let Some(one) = found(answer, circuit) {
-        let verdict = say::circuit_verdict(one);
-        stage.opens = Some((circuit_key(circuit), say::opens(title, &verdict)));
+        let verdict = say::circuit_verdict(f, one);
+        stage.opens = Some((circuit_key(circuit), say::opens(f, title, &verdict)));
         stage.verdicts.push((standing(one.verdict), verdict));
-        let fuse = say::wrong_fuse(one);
+        let fuse = say::wrong_fuse(f, one);
         stage
             .verdicts
             .extend(fuse.map(|text| (Standing::Bad, text)));
         stage
             .lines
-            .extend([say::conductor(plan, one), say::current(one)]);
+            .extend([say::conductor(f, plan, one), say::current(f, one)]);
         // Panels have theirs by the string.
         stage.fuse =
-            say::fuse(one)
+            say::fuse(f, one)
                 .filter(|_| circuit != Circuit::Panel)
                 .map(|(text, is_there)| FuseMark {
                     text,
@@ -135,16 +144,16 @@ pub fn circuit_key(circuit: Circuit) -> String {
     circuit.key().to_owned()
 }
 
-fn bank(plan: &Plan, answer: &WiringAnswer) -> Stage {
+fn bank(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
     let has_cable = plan.wiring.distribution_m.is_some();
     let mut stage = if has_cable {
-        at_circuit(plan, answer, Circuit::Distribution, Symbol::Battery)
+        at_circuit(f, plan, answer, Circuit::Distribution, Symbol::Battery)
     } else {
         plain(Symbol::Battery, say::BANK.into())
     };
-    stage.lines.extend(say::bank(plan));
+    stage.lines.extend(say::bank(f, plan));
     if let Some(limits) = &answer.bank {
-        stage.lines.extend(say::string_fuse(limits));
+        stage.lines.extend(say::string_fuse(f, limits));
     }
     if !has_cable {
         stage.lines.push(say::BEGIN_AT_BANK.into());
@@ -157,19 +166,20 @@ fn is_asked_by(answer: &WiringAnswer, by: AskedBy) -> bool {
     found(answer, Circuit::Charger).is_some_and(|one| one.asked_by == by)
 }
 
-fn charger(plan: &Plan, answer: &WiringAnswer, at: usize) -> Option<Stage> {
+fn charger(f: Formatter, plan: &Plan, answer: &WiringAnswer, at: usize) -> Option<Stage> {
     let most_a = plan.number(Path::Charger(at, ChargerField::MostA))?;
     let symbol = match plan.supply.chargers.get(at)?.kind_taken() {
         ChargerKind::Shore => Symbol::Rectifier,
         ChargerKind::Engine | ChargerKind::Generator => Symbol::Generator,
     };
-    let (name, gives) = say::charger(plan, at, most_a);
+    let (name, gives) = say::charger(f, plan, at, most_a);
     let by = AskedBy::Charger { charger: at };
-    Some(charging(plan, answer, by, symbol, [name, gives]))
+    Some(charging(f, plan, answer, by, symbol, [name, gives]))
 }
 
 /// A piece that charges: with the charger's circuit where that is its own.
 fn charging(
+    f: Formatter,
     plan: &Plan,
     answer: &WiringAnswer,
     by: AskedBy,
@@ -177,7 +187,7 @@ fn charging(
     [name, gives]: [String; 2],
 ) -> Stage {
     if is_asked_by(answer, by) {
-        let mut stage = at_circuit(plan, answer, Circuit::Charger, symbol);
+        let mut stage = at_circuit(f, plan, answer, Circuit::Charger, symbol);
         stage.lines.insert(0, format!("{name}, {gives}"));
         return stage;
     }
@@ -186,7 +196,7 @@ fn charging(
     stage
 }
 
-fn controller(plan: &Plan, answer: &WiringAnswer) -> Stage {
+fn controller(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
     let limit_a = plan.number(Path::Supply(SupplyField::ControllerLimitA));
     let name = say::CONTROLLER.to_owned();
     let own = is_asked_by(answer, AskedBy::Controller);
@@ -194,8 +204,11 @@ fn controller(plan: &Plan, answer: &WiringAnswer) -> Stage {
         Some(one) if own => Some(one.continuous_a),
         _ => limit_a,
     };
-    let gives = most_a.map(say::controller).unwrap_or_default();
+    let gives = most_a
+        .map(|most_a| say::controller(f, most_a))
+        .unwrap_or_default();
     let mut stage = charging(
+        f,
         plan,
         answer,
         AskedBy::Controller,
@@ -206,17 +219,17 @@ fn controller(plan: &Plan, answer: &WiringAnswer) -> Stage {
     stage
 }
 
-fn panels(plan: &Plan, answer: &WiringAnswer) -> Stage {
-    let mut stage = at_circuit(plan, answer, Circuit::Panel, Symbol::Panel);
-    stage.lines.insert(0, say::panels(plan));
+fn panels(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
+    let mut stage = at_circuit(f, plan, answer, Circuit::Panel, Symbol::Panel);
+    stage.lines.insert(0, say::panels(f, plan));
     if let Some(side) = &answer.solar {
-        let text = say::cold_volts(plan, side);
+        let text = say::cold_volts(f, plan, side);
         if side.verdict == Verdict::Carries {
             stage.lines.push(text);
         } else {
             stage.verdicts.push((standing(side.verdict), text));
         }
-        if let Some(text) = say::panel_fuses(side) {
+        if let Some(text) = say::panel_fuses(f, side) {
             stage.fuse = Some(FuseMark {
                 text: text.clone(),
                 is_there: true,
@@ -229,7 +242,7 @@ fn panels(plan: &Plan, answer: &WiringAnswer) -> Stage {
 }
 
 /// The unit, behind what feeds it.
-fn unit(plan: &Plan, answer: &WiringAnswer) -> Vec<Stage> {
+fn unit(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<Stage> {
     let at = plan.night.asked_unit;
     let feed = plan.units.get(at).map_or(Feed::Direct, |unit| unit.feed);
     let (first, motor) = match feed {
@@ -237,11 +250,11 @@ fn unit(plan: &Plan, answer: &WiringAnswer) -> Vec<Stage> {
         Feed::DcDc { .. } => (Symbol::DcConverter, Symbol::Motor),
         Feed::Inverter { .. } => (Symbol::Inverter, Symbol::AcMotor),
     };
-    let mut stage = at_circuit(plan, answer, Circuit::Unit, first);
-    let sized = found(answer, Circuit::Unit).map(|one| say::sized_for(plan, one));
+    let mut stage = at_circuit(f, plan, answer, Circuit::Unit, first);
+    let sized = found(answer, Circuit::Unit).map(|one| say::sized_for(f, plan, one));
     let sized = sized.map_or_else(String::new, |text| format!(", {text}"));
-    let name = say::unit(plan);
-    let is_fed = say::feed(plan, at);
+    let name = say::unit(f, plan);
+    let is_fed = say::feed(f, plan, at);
     stage
         .lines
         .insert(0, is_fed.as_ref().unwrap_or(&name).clone() + &sized);

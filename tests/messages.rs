@@ -1,0 +1,100 @@
+//! The catalogues and the code made from them.
+//!
+//! Plurals are checked against the rules printed in CLDR (Unicode Common Locale Data
+//! Repository, "Language Plural Rules", cardinal, en, de and es), from memory; how a
+//! catalogue is written against the Fluent Syntax Guide, from memory.
+
+#[path = "../.tools/messages/generate.rs"]
+mod generate;
+
+use generate::{LANGUAGES, generate};
+use std::collections::BTreeSet;
+use till_morning::text::{Formatter, m, message};
+
+fn faults(catalogues: &[(&str, &str)]) -> Vec<String> {
+    generate(catalogues).expect_err("it must not build")
+}
+
+#[test]
+fn what_is_missing_or_too_much_does_not_build() {
+    let english = "a = One { $x }\nb = Two\n    .hint = Three\n";
+    assert!(generate(&[("en", english), ("de", english)]).is_ok());
+    for (german, told) in [
+        ("a = Eins { $x }\nb = Zwei\n", "de: b.hint is missing"),
+        (
+            "a = Eins { $x }\nb = Zwei\n    .hint = Drei\nc = Vier\n",
+            "de: c is no message of the first catalogue",
+        ),
+        (
+            "a = Eins\nb = Zwei\n    .hint = Drei\n",
+            "de: a leaves out $x",
+        ),
+        (
+            "a = Eins { $x } { $y }\nb = Zwei\n    .hint = Drei\n",
+            "de: a has no $y to take",
+        ),
+        (
+            "a = { $x ->\n    [one] Eins\n   *[other] { $x }\n }\nb = Zwei\n    .hint = Drei\n",
+            "de: a counts $x: say NUMBER($x) in the first catalogue",
+        ),
+        (
+            "a = Eins { $x }\na = Eins { $x }\nb = Zwei\n    .hint = Drei\n",
+            "de: a is there twice",
+        ),
+        (
+            "a = Eins { $x } { b }\nb = { a }\n    .hint = Drei\n",
+            "de: a refers to a, which it cannot",
+        ),
+    ] {
+        let told_of = faults(&[("en", english), ("de", german)]);
+        assert!(told_of.contains(&told.to_owned()), "{german}: {told_of:?}");
+    }
+    assert!(faults(&[("en", "a = {\n")])[0].starts_with("en.ftl, line 1"));
+}
+
+/// Every message is said somewhere, by the name of its type.
+#[test]
+fn nothing_stands_in_the_catalogue_unused() {
+    let mut said = BTreeSet::new();
+    each_file("src".as_ref(), &mut |text| {
+        for after in text.split("m::").skip(1) {
+            let end = after.find(|c: char| !c.is_ascii_alphanumeric());
+            said.insert(after[..end.unwrap_or(after.len())].to_owned());
+        }
+    });
+    let unused: Vec<_> = message::m::IDS
+        .into_iter()
+        .filter(|id| !said.contains(&generate::type_name(id)))
+        .collect();
+    assert!(unused.is_empty(), "nobody says {unused:?}");
+}
+
+fn each_file(folder: &std::path::Path, read: &mut impl FnMut(&str)) {
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            each_file(&path, read);
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            read(&std::fs::read_to_string(path).unwrap());
+        }
+    }
+}
+
+#[test]
+fn english_counts_by_its_rule() {
+    let days = |hours| Formatter::ENGLISH.duration(hours);
+    // one: i = 1 and v = 0, so 4.2 and 10 are other.
+    assert_eq!(days(100.0), "4.2 days");
+    assert_eq!(days(240.0), "10 days");
+    let one = m::DurationDays {
+        count: 1,
+        days: "1",
+    };
+    assert_eq!(Formatter::ENGLISH.say(one), "1 day");
+}
+
+#[test]
+fn each_catalogue_is_named_once() {
+    let tags: BTreeSet<&str> = LANGUAGES.iter().map(|(tag, _)| *tag).collect();
+    assert_eq!(tags.len(), LANGUAGES.len());
+}
