@@ -6,6 +6,8 @@
 
 #[path = "../.tools/messages/generate.rs"]
 mod generate;
+#[path = "../.tools/messages/parts.rs"]
+mod parts;
 
 use generate::{LANGUAGES, generate};
 use std::collections::BTreeSet;
@@ -97,4 +99,21 @@ fn english_counts_by_its_rule() {
 fn each_catalogue_is_named_once() {
     let tags: BTreeSet<&str> = LANGUAGES.iter().map(|(tag, _)| *tag).collect();
     assert_eq!(tags.len(), LANGUAGES.len());
+}
+
+/// Every part of a catalogue that is begun has all of its English, and no more.
+#[test]
+fn a_part_that_is_there_is_whole() {
+    for tag in ["de", "es"] {
+        if !std::path::Path::new(&format!("{}/{tag}", parts::FOLDER)).exists() {
+            continue;
+        }
+        for part in parts::parts(tag) {
+            let name = part.file_name().unwrap();
+            let english = std::path::Path::new(parts::FOLDER).join("en").join(name);
+            let read = |path| std::fs::read_to_string(path).unwrap();
+            let pair = [("en", read(english)), (tag, read(part.clone()))];
+            assert_eq!(generate(&pair).err(), None, "{}", part.display());
+        }
+    }
 }
