@@ -78,11 +78,11 @@ pub fn bank_facts(plan: &Plan, index: usize, findings: &mut Vec<Finding>) -> Opt
 fn readings(plan: &Plan, index: usize, findings: &mut Vec<Finding>) {
     let bank = &plan.banks[index];
     let reading = bank.reading();
-    if reading.differs_from(bank.battery_nominal_v) {
+    if reading.differs_from(bank.stated_v()) && bank.battery_nominal_v.is_some() {
         findings.push(Finding::note(
             Some(Path::Bank(index, B::BatteryNominalV)),
             Matter::NominalReading {
-                stated_v: bank.battery_nominal_v,
+                stated_v: bank.stated_v(),
                 taken_v: reading.volts,
                 cells: reading.cells,
                 wh: reading.volts * bank.battery_rated_ah.value,

@@ -8,16 +8,18 @@ use super::{
     keep,
     keeping::Keeping,
     later::{LaterQuestion, Question},
-    locale,
-    margin::Notices,
+    locale::{self, LocaleChoice, say},
+    margin::{ExampleBar, Notices},
     modes::Modes,
     needed::Needed,
-    outcome::Outcome,
+    outcome::{Outcome, OutcomeRest},
     part,
+    kit::anew,
+    questions::{self, Questions},
+    start::Start,
     state::State,
     units::Units,
 };
-use crate::page::locale::say;
 use crate::text::m;
 use crate::{
     plan::{Plan, Show, draft::Draft},
@@ -30,37 +32,54 @@ const COLUMN_PX: f64 = 720.0;
 /// What the page keeps free at both sides together.
 const SIDES_PX: f64 = 32.0;
 
-/// What a first visit opens with, in the units that the browser's language asks for.
-pub fn example() -> Plan {
-    Plan::demo().shown_as(Show::of_tag(&language()))
+/// What a first visit opens with: nothing said yet, in the units that the browser's
+/// language asks for.
+pub fn first_plan() -> Plan {
+    Plan::fresh().shown_as(Show::of_tag(&language()))
 }
 
-/// The whole page.
+/// The whole page: its state, and the words of it built anew in another language.
 #[component]
 pub fn App() -> impl IntoView {
-    let state = State::new(Draft::of(example()));
+    let state = State::new(Draft::of(first_plan()));
     provide_context(state);
-    locale::set_up(Signal::stored(locale::of_browser()), state);
+    let locale = locale::set_up(state);
     part::once_kept(move |keeping| (keeping.open)(state));
     if part::keeping().is_none() && keep::has_something() {
         state.notice.set(Some(Notice::PartNotThere));
     }
     follow_width(state);
     follow_update(state);
+    questions::follow(state);
+    let page = |_| view! { <Page /> }.into_any();
+    view! { <div class="page">{anew(move || locale.get(), page)}</div> }
+}
+
+#[component]
+fn Page() -> impl IntoView {
     let later = Question::ALL.map(|question| view! { <LaterQuestion question=question /> });
     view! {
         <header class="masthead">
             <h1>{say(m::NameOfPage)}</h1>
             <p class="strap">{say(m::Strap)}</p>
+            <LocaleChoice />
         </header>
+        <Questions />
         <main>
             <Notices />
+            <ExampleBar />
             <Section id="question-1" title=say(m::QuestionRun)>
-                <Outcome />
-                <Banks />
-                <Modes />
-                <Units />
-                <Curves />
+                <div class="first">
+                    <Outcome />
+                    <Start />
+                    <OutcomeRest />
+                    <div class="rest">
+                        <Banks />
+                        <Modes />
+                        <Units />
+                        <Curves />
+                    </div>
+                </div>
             </Section>
             <Section id="question-2" title=say(m::QuestionBank)>
                 <Needed />

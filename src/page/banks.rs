@@ -1,8 +1,9 @@
 //! The bank: the numbers to start from, and the rest behind a fold.
 
 use super::{
-    field::{Choice, Look, NumberField, TextField},
+    field::{Choice, NumberField, TextField},
     kit::{Press, anew},
+    start::BankStart,
     state::State,
 };
 use crate::page::locale::formatter;
@@ -67,13 +68,10 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
     view! {
         <fieldset class="card">
             <legend>{text::numbered(say(m::Bank), bank, count)}</legend>
-            <div class="grid start">
-                <NumberField path=path(B::BatteryRatedAh) look=Look::Large />
-                <NumberField path=path(B::DepthPercent) look=Look::Large />
-            </div>
+            {(bank > 0).then(|| view! { <BankStart bank=bank /> })}
             <div class="grid">
                 <ChemistryChoice bank=bank />
-                <NumberField path=path(B::BatteryNominalV) />
+                <NumberField path=path(B::DepthPercent) />
                 <NumberField path=path(B::SeriesCount) />
                 <NumberField path=path(B::ParallelCount) />
             </div>

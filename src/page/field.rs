@@ -26,6 +26,8 @@ pub enum Look {
     Large,
     /// Large with no words under it, for rows.
     Row,
+    /// Its label for those who do not see it alone: it stands beside what says it.
+    Bare,
 }
 
 /// Everything of a field that may change: a key wakes only what differs.
@@ -77,7 +79,7 @@ pub fn NumberField(
     let state = State::here();
     let shown = Memo::new(move |_| state.with_draft(|draft| Shown::of(draft, path)));
     let hint = match look {
-        Look::Row => "",
+        Look::Row | Look::Bare => "",
         Look::Plain | Look::Large => text::field_hint(formatter(), path),
     };
     view! {
@@ -86,7 +88,8 @@ pub fn NumberField(
             id=format!("{at}{}", id_of(path))
             label=text::field_label(formatter(), path)
             hint=hint
-            is_large=look != Look::Plain
+            is_large=matches!(look, Look::Large | Look::Row)
+            is_bare=look == Look::Bare
             shown=shown
             typed=move |text: String| state.type_text(path, &text)
         >
@@ -103,6 +106,9 @@ pub fn Entry(
     #[prop(into)] label: String,
     hint: &'static str,
     is_large: bool,
+    /// Its label is read out and not seen.
+    #[prop(optional)]
+    is_bare: bool,
     shown: Memo<Shown>,
     typed: impl Fn(String) + Send + Sync + 'static,
     /// What stands after the unit.
@@ -125,6 +131,7 @@ pub fn Entry(
         <div
             class="field"
             class:large=is_large
+            class:bare=is_bare
             class:wrong=move || shown.with(Shown::is_wrong)
         >
             <label for=id.clone()>

@@ -4,7 +4,7 @@
 //! works as it is and says so. All tabs share one: see [`crate::plan::tabs`].
 
 use super::{
-    app::example,
+    app::first_plan,
     browser::{document, forget, later, listen, window},
     state::{Shall, State},
     turns::spawn,
@@ -36,6 +36,9 @@ const ASIDE_KEY: &str = "till-morning.aside.1";
 /// The link that this tab has put into its address: its own plan, not another's.
 const ADDRESS_KEY: &str = "till-morning.address";
 const DAMAGED_KEY: &str = "till-morning.damaged";
+/// The steps back of this tab.
+const STEPS_KEY: &str = "till-morning.steps.1";
+const KEPT_STEPS: usize = 20;
 /// Rest after a change before the address follows it: browsers allow few
 /// changes of the address in a row.
 const ADDRESS_REST: Duration = Duration::from_millis(600);
@@ -65,8 +68,13 @@ pub fn open(state: State) {
         return;
     }
     let opened = opened();
-    let example = Draft::of(example());
-    let untouched = state.draft.with_untracked(|draft| *draft == example);
+    let first = Draft::of(first_plan());
+    let untouched = state.draft.with_untracked(|draft| *draft == first);
+    if session().is_some()
+        && let Ok(steps) = SessionStorage::get(STEPS_KEY)
+    {
+        state.take_steps(steps);
+    }
     if let Some(own) = opened.own {
         state.remember_other(own);
     }
@@ -153,6 +161,11 @@ fn keep(state: State, as_opened: Option<Draft>, tab: Tab) {
     mind_other_tabs(state, &tab);
     Effect::new(move || {
         let draft = state.draft.get();
+        // The example is looked at and not kept.
+        if state.is_example() {
+            return;
+        }
+        keep_steps(state);
         if as_opened.take().is_some_and(|opened| opened == draft) {
             return;
         }
@@ -178,6 +191,15 @@ fn keep(state: State, as_opened: Option<Draft>, tab: Tab) {
             }
         }
     });
+}
+
+/// Keeps the last steps back, so that a reload does not lose them.
+fn keep_steps(state: State) {
+    let steps = state.steps();
+    let last = &steps[steps.len().saturating_sub(KEPT_STEPS)..];
+    if session().is_some() {
+        let _ = SessionStorage::set(STEPS_KEY, last);
+    }
 }
 
 /// Writes the draft; another tab's that stands there is set aside first.

@@ -1,6 +1,6 @@
 //! Keep and share: undo, fresh plan, example, units, link, file.
 
-use super::{field::Tick, keep, kit::Press, part, state::State};
+use super::{browser::window, keep, kit::Press, part, state::State};
 use crate::page::locale::say;
 use crate::text::m;
 use crate::{
@@ -13,9 +13,15 @@ use leptos::{ev, html, prelude::*};
 #[component]
 pub fn Keeping() -> impl IntoView {
     let state = State::here();
+    // Seen at once, and not only where the button is.
     let replace = move |plan: Plan, notice| {
+        window().scroll_to_with_x_and_y(0.0, 0.0);
         let units = state.plan_now(|plan| plan.show);
         state.replace(Draft::of(plan.shown_as(units)), notice);
+    };
+    let show_example = move || {
+        state.show_example();
+        window().scroll_to_with_x_and_y(0.0, 0.0);
     };
     let cannot_undo = Signal::derive(move || !state.can_undo());
     let save = move || {
@@ -43,16 +49,10 @@ pub fn Keeping() -> impl IntoView {
                 <Press words=say(m::CopyLink) press=copy />
                 <Press words=say(m::SaveFile) press=save />
                 <OpenFile />
-                <Press words=say(m::Demo) press=move || replace(Plan::demo(), Notice::DemoTaken) />
+                <Press words=say(m::Demo) press=show_example />
                 <Press words=say(m::Fresh) press=move || replace(Plan::fresh(), Notice::PlanCleared) />
             </div>
             <div>{move || shows_link.get().then(|| view! { <LinkAsText /> })}</div>
-            <Tick
-                id="us-units"
-                label=say(m::UsUnits)
-                on=move || state.with_plan(|plan| plan.show.us_units)
-                toggle=move || state.edit(|plan| plan.show.us_units = !plan.show.us_units)
-            />
         </div>
     }
 }

@@ -3,11 +3,17 @@
 //! There is one of these to a page, as there is one document: so it is asked for by
 //! name and not handed down through every component.
 
-use super::{browser, state::State};
-use crate::{
-    plan::reader::Language,
-    text::{Formatter, Locale, message::Message},
+use super::{
+    browser,
+    field::{Choice, Tick},
+    kit::Fold,
+    state::State,
 };
+use crate::{
+    plan::{part::Choice as _, reader::Language},
+    text::{Formatter, Locale, m, message::Message},
+};
+use gloo_storage::{LocalStorage, Storage as _};
 use leptos::{prelude::*, reactive::graph::Observer};
 use std::cell::Cell;
 
@@ -16,7 +22,7 @@ thread_local! {
 }
 
 /// What the browser says: its language, and how it writes numbers and times there.
-pub fn of_browser() -> Locale {
+fn of_browser() -> Locale {
     let tag = browser::language();
     Locale {
         decimal_comma: browser::decimal_comma(&tag),
@@ -25,11 +31,102 @@ pub fn of_browser() -> Locale {
     }
 }
 
-/// From here on the page speaks so, in the units of its plan.
-pub fn set_up(locale: Signal<Locale>, state: State) {
+/// Where a choice of one's own is kept, for this device and not for the plan.
+const KEY: &str = "till-morning.locale.1";
+
+/// From here on the page speaks as was chosen here, or as the browser does, in the units
+/// of its plan.
+pub fn set_up(state: State) -> RwSignal<Locale> {
+    let locale = RwSignal::new(kept().unwrap_or_else(of_browser));
     let units = Memo::new(move |_| state.with_plan(|plan| plan.show));
     let formatter = Memo::new(move |_| Formatter::new(locale.get(), units.get()));
     FORMATTER.set(Some(formatter));
+    provide_context(Chosen(locale));
+    Effect::new(move || {
+        let tag = locale.get().language.tag();
+        if let Some(root) = browser::document().document_element() {
+            let _ = root.set_attribute("lang", tag);
+        }
+    });
+    locale
+}
+
+#[derive(Clone, Copy)]
+struct Chosen(RwSignal<Locale>);
+
+/// In a sandboxed frame there is none: the mere look throws.
+fn storage() -> Option<web_sys::Storage> {
+    browser::window().local_storage().ok()?
+}
+
+fn kept() -> Option<Locale> {
+    storage()?;
+    LocalStorage::get(KEY).ok()
+}
+
+/// Language, units, decimal mark and clock: one place for all of it.
+#[component]
+pub fn LocaleChoice() -> impl IntoView {
+    let state = State::here();
+    let Chosen(locale) = expect_context();
+    let choose = move |chosen: Locale| {
+        if storage().is_some() {
+            let _ = LocalStorage::set(KEY, chosen);
+        }
+        locale.set(chosen);
+    };
+    let change = move |change: fn(&mut Locale)| {
+        let mut locale = locale.get_untracked();
+        change(&mut locale);
+        choose(locale);
+    };
+    let languages = || {
+        let names = Language::ALL.iter().map(|one| one.own_name().to_owned());
+        names.collect()
+    };
+    let language = move || {
+        let now = locale.get().language;
+        Language::ALL.iter().position(|&one| one == now).unwrap_or(0)
+    };
+    let speak = move |place: usize| {
+        if let Some(&language) = Language::ALL.get(place) {
+            let comma = Locale::usual(language).decimal_comma;
+            choose(Locale {
+                language,
+                decimal_comma: comma,
+                ..locale.get_untracked()
+            });
+        }
+    };
+    view! {
+        <Fold class="fold small locale" title=|| say(m::LocaleTitle)>
+            <Choice
+                id="language"
+                label=say(m::LocaleLanguage)
+                names=languages
+                chosen=language
+                choose=speak
+            />
+            <Tick
+                id="us-units"
+                label=say(m::UsUnits)
+                on=move || state.with_plan(|plan| plan.show.us_units)
+                toggle=move || state.edit(|plan| plan.show.us_units = !plan.show.us_units)
+            />
+            <Tick
+                id="decimal-comma"
+                label=say(m::LocaleComma)
+                on=move || locale.get().decimal_comma
+                toggle=move || change(|locale| locale.decimal_comma = !locale.decimal_comma)
+            />
+            <Tick
+                id="clock-12h"
+                label=say(m::LocaleClock)
+                on=move || locale.get().clock_12h
+                toggle=move || change(|locale| locale.clock_12h = !locale.clock_12h)
+            />
+        </Fold>
+    }
 }
 
 /// Writes in the page's language and units. Followed where something can follow.

@@ -60,6 +60,24 @@ pub fn Notices() -> impl IntoView {
     }
 }
 
+/// Says that the example is shown, and leads back to one's own plan.
+#[component]
+pub fn ExampleBar() -> impl IntoView {
+    let state = State::here();
+    let bar = move || {
+        state.is_example().then(|| {
+            view! {
+                <p class="notice" id="example">
+                    {say(m::ExampleShown)}
+                    <Press words=say(m::ExampleLeave) press=move || state.leave_example() />
+                    <Press class="quiet" words=say(m::ExampleTake) press=move || state.take_example() />
+                </p>
+            }
+        })
+    };
+    view! { <div role="status">{bar}</div> }
+}
+
 fn reload() {
     if let Ok(event) = web_sys::Event::new("till-morning-reload") {
         let _ = window().dispatch_event(&event);

@@ -22,21 +22,41 @@ pub fn Outcome() -> impl IntoView {
     let state = State::here();
     let sentence = move || {
         lead(state, |plan, run| {
-            text::run_sentence(formatter(), plan, run)
+            let asks = text::first::asks(formatter(), plan, run);
+            asks.unwrap_or_else(|| text::run_sentence(formatter(), plan, run))
         })
         .unwrap_or_else(|| say(m::NoAnswer).into())
     };
+    let rests_on = move || state.with_plan(|plan| text::first::rests_on(formatter(), plan));
     let detail =
         move || lead(state, |_, run| text::run_detail(formatter(), run)).unwrap_or_default();
     view! {
-        <Said id="answer" sentence=sentence details=move || view! { <p class="detail">{detail}</p> }>
+        <Said
+            id="answer"
+            sentence=sentence
+            details=move || {
+                view! {
+                    <p class="detail">{detail}</p>
+                    <p class="rests-on">{rests_on}</p>
+                }
+            }
+        />
+    }
+}
+
+/// What stands behind the answer: the ribbon, what is to be said of the numbers, and the
+/// working.
+#[component]
+pub fn OutcomeRest() -> impl IntoView {
+    view! {
+        <div class="outcome-rest">
             <NightRibbon />
             <Findings notes=false />
             <Readings />
             <Fold title=|| say(m::ShowWorking)>
                 <Working />
             </Fold>
-        </Said>
+        </div>
     }
 }
 

@@ -33,6 +33,8 @@ pub struct State {
     /// Width of the column in pixels.
     pub width: RwSignal<f64>,
     past: RwSignal<Vec<Draft>>,
+    /// One's own draft and its steps back, while the example is looked at.
+    own: RwSignal<Option<(Draft, Vec<Draft>)>>,
     /// The field that was changed last: typing on in it is one step.
     last: StoredValue<Option<Path>>,
 }
@@ -90,6 +92,7 @@ impl State {
             update: RwSignal::new(false),
             width: RwSignal::new(360.0),
             past: RwSignal::new(Vec::new()),
+            own: RwSignal::new(None),
             last: StoredValue::new(None),
         }
     }
@@ -145,6 +148,55 @@ impl State {
         self.stale.get()
     }
 
+    /// Whether the example is looked at: nothing of it is kept.
+    pub fn is_example(self) -> bool {
+        self.own.with(Option::is_some)
+    }
+
+    /// Shows the example; one's own plan waits beside it.
+    pub fn show_example(self) {
+        if self.own.with_untracked(Option::is_some) {
+            return;
+        }
+        let units = self.plan_now(|plan| plan.show);
+        let own = (self.draft.get_untracked(), self.past.get_untracked());
+        self.own.set(Some(own));
+        self.past.set(Vec::new());
+        self.last.set_value(None);
+        self.notice.set(None);
+        self.draft.set(Draft::of(Plan::demo().shown_as(units)));
+    }
+
+    /// Back to one's own plan, as it was left.
+    pub fn leave_example(self) {
+        if let Some((draft, past)) = self.own.get_untracked() {
+            self.past.set(past);
+            self.last.set_value(None);
+            self.draft.set(draft);
+            self.own.set(None);
+        }
+    }
+
+    /// Makes the example one's own plan: one step back from what was there.
+    pub fn take_example(self) {
+        if let Some((draft, mut past)) = self.own.get_untracked() {
+            past.push(draft);
+            self.past.set(past);
+            self.own.set(None);
+            // Kept from now on, and the address follows.
+            self.draft.update(|_| ());
+        }
+    }
+
+    /// The steps back, to keep them through a reload.
+    pub fn steps(self) -> Vec<Draft> {
+        self.past.get()
+    }
+
+    pub fn take_steps(self, steps: Vec<Draft>) {
+        self.past.update(|past| past.splice(0..0, steps).for_each(drop));
+    }
+
     /// What stands in a field now.
     #[inline(never)]
     pub fn type_text(self, path: Path, text: &str) {
@@ -152,7 +204,14 @@ impl State {
             self.remember();
             self.last.set_value(Some(path));
         }
-        self.draft.update(|draft| draft.type_text(path, text));
+        self.draft.update(|draft| {
+            draft.type_text(path, text);
+            // The headline is about what was changed last.
+            if let Path::Mode(unit, mode, _) = path {
+                let night = &mut draft.plan.night;
+                (night.asked_unit, night.asked_mode) = (unit, mode);
+            }
+        });
     }
 
     /// A field is left.

@@ -41,7 +41,7 @@ pub fn Units() -> impl IntoView {
 }
 
 /// The kinds of feed, in the order of their names.
-fn feed_place(feed: Option<Feed>) -> usize {
+pub fn feed_place(feed: Option<Feed>) -> usize {
     match feed {
         Some(Feed::DcDc { .. }) => 1,
         Some(Feed::Inverter { .. }) => 2,
@@ -49,7 +49,7 @@ fn feed_place(feed: Option<Feed>) -> usize {
     }
 }
 
-fn feed_at(place: usize) -> Feed {
+pub fn feed_at(place: usize) -> Feed {
     match place {
         1 => Feed::usual_dc_dc(),
         2 => Feed::usual_inverter(),

@@ -4,7 +4,8 @@
 //! the page can list them all under *What was assumed*.
 
 use super::{
-    Bank, Figure, Plan,
+    Bank, Draw,
+    demo::{USUAL_DRAW_W, USUAL_SYSTEM_V}, Figure, Plan,
     path::{LoadField, Path},
 };
 use crate::physics::battery::nominal::Reading;
@@ -56,6 +57,24 @@ impl Plan {
         }
     }
 
+    /// What stands in for a draw in watts that nobody has said.
+    pub(super) fn usual_draw_w(&self, unit: usize, mode: usize) -> Option<Figure> {
+        match self.mode(unit, mode)?.draw {
+            Draw::Power { .. } => Some(Figure::guess(USUAL_DRAW_W)),
+            Draw::Current { .. } => None,
+        }
+    }
+
+    /// The same in amps.
+    pub(super) fn usual_draw_a(&self, unit: usize, mode: usize) -> Option<Figure> {
+        match self.mode(unit, mode)?.draw {
+            Draw::Power { .. } => None,
+            Draw::Current { measured_at_v, .. } => {
+                Some(Figure::guess(USUAL_DRAW_W / measured_at_v))
+            }
+        }
+    }
+
     /// Watts of the other loads.
     pub(super) fn loads_w(&self) -> f64 {
         self.loads.iter().map(|load| load.power_w.value).sum()
@@ -66,7 +85,13 @@ impl Bank {
     /// How the battery's nominal volts are read.
     #[must_use]
     pub fn reading(&self) -> Reading {
-        Reading::of(self.chemistry, self.battery_nominal_v)
+        Reading::of(self.chemistry, self.stated_v())
+    }
+
+    /// Nominal volts of one battery as somebody says them, or as is usual.
+    #[must_use]
+    pub fn stated_v(&self) -> f64 {
+        self.battery_nominal_v.unwrap_or(USUAL_SYSTEM_V)
     }
 
     /// Nominal volts of the whole bank, by the reading taken.

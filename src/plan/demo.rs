@@ -8,6 +8,12 @@ use super::{
 };
 use crate::physics::battery::Chemistry;
 
+/// What a battery, its system and a cooler on it usually are, until somebody says
+/// (common practice, no source).
+pub const USUAL_AH: f64 = 100.0;
+pub const USUAL_SYSTEM_V: f64 = 12.0;
+pub const USUAL_DRAW_W: f64 = 300.0;
+
 impl Plan {
     /// Two birdwatchers in a 5.9 m van beside a salt lake. All of it is invented.
     #[must_use]
@@ -108,12 +114,15 @@ impl Plan {
         }
     }
 
-    /// A plan to fill in: usual numbers, all of them guesses.
+    /// A plan to fill in: nobody has said anything yet, and usual figures stand in.
     #[must_use]
     pub fn fresh() -> Self {
-        let mut bank = Bank::of(Chemistry::Lfp, 12.0, 100.0);
-        bank.battery_rated_ah.from = super::Provenance::Guess;
-        Self::of(bank, Mode::of_power("Cool", Figure::guess(300.0)))
+        let bank = Bank {
+            battery_nominal_v: None,
+            battery_rated_ah: Figure::assumed(USUAL_AH),
+            ..Bank::of(Chemistry::Lfp, USUAL_SYSTEM_V, USUAL_AH)
+        };
+        Self::of(bank, Mode::of_power("", Figure::assumed(USUAL_DRAW_W)))
     }
 
     /// The same plan in the units that another is shown in: whoever starts afresh
@@ -144,7 +153,7 @@ impl Bank {
         Self {
             name: String::new(),
             chemistry,
-            battery_nominal_v,
+            battery_nominal_v: Some(battery_nominal_v),
             battery_rated_ah: Figure::label(battery_rated_ah),
             rated_hours_h: None,
             series_count: 1,
@@ -186,6 +195,7 @@ impl Mode {
         Self {
             name: name.into(),
             draw: Draw::Power { power_w },
+            basis: None,
             duty_percent: None,
             standby_w: None,
             cooling_w: None,

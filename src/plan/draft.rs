@@ -215,6 +215,43 @@ impl Draft {
         }
     }
 
+    /// Puts a number in by a tap: what was typed there goes.
+    pub fn choose(&mut self, path: Path, value: f64) {
+        self.untype(path);
+        self.before.retain(|(at, _)| *at != path);
+        self.plan.set_number(path, value);
+    }
+
+    /// Tells a mode's draw in amps or in watts. A number that somebody said stays what
+    /// it is, since the unit was what they got wrong; the usual one is the same draw.
+    pub fn draw_in(&mut self, (unit, mode): (usize, usize), amps: bool) {
+        let at_v = self.volts_at_unit(unit);
+        for field in [M::PowerW, M::CurrentA] {
+            let path = Path::Mode(unit, mode, field);
+            self.untype(path);
+            self.before.retain(|(at, _)| *at != path);
+        }
+        let Some(mode) = self.plan.mode_mut((unit, mode)) else {
+            return;
+        };
+        mode.draw = match mode.draw {
+            Draw::Power { power_w } if amps => Draw::Current {
+                current_a: match power_w.if_said() {
+                    Some(said) if range::DRAW_A.accepts(said.value) => said,
+                    _ => power_w.with(power_w.value / at_v),
+                },
+                measured_at_v: at_v,
+            },
+            Draw::Current { current_a, measured_at_v } if !amps => Draw::Power {
+                power_w: match current_a.if_said() {
+                    Some(said) if range::DRAW_W.accepts(said.value) => said,
+                    _ => current_a.with(current_a.value * measured_at_v),
+                },
+            },
+            draw => draw,
+        };
+    }
+
     /// Changes the plan otherwise than by typing. Texts of places that are no
     /// more, and of places whose number changed, go.
     pub fn edit(&mut self, change: impl FnOnce(&mut Plan)) {
@@ -306,7 +343,7 @@ impl Draft {
     fn apply(&mut self, path: Path, effect: Effect, before: &Before) {
         match effect {
             Effect::Clear => {
-                self.plan.clear(path);
+                self.plan.clear(self.plan.kept_at(path));
             }
             Effect::Set { value, half } => {
                 let figure = as_typed(path, value, half, before.figure);

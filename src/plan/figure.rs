@@ -15,9 +15,12 @@ pub enum Provenance {
     Measured,
     /// Neither: a default, or the owner's guess.
     Guess,
+    /// Nobody has said it: the usual figure stands in until somebody does.
+    Assumed,
 }
 
 impl Provenance {
+    /// Those that somebody can choose.
     pub const ALL: [Self; 3] = [Self::Label, Self::Measured, Self::Guess];
 
     /// As JSON writes it.
@@ -27,7 +30,14 @@ impl Provenance {
             Self::Label => "label",
             Self::Measured => "measured",
             Self::Guess => "guess",
+            Self::Assumed => "assumed",
         }
+    }
+
+    /// Whether it is no more than a guess, ours or the owner's.
+    #[must_use]
+    pub const fn is_guess(self) -> bool {
+        matches!(self, Self::Guess | Self::Assumed)
     }
 }
 
@@ -71,6 +81,20 @@ impl Figure {
             spread_percent: None,
         }
     }
+    /// A usual figure where one is needed and nobody has said it.
+    #[must_use]
+    pub const fn assumed(value: f64) -> Self {
+        Self {
+            value,
+            from: Provenance::Assumed,
+            spread_percent: None,
+        }
+    }
+    /// This, unless it only stands in for what nobody has said.
+    #[must_use]
+    pub fn if_said(self) -> Option<Self> {
+        (self.from != Provenance::Assumed).then_some(self)
+    }
     /// A choice, with no spread.
     #[must_use]
     pub const fn exact(value: f64) -> Self {
@@ -102,7 +126,7 @@ impl Path {
         };
         match before {
             _ if is_reading => Provenance::Measured,
-            Provenance::Guess => Provenance::Label,
+            Provenance::Guess | Provenance::Assumed => Provenance::Label,
             Provenance::Label | Provenance::Measured => before,
         }
     }

@@ -5,7 +5,7 @@
 //! Here each key is read at its place; what the kind lacks or has too much of is
 //! then told in serde's own words.
 
-use super::{Draw, Feed, Figure, Mode};
+use super::{Draw, DrawBasis, Feed, Figure, Mode};
 use serde::{
     Deserialize,
     de::{Error as _, value::Error},
@@ -142,6 +142,7 @@ pub(super) struct FlatMode {
     power_w: Option<Figure>,
     current_a: Option<Figure>,
     measured_at_v: Option<f64>,
+    basis: Option<DrawBasis>,
     duty_percent: Option<Figure>,
     standby_w: Option<Figure>,
     cooling_w: Option<Figure>,
@@ -152,11 +153,19 @@ impl FlatMode {
         "name",
         "current_a",
         "measured_at_v",
+        "basis",
         "duty_percent",
         "standby_w",
         "cooling_w",
     ];
-    const OF_POWER: &[&str] = &["name", "power_w", "duty_percent", "standby_w", "cooling_w"];
+    const OF_POWER: &[&str] = &[
+        "name",
+        "power_w",
+        "basis",
+        "duty_percent",
+        "standby_w",
+        "cooling_w",
+    ];
 
     /// Amps make a draw of amps; without them it is one of watts.
     fn draw(&self) -> Result<Draw, Error> {
@@ -185,6 +194,7 @@ impl TryFrom<FlatMode> for Mode {
         Ok(Self {
             draw: said.draw()?,
             name: said.name,
+            basis: said.basis,
             duty_percent: said.duty_percent,
             standby_w: said.standby_w,
             cooling_w: said.cooling_w,

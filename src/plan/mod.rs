@@ -100,8 +100,10 @@ pub struct Bank {
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub name: String,
     pub chemistry: Chemistry,
-    /// Nominal volts of one battery, as said: 12 is read by the chemistry.
-    pub battery_nominal_v: f64,
+    /// Nominal volts of one battery, as said: 12 is read by the chemistry. Left out:
+    /// nobody has said, and [`demo::USUAL_SYSTEM_V`] stands in.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub battery_nominal_v: Option<f64>,
     pub battery_rated_ah: Figure,
     /// Hours over which the rated Ah was counted (by chemistry if absent).
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -263,6 +265,9 @@ pub struct Mode {
     pub name: String,
     #[serde(flatten)]
     pub draw: Draw,
+    /// Whether that is while it runs or on average (absent: while it runs).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub basis: Option<DrawBasis>,
     /// Share of the time at that draw; the rest is standby (100 if absent).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub duty_percent: Option<Figure>,
@@ -272,6 +277,22 @@ pub struct Mode {
     /// Cooling while on, at the unit's rating.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cooling_w: Option<Figure>,
+}
+
+part::choice! {
+    /// What a draw is told of. A mean says nothing of the current while it runs.
+    DrawBasis {
+        WhileRunning = "while_running",
+        OnAverage = "on_average",
+    }
+}
+
+impl Mode {
+    /// Whether its draw is a mean over the compressor's cycles.
+    #[must_use]
+    pub fn is_average(&self) -> bool {
+        self.basis == Some(DrawBasis::OnAverage)
+    }
 }
 
 /// What the unit takes while it is on.

@@ -5,6 +5,7 @@
 //! [`Plan::set_number`] and needs to know nothing else of a field.
 
 use super::{
+    demo::{USUAL_AH, USUAL_SYSTEM_V},
     Bank, Figure, Load, Mode, Night, Unit,
     cabin::CabinField,
     claims::{AirField, ClaimField, PriceField},
@@ -25,8 +26,8 @@ use super::Plan;
 fields! {
     /// The numbers of a bank.
     BankField of Bank, default by Bank {
-        BatteryNominalV = (battery_nominal_v), BATTERY_NOMINAL_V, Nothing, NoSpread;
-        BatteryRatedAh = (battery_rated_ah), BATTERY_RATED_AH, Nothing, Share(5.0, 2.0, 10.0);
+        BatteryNominalV = (battery_nominal_v), BATTERY_NOMINAL_V, Exact(USUAL_SYSTEM_V), NoSpread;
+        BatteryRatedAh = (battery_rated_ah), BATTERY_RATED_AH, Guess(USUAL_AH), Share(5.0, 2.0, 10.0);
         RatedHoursH = (rated_hours_h), RATED_HOURS_H,
             Of(|bank, _| Some(Figure::label(bank.chemistry.data().rated_hours))), NoSpread;
         SeriesCount = (series_count), SERIES_COUNT, Nothing, NoSpread;
@@ -81,8 +82,10 @@ fields! {
     /// The numbers of a mode, which its unit and its own place find.
     ModeField of Mode, default by (usize, usize) {
         // A mode's draw wanders with the heat outside: a label says least of it.
-        PowerW = (draw: power_w), DRAW_W, Nothing, Share(15.0, 4.0, 20.0);
-        CurrentA = (draw: current_a), DRAW_A, Nothing, Share(15.0, 4.0, 20.0);
+        PowerW = (draw: power_w), DRAW_W,
+            Of(|&(unit, mode), plan| plan.usual_draw_w(unit, mode)), Share(15.0, 4.0, 20.0);
+        CurrentA = (draw: current_a), DRAW_A,
+            Of(|&(unit, mode), plan| plan.usual_draw_a(unit, mode)), Share(15.0, 4.0, 20.0);
         MeasuredAtV = (draw: measured_at_v), SUPPLY_V, Nothing, NoSpread;
         // Left out, this and standby are no guess: a mode's watts are then its mean.
         DutyPercent = (duty_percent), DUTY_PERCENT, Exact(100.0), Share(15.0, 5.0, 25.0);

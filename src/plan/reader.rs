@@ -21,6 +21,7 @@ choice! {
     Language {
         English = "en",
         German = "de",
+        Spanish = "es",
     }
     /// The looks of the reader's page.
     Theme {
@@ -97,6 +98,16 @@ const OF_BANK: [B; 8] = [
 ];
 
 impl Language {
+    /// Its name in itself, as people look for it.
+    #[must_use]
+    pub const fn own_name(self) -> &'static str {
+        match self {
+            Self::English => "English",
+            Self::German => "Deutsch",
+            Self::Spanish => "Español",
+        }
+    }
+
     /// As standards name it.
     #[must_use]
     pub fn tag(self) -> &'static str {
@@ -266,7 +277,7 @@ impl Bank {
             return self.clone();
         }
         let mut battery = self.clone();
-        battery.battery_nominal_v = self.nominal_v();
+        battery.battery_nominal_v = Some(self.nominal_v());
         battery.battery_rated_ah.value *= parallel;
         battery.battery_current_limit_a = times(self.battery_current_limit_a, parallel);
         let resistance = self.battery_resistance_mohm;
@@ -303,7 +314,7 @@ impl Bank {
         if self.battery_nominal_v == author.battery_nominal_v
             && let Some(volts) = system_v(author.chemistry, author.reading().cells)
         {
-            self.battery_nominal_v = volts;
+            self.battery_nominal_v = Some(volts);
         }
         if !is_open(B::CutoffV) {
             self.cutoff_v = None;

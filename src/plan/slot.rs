@@ -177,8 +177,8 @@ impl Plan {
     #[must_use]
     pub fn stated(&self, path: Path) -> Option<Figure> {
         match self.place(path)? {
-            Place::Figure(figure) => Some(*figure),
-            Place::MaybeFigure(figure) => *figure,
+            Place::Figure(figure) => figure.if_said(),
+            Place::MaybeFigure(figure) => figure.and_then(Figure::if_said),
             Place::Number(number) => Some(Figure::label(*number)),
             Place::MaybeNumber(number) => number.map(Figure::label),
             Place::Count(count) => Some(Figure::label(f64::from(*count))),
@@ -204,10 +204,12 @@ impl Plan {
     /// Whether the number at `path` may be left out.
     #[must_use]
     pub fn is_optional(&self, path: Path) -> bool {
-        matches!(
-            self.place(path),
-            Some(Place::MaybeFigure(_) | Place::MaybeNumber(_) | Place::MaybeCount(_))
-        )
+        match self.place(path) {
+            Some(Place::MaybeFigure(_) | Place::MaybeNumber(_) | Place::MaybeCount(_)) => true,
+            // What must be there has a usual figure to stand in for it, or has not.
+            Some(Place::Figure(_)) => self.assumed(path).is_some(),
+            _ => false,
+        }
     }
 
     /// Writes a number, keeping origin and spread. Returns whether there was
@@ -240,10 +242,12 @@ impl Plan {
 
     /// Leaves an optional number to its default. Returns whether it could be.
     pub fn clear(&mut self, path: Path) -> bool {
-        match self.place_mut(path) {
-            Some(PlaceMut::MaybeFigure(place)) => *place = None,
-            Some(PlaceMut::MaybeNumber(place)) => *place = None,
-            Some(PlaceMut::MaybeCount(place)) => *place = None,
+        let usual = self.assumed(path);
+        match (self.place_mut(path), usual) {
+            (Some(PlaceMut::MaybeFigure(place)), _) => *place = None,
+            (Some(PlaceMut::MaybeNumber(place)), _) => *place = None,
+            (Some(PlaceMut::MaybeCount(place)), _) => *place = None,
+            (Some(PlaceMut::Figure(place)), Some(usual)) => *place = Figure::assumed(usual.value),
             _ => return false,
         }
         true

@@ -188,7 +188,12 @@ pub fn job(
         Asked::Amps(amps) => Branch::current(amps, ohm),
         Asked::Watts(watts) => Branch::power(input_w(&the_unit.feed, watts), ohm),
     };
-    let duty = plan.number(Path::Mode(unit, mode, ModeField::DutyPercent))? / 100.0;
+    // A mean has the cycles in it already.
+    let duty = if the_mode.is_average() {
+        1.0
+    } else {
+        plan.number(Path::Mode(unit, mode, ModeField::DutyPercent))? / 100.0
+    };
     let limits = Limits {
         far_end: far_end(plan, unit),
         overload: overload(the_unit, asked),

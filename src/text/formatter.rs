@@ -15,6 +15,7 @@ use crate::{
     quantity,
     range::{Range, Unit},
 };
+use serde::{Deserialize, Serialize};
 use intl_pluralrules::{PluralCategory, PluralRuleType, PluralRules};
 use unic_langid::LanguageIdentifier;
 
@@ -23,7 +24,8 @@ const THIN: char = '\u{202f}';
 
 /// What the person's own device says of language and habits. Not part of a plan: whoever
 /// opens a link reads it in a language and a clock of their own.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Locale {
     pub language: Language,
     /// `1,5` for one and a half.

@@ -76,6 +76,7 @@ pub fn origin_name(_f: Formatter, from: Provenance) -> &'static str {
         Provenance::Label => "label",
         Provenance::Measured => "measured",
         Provenance::Guess => "guess",
+        Provenance::Assumed => "assumed",
     }
 }
 

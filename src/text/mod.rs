@@ -11,6 +11,7 @@ pub mod day;
 pub mod day_words;
 mod fields;
 mod findings;
+pub mod first;
 pub mod formatter;
 mod german;
 pub mod hand_on;

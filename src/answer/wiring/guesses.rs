@@ -7,7 +7,7 @@
 use super::asks::BANK;
 use crate::{
     plan::{
-        Path, Plan, Provenance,
+        Mode, Path, Plan,
         part::Choice,
         path::{BankField as B, ModeField as M, UnitField as U},
         supply::{ArrayField as A, ChargerField as G, SupplyField as S},
@@ -92,9 +92,20 @@ const UNIT: [U; 9] = [
     U::LimitW,
 ];
 
+fn mean_draw(plan: &Plan, path: Path) -> bool {
+    match path {
+        Path::Mode(unit, mode, M::PowerW | M::CurrentA) => {
+            plan.mode(unit, mode).is_some_and(Mode::is_average)
+        }
+        _ => false,
+    }
+}
+
 fn guess(plan: &Plan, path: Path) -> Option<Guess> {
     let figure = plan.figure(path)?;
-    if figure.from != Provenance::Guess {
+    // Of a mean, the draw while it runs is still to be said.
+    let is_mean = mean_draw(plan, path);
+    if !figure.from.is_guess() && !is_mean {
         return None;
     }
     let value = figure.value;
@@ -132,6 +143,8 @@ fn guess(plan: &Plan, path: Path) -> Option<Guess> {
         Path::Array(_, A::PanelBestV) => (2.0 * value, 0.9 * value),
         Path::Array(_, A::PanelOpenV) => (0.9 * value, 2.0 * value),
         Path::Supply(S::PanelVoltsPercentPerK) => (0.85 * value, 1.15 * value),
+        // A compressor that runs a third of the time or more (common practice, no source).
+        Path::Mode(..) if is_mean => (value, 3.0 * value),
         _ => (low, high),
     };
     let range = path.range()?;

@@ -341,7 +341,7 @@ fn cold_loop_ohm(plan: &Plan, circuit: Circuit) -> Option<f64> {
 pub(super) fn fault_is_guess(plan: &Plan) -> bool {
     let stated = plan.stated(Path::Wiring(W::BatteryFaultA));
     let figure = stated.or_else(|| plan.figure(Path::Bank(BANK, B::BatteryResistanceMohm)));
-    figure.is_none_or(|figure| figure.from == Provenance::Guess)
+    figure.is_none_or(|figure| figure.from.is_guess())
 }
 
 /// The fault current of one string of batteries.

@@ -74,6 +74,9 @@ impl Draft {
     /// A mode's draw: watts or amps by the unit typed, a bare number as the draw
     /// stood before the first key.
     fn draw_effect(&self, path: Path, at: (usize, usize), text: &str) -> Result<Effect, Trouble> {
+        if text.trim().is_empty() {
+            return Ok(Effect::Clear);
+        }
         let (text, said_v) = split_volts(text).map_err(Trouble::Unreadable)?;
         let bare = self.range(path).unwrap_or(range::DRAW_W);
         let (read, range) = self.read_draw(text, bare)?;
@@ -117,7 +120,7 @@ impl Draft {
         }
     }
 
-    fn volts_at_unit(&self, unit: usize) -> f64 {
+    pub(super) fn volts_at_unit(&self, unit: usize) -> f64 {
         match self.plan.units.get(unit).map(|unit| unit.feed) {
             Some(Feed::DcDc { output_v, .. }) => output_v,
             _ => self.volts_of_bank(),

@@ -7,7 +7,7 @@ const fn by_origin(label: f64, measured: f64, guess: f64, from: Provenance) -> f
     match from {
         Provenance::Label => label,
         Provenance::Measured => measured,
-        Provenance::Guess => guess,
+        Provenance::Guess | Provenance::Assumed => guess,
     }
 }
 
