@@ -16,6 +16,7 @@ pub fn Taps(
     let chosen = Memo::new(move |_| chosen());
     let choose = StoredValue::new(Box::new(choose) as Box<dyn Fn(usize) + Send + Sync>);
     let label_id = format!("{id}-label");
+    let span_id = label_id.clone();
     let button = move |(at, name): (usize, String)| {
         let is_chosen = move || chosen.get() == Some(at);
         view! {
@@ -31,8 +32,8 @@ pub fn Taps(
     };
     let buttons = move || names.get().into_iter().enumerate().map(button).collect_view();
     view! {
-        <div class="taps" id=id role="group" aria-labelledby=label_id.clone()>
-            <span class="taps-label" id=label_id>
+        <div class="taps" id=id role="group" aria-labelledby=label_id>
+            <span class="taps-label" id=span_id>
                 {label}
             </span>
             {buttons}

@@ -80,7 +80,7 @@ texts! {
 #[must_use]
 pub const fn table(language: Language) -> &'static Table {
     match language {
-        Language::English => &ENGLISH,
+        Language::English | Language::Spanish => &ENGLISH,
         Language::German => &super::german::TABLE,
     }
 }

@@ -1,5 +1,7 @@
 //! The books of the day as pictures.
 
+use crate::page::locale::formatter;
+use crate::text::Formatter;
 use super::{State, told::Told};
 use crate::{
     answer::DayAnswer,
@@ -12,10 +14,10 @@ use leptos::prelude::*;
 #[component]
 pub fn Flows() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
-    let shown = move |draw: fn(&DayAnswer, f64) -> Shown| {
+    let shown = move |draw: fn(Formatter, &DayAnswer, f64) -> Shown| {
         move || {
             let width = state.width.get();
-            told.of(state, |_, day| Some(draw(day, width)))
+            told.of(state, |_, day| Some(draw(formatter(), day, width)))
         }
     };
     view! {
