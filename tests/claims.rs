@@ -83,9 +83,9 @@ fn without_a_meter_it_is_not_judged_and_says_so() {
         ..energy(1.0)
     }];
     let (headline, verdict) = said(&plan);
-    assert_eq!(verdict, "not judged: no meter named");
+    assert_eq!(verdict, "not judged (no meter named)");
     assert!(
-        headline.ends_with("not judged: no meter named."),
+        headline.ends_with("not judged (no meter named)."),
         "{headline}"
     );
     assert!(claims(&plan, &[]).claims[0].decisive.is_none());
@@ -101,19 +101,19 @@ fn without_a_meter_it_is_not_judged_and_says_so() {
 #[test]
 fn the_headline_asks_for_what_the_first_claim_lacks() {
     let mut plan = Plan::demo();
-    assert!(said(&plan).0.starts_with("Nothing is claimed yet"));
+    assert!(said(&plan).0.starts_with("No claim yet."));
     plan.claims = vec![Claim::of(Claimed::Energy)];
     assert_eq!(
         said(&plan).0,
-        "Claim 1: type what is claimed, and what you measured."
+        "Claim 1: enter what is claimed and what you measured."
     );
     plan.claims[0].claimed_wh = Some(4096.0);
-    assert_eq!(said(&plan).0, "Claim 1: type what you measured.");
+    assert_eq!(said(&plan).0, "Claim 1: enter what you measured.");
     plan.claims[0].measured_wh = Some(Figure::measured(-1.0));
-    assert_eq!(said(&plan).0, "Claim 1: type numbers within their ranges.");
+    assert_eq!(said(&plan).0, "Claim 1: enter numbers within their ranges.");
     plan.claims[0].claimed_wh = None;
     plan.claims[0].measured_wh = Some(Figure::measured(4319.0));
-    assert_eq!(said(&plan).0, "Claim 1: type what is claimed.");
+    assert_eq!(said(&plan).0, "Claim 1: enter what is claimed.");
 }
 
 // Common practice, no source: 699 paid for it is 16 cents per measured Wh.

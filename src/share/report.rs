@@ -140,7 +140,7 @@ fn claims(out: &mut Html, f: Formatter, plan: &Plan, answer: &ClaimsAnswer) {
         let rows = answer.claims.iter();
         out.table(&Table {
             title: f.say(m::HandOnTableClaims).into(),
-            heads: say::words::REPORT_HEADS.map(String::from).into(),
+            heads: say::words::report_heads(f).map(String::from).into(),
             rows: rows
                 .map(|claim| say::report_row(f, plan, claim).map(Cell::from).into())
                 .collect(),

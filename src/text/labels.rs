@@ -1,6 +1,6 @@
 //! Names of units, chemistries and origins.
 
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 use crate::{
     physics::battery::Chemistry,
     plan::{Figure, Path, Provenance, Show, entry::width_shown},
@@ -66,6 +66,19 @@ pub fn chemistry_name(_f: Formatter, chemistry: Chemistry) -> &'static str {
         Chemistry::Agm => "AGM lead-acid",
         Chemistry::Gel => "Gel lead-acid",
         Chemistry::Flooded => "Flooded lead-acid",
+    }
+}
+
+/// The same without what its letters stand for, within a sentence.
+#[must_use]
+pub fn chemistry_short(f: Formatter, chemistry: Chemistry) -> &'static str {
+    match chemistry {
+        Chemistry::Lfp => f.say(m::ChemistryLfpShort),
+        Chemistry::Nmc => f.say(m::ChemistryNmcShort),
+        Chemistry::SodiumIon => f.say(m::ChemistrySodiumIonShort),
+        Chemistry::Agm => f.say(m::ChemistryAgmShort),
+        Chemistry::Gel => f.say(m::ChemistryGelShort),
+        Chemistry::Flooded => f.say(m::ChemistryFloodedShort),
     }
 }
 

@@ -31,9 +31,9 @@ test('a log gives its totals, its stretches and a report', async (t) => {
   const wh = Number((await energy(t.page).textContent()).match(/^[\d.]+/)[0]);
   assert.ok(Math.abs(wh - 650) < 3, `${wh} Wh`);
   await expect(t.page.locator('.stretch')).toHaveCount(2);
-  await t.page.getByRole('button', { name: 'Make stretch 1 the draw of Hold' }).click();
+  await t.page.getByRole('button', { name: 'Use stretch 1 as the draw of Hold' }).click();
   await expect(t.page.locator('#units-0--modes-1--power-w')).toHaveValue('260');
-  await t.page.getByRole('button', { name: 'Hold the totals against the label' }).click();
+  await t.page.getByRole('button', { name: 'Check the totals against the label' }).click();
   await expect(t.page.locator('.verdicts')).toContainText('falls short');
   await layOut(t.page);
   const found = await new AxeBuilder({ page: t.page }).analyze();
@@ -45,9 +45,9 @@ test('a column is corrected, and a bad cell is named by line and column', async 
   // Bare headings say nothing: the amps must be spoken for.
   await give(t, 'bare.csv', `elapsed min,one,two\n${rows()}\n`);
   await t.page.waitForSelector('.wrong-log');
-  await t.page.selectOption('#column-1', { label: 'volts' });
-  await t.page.selectOption('#column-2', { label: 'amps' });
-  await t.page.getByRole('button', { name: 'Read it again so' }).click();
+  await t.page.selectOption('#column-1', { label: 'voltage' });
+  await t.page.selectOption('#column-2', { label: 'current' });
+  await t.page.getByRole('button', { name: 'Read it again this way' }).click();
   await t.page.waitForSelector('.stretch');
   await give(t, 'bad.csv', `elapsed min,bank V,draw A\n${rows((k) => (k === 7 ? '2o' : 20))}\n`);
   await t.page.waitForSelector('.wrong-log');
@@ -78,11 +78,11 @@ test('a stretch is cut, left out, and looked for anew', async (t) => {
   await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
   const count = (many) => expect(t.page.locator('.stretch')).toHaveCount(many);
   await count(2);
-  await t.page.getByRole('button', { name: 'Cut in two, stretch 1' }).click();
+  await t.page.getByRole('button', { name: 'Split in two, stretch 1' }).click();
   await count(3);
   await t.page.getByRole('button', { name: 'Leave out, stretch 3' }).click();
   await count(2);
-  await t.page.getByRole('button', { name: 'Find them anew' }).click();
+  await t.page.getByRole('button', { name: 'Find them again' }).click();
   await expect(t.page.locator('.stretch').nth(1)).toContainText('130');
 });
 
@@ -90,7 +90,7 @@ test('the invented bench report fits its paper', async (t) => {
   await open(t);
   await t.page.getByRole('button', { name: 'Try the invented log' }).click();
   await t.page.waitForSelector('.stretch');
-  await t.page.getByRole('button', { name: 'Hold the totals against the label' }).click();
+  await t.page.getByRole('button', { name: 'Check the totals against the label' }).click();
   await t.page.waitForSelector('.verdicts');
   const file = join(t.scratch(), 'report.pdf');
   await t.page.pdf({ path: file, format: 'A4' });

@@ -55,7 +55,7 @@ test('the vane and the airflow follow the units', async (t) => {
   await visit(t);
   await t.page.check('#us-units');
   await t.page.locator('summary:has(#question-5)').click();
-  await t.page.getByText('Cooling, from the air side').click();
+  await t.page.getByText('Cooling capacity from the air side').click();
   await says(t.page, unit('#air-airflow-m3-h'), /^cfm$/);
   await says(t.page, unit('#air-free-area-m2'), /^ft²$/);
   await says(t.page, unit('#air-vane'), /^ft\/min$/);
@@ -71,10 +71,10 @@ test('a claim that was added is spoken of, and one without a meter is not judged
   await t.page.locator('summary:has(#question-5)').click();
   await says(t.page, '#claims-answer', /^Nothing is claimed yet/);
   await button(t.page, 'Add a claim').click();
-  await says(t.page, '#claims-answer', /^Claim 1: type what is claimed/);
+  await says(t.page, '#claims-answer', /^Claim 1: enter what is claimed/);
   await t.page.fill('#claims-0--claimed-wh', '4096');
   await t.page.fill('#claims-0--measured-wh', '4319');
-  await says(t.page, '#claims-answer', /not judged: no meter named/);
+  await says(t.page, '#claims-answer', /not judged \(no meter named\)/);
   await value(t.page, '.field:has(#claims-0--measured-wh) select', 'measured');
 });
 

@@ -1,8 +1,7 @@
 //! The cooler from its air side: readings, and the budget they make.
 
 use super::{Answered, editor::NumbersField};
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     page::{
@@ -55,7 +54,7 @@ fn AirForm(answer: Answered) -> impl IntoView {
             <Choice
                 id="air-basis"
                 label=say(m::ClaimsBasis)
-                names=|| words::BASES.map(str::to_owned).to_vec()
+                names=|| words::bases(formatter()).map(str::to_owned).to_vec()
                 chosen=basis
                 choose=move |at| state.edit(|plan| plan.air.basis = BASES.get(at).copied())
             />
@@ -89,13 +88,13 @@ fn Budget(answer: Answered) -> impl IntoView {
         if rows.is_empty() {
             return None;
         }
-        let heads = words::BUDGET_HEADS.map(|text| view! { <th scope="col">{text}</th> });
+        let heads = words::budget_heads(formatter()).map(|text| view! { <th scope="col">{text}</th> });
         let rows = rows.into_iter().map(|row| {
             view! {
                 <tr>
                     <th scope="row">{say::budget_name(formatter(), row.by)}</th>
-                    <td>{say::watts_text(formatter(), row.standard_w)}</td>
-                    <td>{say::whole_percent(formatter(), row.share_percent)}</td>
+                    <td>{formatter().with_unit(row.standard_w, "W")}</td>
+                    <td>{formatter().percent(row.share_percent)}</td>
                 </tr>
             }
         });

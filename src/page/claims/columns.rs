@@ -1,8 +1,7 @@
 //! How the columns of a file are read: guesses with their reasons, to correct.
 
 use super::file::{Bench, Stage};
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::log::{Column, Given, Options, Role, Unit},
@@ -10,7 +9,7 @@ use crate::{
         field::Choice,
         kit::{Fold, Press, anew},
     },
-    text::claims::{self as say},
+    text::claims as say,
 };
 use leptos::prelude::*;
 
@@ -69,12 +68,12 @@ pub fn Columns() -> impl IntoView {
     let inside = |shown: Option<(bool, usize)>| match shown {
         None => ().into_any(),
         Some((true, _)) => view! {
-            <h4>{say(m::ClaimsColumns)}</h4>
+            <h4>{say(m::LogColumns)}</h4>
             <Rows />
         }
         .into_any(),
         Some((false, _)) => view! {
-            <Fold title=|| say(m::ClaimsColumns)>
+            <Fold title=|| say(m::LogColumns)>
                 <Rows />
             </Fold>
         }
@@ -100,7 +99,7 @@ fn Rows() -> impl IntoView {
     };
     view! {
         <div class="columns">{rows}</div>
-        <Press words=say(m::ClaimsReadAgain) press=again />
+        <Press words=say(m::LogReadAgain) press=again />
     }
 }
 
@@ -166,14 +165,14 @@ fn ColumnRow(chosen: RwSignal<Vec<Column>>, at: usize) -> impl IntoView {
             <div class="grid">
                 <Choice
                     id=format!("column-{at}")
-                    label=say(m::ClaimsReadAs)
+                    label=say(m::LogReadAs)
                     names=|| ROLES.map(|role| say::role_name(formatter(), role).to_owned()).to_vec()
                     chosen=role
                     choose=set_role
                 />
                 <Choice
                     id=format!("column-unit-{at}")
-                    label=say(m::ClaimsInUnit)
+                    label=say(m::LogInUnit)
                     names=units
                     chosen=unit
                     choose=set_unit

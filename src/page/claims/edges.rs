@@ -2,8 +2,7 @@
 //! keys, and what each stretch is.
 
 use super::{file::Bench, into::ModeButtons};
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::log::{self, StretchFigures},
@@ -12,7 +11,7 @@ use crate::{
         kit::{Press, anew},
         state::State,
     },
-    text::claims::{self as say},
+    text::claims as say,
     view::chart::{
         frame::{XKind, YRange},
         scale::Scale,
@@ -35,11 +34,11 @@ pub fn StretchChart() -> impl IntoView {
         let series = bench
             .log
             .get()
-            .map(|log| drawing::log::drawn(formatter(), &log, PIECES));
+            .map(|log| drawing::log::drawn(&log, PIECES));
         series.unwrap_or_default()
     });
     let drawing = move |shades| Drawing {
-        names: vec![say(m::ClaimsDraw).into()],
+        names: vec![say(m::LogDraw).into()],
         series: vec![curve.get()],
         x_kind: XKind::Number,
         y_range: YRange::WithZero,
@@ -60,9 +59,9 @@ pub fn StretchChart() -> impl IntoView {
         let log = bench.log.get();
         let in_watts = log.is_none_or(|log| drawing::log::is_in_watts(&log));
         if in_watts {
-            say(m::ClaimsWattsAxis)
+            say(m::LogAxisWatts)
         } else {
-            say(m::ClaimsAmpsAxis)
+            say(m::LogAxisAmps)
         }
     };
     let handles = move |count: usize| {
@@ -76,13 +75,13 @@ pub fn StretchChart() -> impl IntoView {
         .into_any()
     };
     view! {
-        <figure class="chart log-chart" aria-label=say(m::ClaimsChartLabel)>
+        <figure class="chart log-chart" aria-label=say(m::LogChartLabel)>
             <p class="axis-name">{axis}</p>
             <div class="with-handles">
                 <div inner_html=move || picture.get()></div>
                 <div class="handles">{anew(move || bench.edges.with(Vec::len), handles)}</div>
             </div>
-            <p class="axis-name under">{say(m::ClaimsHoursAxis)}</p>
+            <p class="axis-name under">{say(m::LogAxisHours)}</p>
         </figure>
     }
 }
@@ -198,11 +197,11 @@ pub fn Stretches() -> impl IntoView {
     };
     view! {
         <div>
-            <h4>{say(m::ClaimsStretches)}</h4>
-            <p class="hint">{say(m::ClaimsStretchesHint)}</p>
+            <h4>{say(m::LogStretches)}</h4>
+            <p class="hint">{say(m::LogStretchesHint)}</p>
             <div class="stretches">{rows}</div>
             <Shortest />
-            <Press class="quiet" words=say(m::ClaimsFindAgain) press=move || bench.find() />
+            <Press class="quiet" words=say(m::LogFindAgain) press=move || bench.find() />
         </div>
     }
 }
@@ -225,12 +224,12 @@ fn Shortest() -> impl IntoView {
     view! {
         <Choice
             id="log-shortest"
-            label=say(m::ClaimsShortest)
+            label=say(m::LogShortest)
             names=move || all.map(|one| say::shortest_name(formatter(), one)).to_vec()
             chosen=chosen
             choose=choose
         />
-        <p class="hint">{say(m::ClaimsShortestHint)}</p>
+        <p class="hint">{say(m::LogShortestHint)}</p>
     }
 }
 
@@ -251,7 +250,7 @@ fn StretchRow(at: usize, figures: StretchFigures) -> impl IntoView {
         <div class="stretch">
             <p>{say::stretch_text(formatter(), at, &figures)}</p>
             <p class="detail">{say::stretch_detail(formatter(), &figures)}</p>
-            <p class="hint">{say(m::ClaimsInto)}</p>
+            <p class="hint">{say(m::LogInto)}</p>
             <ModeButtons
                 figures=move || Some(figures)
                 label=move |name| say::make_mode(formatter(), at, name)
@@ -260,13 +259,13 @@ fn StretchRow(at: usize, figures: StretchFigures) -> impl IntoView {
             <div class="buttons">
                 <Press
                     class="quiet"
-                    words=say(m::ClaimsCut)
-                    label=say::cut_in_two(formatter(), at)
+                    words=say(m::LogSplit)
+                    label=say::split_in_two(formatter(), at)
                     press=move || edit(log::cut_in_two)
                 />
                 <Press
                     class="quiet"
-                    words=say(m::ClaimsLeaveOut)
+                    words=say(m::LogLeaveOut)
                     label=say::leave_out(formatter(), at)
                     press=leave_out
                 />

@@ -1,8 +1,7 @@
 //! Claims to type: what is said, what was measured, and how.
 
 use super::into::BankChoice;
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::Formatter;
 use crate::text::m;
 use crate::{
@@ -119,7 +118,7 @@ fn ClaimCard(at: usize, about: Claimed) -> impl IntoView {
                     at=at
                     id="claim-meter"
                     label=say(m::ClaimsMeter)
-                    open=say(m::ClaimsNoMeter)
+                    open=say(m::ClaimsNotStated)
                     name=say::class_name
                     place=|claim| &mut claim.meter
                 />
@@ -207,7 +206,7 @@ fn More(at: usize, about: Claimed) -> impl IntoView {
                 at=at
                 id="claim-full"
                 label=say(m::ClaimsFullBy)
-                open=say(m::ClaimsNotSaid)
+                open=say(m::ClaimsNotStated)
                 name=say::full_by_name
                 place=|claim| &mut claim.full_by
             />
@@ -215,7 +214,7 @@ fn More(at: usize, about: Claimed) -> impl IntoView {
                 at=at
                 id="claim-end"
                 label=say(m::ClaimsEndBy)
-                open=say(m::ClaimsNotSaid)
+                open=say(m::ClaimsNotStated)
                 name=say::end_by_name
                 place=|claim| &mut claim.end_by
             />

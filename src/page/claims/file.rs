@@ -1,8 +1,7 @@
 //! A log from a file: dropped or picked, read in slices, columns corrected.
 
 use super::{columns::Columns, figures::Figures, log_view::LogView};
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::log::{
@@ -13,7 +12,7 @@ use crate::{
         slices::{Lane, NO_REST, Superseded, Turn},
         turns::spawn,
     },
-    text::claims::{self as say},
+    text::claims as say,
 };
 use leptos::{ev, html, prelude::*};
 use std::sync::Arc;
@@ -196,16 +195,16 @@ pub fn LogDesk() -> impl IntoView {
     let try_one = move || bench.open(log::invented().into_bytes(), true);
     view! {
         <div>
-            <h3>{say(m::ClaimsLogTitle)}</h3>
+            <h3>{say(m::LogTitle)}</h3>
             <div
                 class="drop"
                 on:dragover=|event| event.prevent_default()
                 on:drop=move |event| dropped(bench, &event)
             >
-                <p class="hint">{say(m::ClaimsLogHint)}</p>
+                <p class="hint">{say(m::LogHint)}</p>
                 <div class="buttons">
-                    <Press words=say(m::ClaimsPickLog) press=pick />
-                    <Press words=say(m::ClaimsTryLog) press=try_one />
+                    <Press words=say(m::LogPick) press=pick />
+                    <Press words=say(m::LogTry) press=try_one />
                 </div>
                 <input
                     node_ref=picker
@@ -213,7 +212,7 @@ pub fn LogDesk() -> impl IntoView {
                     id="log-file"
                     type="file"
                     accept=".csv,.txt,.tsv,text/csv,text/plain"
-                    aria-label=say(m::ClaimsPickLog)
+                    aria-label=say(m::LogPick)
                     tabindex="-1"
                     on:change=move |event| picked(bench, &event)
                 />

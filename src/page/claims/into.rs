@@ -1,7 +1,6 @@
 //! Which mode or bank of the plan a figure goes to.
 
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::log::{self, StretchFigures},
@@ -51,9 +50,9 @@ pub fn ModeButtons(
                     state.edit(|plan| taken = log::to_mode(plan, unit, mode, &figures));
                 }
                 said.set(if taken {
-                    say(m::ClaimsTaken)
+                    say(m::LogTaken)
                 } else {
-                    say(m::ClaimsNotTaken)
+                    say(m::LogNotTaken)
                 });
             };
             let label = label(&name);

@@ -5,8 +5,7 @@ use super::{
     file::Bench,
     into::BankChoice,
 };
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::log::{self, LogMeter, LogReport, Means},
@@ -15,8 +14,7 @@ use crate::{
         kit::{Press, Sentences, anew},
         state::State,
     },
-    range,
-    text::claims::{self as say, words},
+    text::claims as say,
 };
 use leptos::{html, prelude::*};
 
@@ -51,7 +49,7 @@ fn OpenLog() -> impl IntoView {
     let report = bench.figures.report(bench);
     let invented = move || {
         if bench.is_invented.get() {
-            say(m::ClaimsInvented)
+            say(m::LogInvented)
         } else {
             ""
         }
@@ -87,14 +85,14 @@ fn Totals(report: Reported) -> impl IntoView {
         };
         let rows = [
             (
-                say(m::ClaimsLasted),
+                say(m::LogDuration),
                 Some(say::lasted_text(formatter(), &report)),
             ),
-            (say(m::ClaimsCharge), total(report.ah, "Ah")),
-            (say(m::ClaimsEnergy), total(report.wh, "Wh")),
-            (say(m::ClaimsVolts), means(report.volts, "V")),
-            (say(m::ClaimsAmps), means(report.amps, "A")),
-            (say(m::ClaimsWatts), means(report.watts, "W")),
+            (say(m::LogCharge), total(report.ah, "Ah")),
+            (say(m::LogEnergy), total(report.wh, "Wh")),
+            (say(m::LogVolts), means(report.volts, "V")),
+            (say(m::LogAmps), means(report.amps, "A")),
+            (say(m::LogWatts), means(report.watts, "W")),
         ];
         let there = rows.into_iter().filter_map(|(head, text)| {
             let text = text?;
@@ -145,8 +143,8 @@ fn Meter() -> impl IntoView {
     view! {
         <Choice
             id="log-meter"
-            label=say(m::ClaimsLogMeter)
-            names=|| words::LOG_METERS.map(str::to_owned).to_vec()
+            label=say(m::LogMeter)
+            names=|| METERS.map(|one| say::log_meter_name(formatter(), one)).to_vec()
             chosen=chosen
             choose=move |at| bench.meter.set(METERS.get(at).copied().unwrap_or_default())
         />
@@ -157,26 +155,28 @@ fn Meter() -> impl IntoView {
 #[component]
 fn Offset(report: Reported) -> impl IntoView {
     let bench = Bench::here();
-    let trouble = RwSignal::new("");
+    let trouble = RwSignal::new(String::new());
     let field = NodeRef::<html::Input>::new();
     let typed = move |event| {
-        let number = say::offset_of(&event_target_value(&event), range::OFFSET_A);
-        trouble.set(number.map_or(say(m::ClaimsOffsetBad), |_| ""));
-        if let Some(number) = number {
-            bench.offset_a.set(number);
+        match say::offset_of(&event_target_value(&event)) {
+            Some(number) => {
+                trouble.set(String::new());
+                bench.offset_a.set(number);
+            }
+            None => trouble.set(say::offset_bad(formatter())),
         }
     };
     let read = move || {
         let found = bench.log.get_untracked();
         match found.and_then(|log| log::resting_offset_a(&log)) {
             Some(amps) => {
-                trouble.set("");
+                trouble.set(String::new());
                 if let Some(field) = field.get_untracked() {
                     field.set_value(&say::plainly(amps));
                 }
                 bench.offset_a.set(amps);
             }
-            None => trouble.set(say(m::ClaimsOffsetNone)),
+            None => trouble.set(say(m::LogOffsetNone).into()),
         }
     };
     let effect = move || {
@@ -189,7 +189,7 @@ fn Offset(report: Reported) -> impl IntoView {
     };
     view! {
         <div class="field">
-            <label for="log-offset">{say(m::ClaimsOffset)}</label>
+            <label for="log-offset">{say(m::LogOffset)}</label>
             <span class="entry">
                 <input
                     node_ref=field
@@ -209,9 +209,9 @@ fn Offset(report: Reported) -> impl IntoView {
                 {effect}
             </p>
             <p class="hint" id="log-offset-hint">
-                {say(m::ClaimsOffsetHint)}
+                {say::offset_hint(formatter())}
             </p>
-            <Press class="quiet" words=say(m::ClaimsOffsetFromLog) press=read />
+            <Press class="quiet" words=say(m::LogOffsetFromLog) press=read />
         </div>
     }
 }
@@ -226,9 +226,9 @@ fn IntoPlan(report: Reported) -> impl IntoView {
         let (mut taken, bank) = (false, bench.bank.get_untracked());
         state.edit(|plan| taken = log::to_bank(plan, bank, &report));
         bench.said.set(if taken {
-            say(m::ClaimsTaken)
+            say(m::LogTaken)
         } else {
-            say(m::ClaimsNotTaken)
+            say(m::LogNotTaken)
         });
     };
     let to_claims = move || {
@@ -237,24 +237,24 @@ fn IntoPlan(report: Reported) -> impl IntoView {
         };
         let bank = bench.bank.get_untracked();
         let name = if bench.is_invented.get_untracked() {
-            say(m::ClaimsInventedName)
+            say(m::LogInventedName)
         } else {
             ""
         };
         state.edit(|plan| log::to_claims(plan, bank, &report, name));
-        bench.said.set(say(m::ClaimsTaken));
+        bench.said.set(say(m::LogTaken));
     };
     view! {
         <div>
             <BankChoice
                 id="log-bank"
-                label=say(m::ClaimsLogBank)
+                label=say(m::LogBank)
                 now=move || bench.bank.get()
                 set=move |at| bench.bank.set(at)
             />
             <div class="buttons">
-                <Press words=say(m::ClaimsMakeBank) press=to_bank />
-                <Press class="quiet" words=say(m::ClaimsMakeClaims) press=to_claims />
+                <Press words=say(m::LogMakeBank) press=to_bank />
+                <Press class="quiet" words=say(m::LogMakeClaims) press=to_claims />
             </div>
             <p class="hint" role="status">
                 {bench.said}

@@ -17,8 +17,7 @@ use super::{
     kit::{Fold, Sentences},
     state::State,
 };
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::{
@@ -26,7 +25,7 @@ use crate::{
         pocket::pocket,
     },
     plan::{Path, claims::PriceField},
-    text::claims::{self as say},
+    text::claims as say,
 };
 use air::Air;
 use editor::ClaimEditor;

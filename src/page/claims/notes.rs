@@ -1,13 +1,12 @@
 //! The same from hand-noted figures.
 
 use super::into::ModeButtons;
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::log::{self, Note, NoteField},
     page::kit::Fold,
-    text::claims::{self as say},
+    text::claims as say,
 };
 use leptos::prelude::*;
 
@@ -25,13 +24,13 @@ pub fn Notebook() -> impl IntoView {
     let text = move || figures().map_or_else(String::new, |f| say::noted_sentence(formatter(), &f));
     let stretch = move || figures().map(|figures| figures.as_stretch());
     view! {
-        <Fold title=|| say(m::ClaimsNotes)>
-            <p class="hint">{say(m::ClaimsNotesHint)}</p>
+        <Fold title=|| say(m::LogNotes)>
+            <p class="hint">{say(m::LogNotesHint)}</p>
             <div class="grid">{fields()}</div>
             <p class="detail" role="status">
                 {text}
             </p>
-            <p class="hint">{say(m::ClaimsInto)}</p>
+            <p class="hint">{say(m::LogInto)}</p>
             <ModeButtons figures=stretch label=|name| say::make_noted(formatter(), name) said=said />
             <p class="hint" role="status">
                 {said}

@@ -2,8 +2,7 @@
 //! rests on.
 
 use super::Answered;
-use crate::page::locale::formatter;
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     answer::claims::ClaimAnswer,
@@ -41,7 +40,7 @@ fn row_texts(plan: &Plan, answer: &ClaimAnswer) -> Vec<String> {
 
 #[component]
 fn Verdicts(rows: Vec<Vec<String>>) -> impl IntoView {
-    let heads = words::REPORT_HEADS;
+    let heads = words::report_heads(formatter());
     let head = heads.map(|text| view! { <th scope="col">{text}</th> });
     let rows = rows.into_iter().map(|row| view! { <Verdict row=row /> });
     view! {
@@ -59,7 +58,7 @@ fn Verdicts(rows: Vec<Vec<String>>) -> impl IntoView {
 /// A row of the report, and what it rests on beneath it.
 #[component]
 fn Verdict(row: Vec<String>) -> impl IntoView {
-    let heads = words::REPORT_HEADS;
+    let heads = words::report_heads(formatter());
     let mut texts = row.into_iter();
     let name = texts.next();
     let cells = heads.into_iter().enumerate().skip(1);

@@ -1,8 +1,6 @@
 //! Figures of a claim with their units: as they were typed, or with the digits
 //! that their uncertainty allows.
 
-use crate::text::Formatter;
-use crate::text::m;
 use crate::{
     answer::claims::ClaimAnswer,
     plan::{
@@ -12,7 +10,7 @@ use crate::{
     },
     quantity::{in_btu_per_hour, watts},
     range::Unit,
-    text::number::with_sign,
+    text::{Formatter, m, number::with_sign},
 };
 
 /// A figure that was worked out, with its unit; with the other unit people use.
@@ -68,7 +66,10 @@ fn in_units(
 pub fn claimed_text(f: Formatter, answer: &ClaimAnswer) -> String {
     let text = |value| stated_text(f, answer.about, value);
     match answer.claimed_most {
-        Some(most) => format!("{} to {}", text(answer.claimed), text(most)),
+        Some(most) => f.say(m::ClaimsRange {
+            low: text(answer.claimed),
+            high: text(most),
+        }),
         None => text(answer.claimed),
     }
 }
@@ -108,7 +109,7 @@ pub fn measured_text(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> String 
             "{measured} ±{}",
             uncertainty_text(f, answer.about, expanded)
         ),
-        None => format!("{measured}, {}", f.say(m::ClaimsNoAccuracy)),
+        None => f.say(m::ClaimsUncertaintyUnknown { figure: measured }),
     }
 }
 

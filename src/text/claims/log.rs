@@ -1,50 +1,51 @@
 //! What a file says, and why one was refused.
 
-use crate::text::Formatter;
 use crate::{
-    answer::log::{End, LogReport, Means, NoteField, NoteFigures, StretchFigures},
+    answer::log::{End, LogMeter, LogReport, Means, NoteField, NoteFigures, StretchFigures},
     physics::bench::{
         import::{Fault, Refusal, Role, Unit, Why},
         run_end::Cause,
         totals::Sampling,
     },
     plan::Show,
+    range,
+    text::{Formatter, m, number::with_sign},
 };
 
 /// What a column is read as.
 #[must_use]
-pub fn role_name(_f: Formatter, role: Role) -> &'static str {
+pub fn role_name(f: Formatter, role: Role) -> &'static str {
     match role {
-        Role::Time => "time",
-        Role::Date => "date",
-        Role::Volts => "volts",
-        Role::Amps => "amps",
-        Role::Watts => "watts",
-        Role::AmpHours => "Ah counter",
-        Role::WattHours => "Wh counter",
-        Role::Temperature => "temperature",
-        Role::Ignored => "not read",
+        Role::Time => f.say(m::LogRoleTime),
+        Role::Date => f.say(m::LogRoleDate),
+        Role::Volts => f.say(m::LogRoleVolts),
+        Role::Amps => f.say(m::LogRoleAmps),
+        Role::Watts => f.say(m::LogRoleWatts),
+        Role::AmpHours => f.say(m::LogRoleAmpHours),
+        Role::WattHours => f.say(m::LogRoleWattHours),
+        Role::Temperature => f.say(m::LogRoleTemperature),
+        Role::Ignored => f.say(m::LogRoleIgnored),
     }
 }
 
 /// The unit of a column.
 #[must_use]
-pub fn unit_name(_f: Formatter, unit: Unit) -> &'static str {
+pub fn unit_name(f: Formatter, unit: Unit) -> &'static str {
     match unit {
-        Unit::Plain => "as it stands",
-        Unit::Milli => "thousandths (m)",
-        Unit::Kilo => "thousands (k)",
-        Unit::Milliseconds => "milliseconds",
-        Unit::Seconds => "seconds",
-        Unit::Minutes => "minutes",
-        Unit::Hours => "hours",
-        Unit::Days => "days",
-        Unit::HoursMinutes => "h:mm",
-        Unit::MinutesSeconds => "m:ss",
-        Unit::Clock => "clock time",
-        Unit::Calendar => "date and time",
-        Unit::EpochSeconds => "seconds since 1970",
-        Unit::EpochMilliseconds => "milliseconds since 1970",
+        Unit::Plain => f.say(m::LogUnitPlain),
+        Unit::Milli => f.say(m::LogUnitMilli),
+        Unit::Kilo => f.say(m::LogUnitKilo),
+        Unit::Milliseconds => f.say(m::LogUnitMilliseconds),
+        Unit::Seconds => f.say(m::LogUnitSeconds),
+        Unit::Minutes => f.say(m::LogUnitMinutes),
+        Unit::Hours => f.say(m::LogUnitHours),
+        Unit::Days => f.say(m::LogUnitDays),
+        Unit::HoursMinutes => f.say(m::LogUnitHoursMinutes),
+        Unit::MinutesSeconds => f.say(m::LogUnitMinutesSeconds),
+        Unit::Clock => f.say(m::LogUnitClock),
+        Unit::Calendar => f.say(m::LogUnitCalendar),
+        Unit::EpochSeconds => f.say(m::LogUnitEpochSeconds),
+        Unit::EpochMilliseconds => f.say(m::LogUnitEpochMilliseconds),
         Unit::Celsius => "°C",
         Unit::Fahrenheit => "°F",
         Unit::None => "—",
@@ -53,90 +54,88 @@ pub fn unit_name(_f: Formatter, unit: Unit) -> &'static str {
 
 /// Why a column is read so.
 #[must_use]
-pub fn why_words(_f: Formatter, why: Why) -> &'static str {
+pub fn why_words(f: Formatter, why: Why) -> &'static str {
     match why {
-        Why::Given => "as you said",
-        Why::UnitInHeading => "the heading names the unit",
-        Why::NameOnly => "the heading names no unit: please look",
-        Why::Cells => "by its cells",
-        Why::NothingFits => "nothing fits",
+        Why::Given => f.say(m::LogWhyGiven),
+        Why::UnitInHeading => f.say(m::LogWhyHeading),
+        Why::NameOnly => f.say(m::LogWhyNameOnly),
+        Why::Cells => f.say(m::LogWhyCells),
+        Why::NothingFits => f.say(m::LogWhyNothing),
     }
 }
 
 /// A refusal that names line and column, and what to do.
 #[must_use]
 pub fn fault_sentence(f: Formatter, refusal: &Refusal) -> String {
-    let what = match refusal.fault {
-        Fault::TooManyBytes { most } => {
-            return format!(
-                "The file is larger than {} MB, the most that is read.",
-                f.plain(most as f64 / 1e6)
-            );
-        }
-        Fault::TooManyRows { most } => {
-            format!("more than {} rows; cut the file", f.plain(most as f64))
-        }
-        Fault::TooManyCells { most } => format!(
-            "more cells than the {most} columns; often a decimal comma in a file parted by commas"
-        ),
-        Fault::NoTable => "no two rows of numbers below each other were found".into(),
-        Fault::NoTimeColumn => "no column of times was found; say below which it is".into(),
-        Fault::NoFlowColumn => "neither amps nor watts were found; say below which they are".into(),
-        Fault::BadColumnChoice => "this column cannot be that".into(),
-        Fault::NotANumber => "this cell is no number".into(),
-        Fault::WrongUnit => "this number carries the unit of another quantity".into(),
-        Fault::OutOfRange { least, most } => format!(
-            "this number is past what the column can hold, {} to {}",
-            f.plain(least),
-            f.plain(most)
-        ),
-        Fault::NotATime => "this cell is no time of the form seen so far".into(),
-        Fault::MixedZones => "some times carry a zone and others none".into(),
-        Fault::OpenQuote => "a quotation mark is not closed".into(),
-        Fault::TimeOverlaps => {
-            "time goes back over what was logged already; split the two runs".into()
-        }
-        Fault::TooFewRows => "fewer than two rows with a time and a reading".into(),
-    };
-    format!(
-        "Line {}, column {}: {what}. Nothing was taken from the file.",
-        refusal.line, refusal.column
-    )
+    if let Fault::TooManyBytes { most } = refusal.fault {
+        let size = f.plain(most as f64 / 1e6);
+        return f.say(m::LogFaultBytes { size });
+    }
+    f.say(m::LogRefused {
+        line: refusal.line.to_string(),
+        column: refusal.column.to_string(),
+        fault: fault_text(f, refusal.fault),
+    })
+}
+
+fn fault_text(f: Formatter, fault: Fault) -> String {
+    match fault {
+        Fault::TooManyBytes { .. } => String::new(),
+        Fault::TooManyRows { most } => f.say(m::LogFaultRows {
+            most: f.number(most as f64),
+        }),
+        Fault::TooManyCells { most } => f.say(m::LogFaultCells { columns: most }),
+        Fault::OutOfRange { least, most } => f.say(m::LogFaultRange {
+            low: f.plain(least),
+            high: f.plain(most),
+        }),
+        Fault::NoTable => f.say(m::LogFaultNoTable).into(),
+        Fault::NoTimeColumn => f.say(m::LogFaultNoTime).into(),
+        Fault::NoFlowColumn => f.say(m::LogFaultNoFlow).into(),
+        Fault::BadColumnChoice => f.say(m::LogFaultColumn).into(),
+        Fault::NotANumber => f.say(m::LogFaultNumber).into(),
+        Fault::WrongUnit => f.say(m::LogFaultUnit).into(),
+        Fault::NotATime => f.say(m::LogFaultTime).into(),
+        Fault::MixedZones => f.say(m::LogFaultZones).into(),
+        Fault::OpenQuote => f.say(m::LogFaultQuote).into(),
+        Fault::TimeOverlaps => f.say(m::LogFaultOverlap).into(),
+        Fault::TooFewRows => f.say(m::LogFaultFew).into(),
+    }
 }
 
 /// How the run ended.
 #[must_use]
 pub fn end_sentence(f: Formatter, end: &End) -> String {
     let cause = match end.cause {
-        Cause::FloorOrUnknown => "the log ends under load, or the load faded: why, it does not say",
-        Cause::BatteryCutOff => "the battery’s own electronics opened, by the look of it",
-        Cause::UnitCutOff => "the unit or inverter cut off, by the look of it",
-        Cause::StoppedByHand => "somebody stopped it, by the look of it",
+        Cause::FloorOrUnknown => f.say(m::LogEndUnknown),
+        Cause::BatteryCutOff => f.say(m::LogEndBms),
+        Cause::UnitCutOff => f.say(m::LogEndUnit),
+        Cause::StoppedByHand => f.say(m::LogEndHand),
     };
-    let last = match (end.last_v, end.last_a) {
-        (Some(v), Some(a)) => format!(
-            ", last at {} and {}",
-            f.with_unit(v, "V"),
-            f.with_unit(a, "A")
-        ),
-        _ => String::new(),
-    };
-    format!("It ran {}{last}; {cause}.", f.duration_fine(end.ran_h))
+    let duration = f.duration_fine(end.ran_h);
+    match (end.last_v, end.last_a) {
+        (Some(v), Some(a)) => f.say(m::LogRanLast {
+            duration,
+            volts: f.with_unit(v, "V"),
+            amps: f.with_unit(a, "A"),
+            cause,
+        }),
+        _ => f.say(m::LogRan { duration, cause }),
+    }
 }
 
 /// What the gaps may hold.
 #[must_use]
 pub fn gap_sentence(f: Formatter, report: &LogReport) -> String {
     let hours: f64 = report.gaps_h.iter().map(|(from, to)| to - from).sum();
-    format!(
-        "Gaps: {}, {} in all. Nothing is made up for them; they may add {} to {}, {} to {}.",
-        report.gaps_h.len(),
-        f.duration_fine(hours),
-        f.fixed(report.gap_ah.0, 1),
-        f.with_unit(report.gap_ah.1, "Ah"),
-        f.fixed(report.gap_wh.0, 0),
-        f.with_unit(report.gap_wh.1, "Wh"),
-    )
+    f.say(m::LogGaps {
+        count: f.number(report.gaps_h.len() as f64),
+        duration: f.duration_fine(hours),
+        ah_low: f.fixed(report.gap_ah.0, 1),
+        ah_high: f.with_unit(report.gap_ah.1, "Ah"),
+        wh_low: f.fixed(report.gap_wh.0, 0),
+        wh_high: f.with_unit(report.gap_wh.1, "Wh"),
+    })
 }
 
 /// Whether the rows follow the load; empty where they do.
@@ -144,58 +143,82 @@ pub fn gap_sentence(f: Formatter, report: &LogReport) -> String {
 pub fn sampling_sentence(f: Formatter, sampling: Sampling) -> String {
     match sampling {
         Sampling::Resolved => String::new(),
-        Sampling::PulsesNotResolved { scatter } => format!(
-            "Logged too seldom: leaving out every other row moves the total by {}. No accuracy is claimed.",
-            f.percent(100.0 * scatter)
-        ),
-        Sampling::CountersDisagree { share } => format!(
-            "The logger’s own counters differ from the rows by {}: pulses fell between them. No accuracy is claimed.",
-            f.percent(100.0 * share)
-        ),
-        Sampling::TooFewRows => "Too few rows to tell whether they follow the load.".into(),
+        Sampling::PulsesNotResolved { scatter } => f.say(m::LogSamplingPulses {
+            share: f.percent(100.0 * scatter),
+        }),
+        Sampling::CountersDisagree { share } => f.say(m::LogSamplingCounters {
+            share: f.percent(100.0 * share),
+        }),
+        Sampling::TooFewRows => f.say(m::LogSamplingFew).into(),
     }
+}
+
+/// A meter that a log's current may come from.
+#[must_use]
+pub fn log_meter_name(f: Formatter, meter: LogMeter) -> String {
+    if meter.is_clamp {
+        f.say(m::LogMeterClamp).into()
+    } else {
+        let current = f.with_unit(meter.shunt_a, "A");
+        f.say(m::LogMeterShunt { current })
+    }
+}
+
+/// What a small offset does to a total, by an example.
+#[must_use]
+pub fn offset_hint(f: Formatter) -> String {
+    let (amps, hours) = (0.1, 12.0);
+    f.say(m::LogOffsetHint {
+        current: f.with_unit(amps, "A"),
+        duration: f.duration(hours),
+        charge: f.with_unit(amps * hours, "Ah"),
+    })
+}
+
+/// Why a text is not taken as an offset.
+#[must_use]
+pub fn offset_bad(f: Formatter) -> String {
+    let accepted = f.accepted(range::OFFSET_A);
+    f.say(m::LogOffsetBad { accepted })
 }
 
 /// What taking the offset off did.
 #[must_use]
 pub fn offset_sentence(f: Formatter, offset_ah: f64) -> String {
-    format!(
-        "Taken off: it feigned {}\u{202f}Ah over the log.",
-        f.fixed(offset_ah, 2)
-    )
-}
-
-/// From when to when a stretch is, from the log's start.
-#[must_use]
-pub fn stretch_title(f: Formatter, from_h: f64, to_h: f64) -> String {
-    format!("{} to {}", f.clock(60.0 * from_h), f.clock(60.0 * to_h))
+    let charge = with_sign(f.fixed(offset_ah, 2), "Ah");
+    f.say(m::LogOffsetTaken { charge })
 }
 
 /// How far a file is read.
 #[must_use]
 pub fn reading_text(f: Formatter, share: f64) -> String {
-    format!("Reading the log: {} done.", f.percent(100.0 * share))
+    let share = f.percent(100.0 * share);
+    f.say(m::LogReading { share })
 }
 
 /// A column's place, heading and why it is read so.
 #[must_use]
-pub fn column_title(_f: Formatter, at: usize, heading: &str, why: &str) -> String {
+pub fn column_title(f: Formatter, at: usize, heading: &str, why: &str) -> String {
+    let number = place(at);
     if heading.is_empty() {
-        format!("Column {}: {why}", at + 1)
+        f.say(m::LogColumn { number, why })
     } else {
-        format!("Column {}, “{heading}”: {why}", at + 1)
+        f.say(m::LogColumnHeaded {
+            number,
+            heading,
+            why,
+        })
     }
 }
 
 /// Mean, least and most.
 #[must_use]
 pub fn means_text(f: Formatter, (mean, least, most): Means, unit: &str) -> String {
-    format!(
-        "{} on average, {} to {}",
-        f.with_unit(mean, unit),
-        f.plain(least),
-        f.with_unit(most, unit)
-    )
+    f.say(m::LogMeans {
+        mean: f.with_unit(mean, unit),
+        low: f.plain(least),
+        high: f.with_unit(most, unit),
+    })
 }
 
 /// A total with its expanded uncertainty, both to the same decimal.
@@ -205,35 +228,36 @@ pub fn total_text(f: Formatter, (value, expanded): (f64, Option<f64>), unit: &st
     let text = f.fixed(value, decimals);
     match expanded {
         Some(u) if u < 0.1 => format!("{text} ±{}", f.with_unit(u, unit)),
-        Some(u) => format!("{text} ±{}\u{202f}{unit}", f.fixed(u, decimals)),
-        None => format!("{text}\u{202f}{unit}, no accuracy claimed"),
+        Some(u) => format!("{text} ±{}", with_sign(f.fixed(u, decimals), unit)),
+        None => f.say(m::ClaimsUncertaintyUnknown {
+            figure: with_sign(text, unit),
+        }),
     }
 }
 
 /// How long the log is.
 #[must_use]
 pub fn lasted_text(f: Formatter, report: &LogReport) -> String {
+    let span = f.duration_fine(report.span_h);
     if report.gaps_h.is_empty() {
-        f.duration_fine(report.span_h)
-    } else {
-        format!(
-            "{}, {} without the gaps",
-            f.duration_fine(report.span_h),
-            f.duration_fine(report.covered_h)
-        )
+        return span;
     }
+    f.say(m::LogWithoutGaps {
+        span,
+        covered: f.duration_fine(report.covered_h),
+    })
 }
 
-/// One stretch in a line: when, how long, its draw.
+/// One stretch in a line: when from the log's start, how long, its draw.
 #[must_use]
 pub fn stretch_text(f: Formatter, at: usize, figure: &StretchFigures) -> String {
-    format!(
-        "{}. {}, {}: {}",
-        at + 1,
-        stretch_title(f, figure.from_h, figure.to_h),
-        f.duration_fine(figure.to_h - figure.from_h),
-        total_text(f, (figure.draw, figure.expanded), draw_unit(figure)),
-    )
+    f.say(m::LogStretch {
+        number: place(at),
+        start: f.duration_fine(figure.from_h),
+        end: f.duration_fine(figure.to_h),
+        duration: f.duration_fine(figure.to_h - figure.from_h),
+        draw: total_text(f, (figure.draw, figure.expanded), draw_unit(figure)),
+    })
 }
 
 fn draw_unit(figure: &StretchFigures) -> &'static str {
@@ -243,22 +267,25 @@ fn draw_unit(figure: &StretchFigures) -> &'static str {
 /// What else is known of it: extremes, volts, amps and totals.
 #[must_use]
 pub fn stretch_detail(f: Formatter, figure: &StretchFigures) -> String {
-    let unit = draw_unit(figure);
-    let mut all = vec![format!(
-        "{} to {}",
-        f.fixed(figure.least, 1),
-        format_args!("{}\u{202f}{unit}", f.fixed(figure.most, 1))
-    )];
-    all.extend(figure.volts.map(|v| means_text(f, v, "V")));
+    let mut parts = vec![f.say(m::ClaimsRange {
+        low: f.fixed(figure.least, 1),
+        high: with_sign(f.fixed(figure.most, 1), draw_unit(figure)),
+    })];
+    parts.extend(figure.volts.map(|v| means_text(f, v, "V")));
     let amps = figure.amps.filter(|_| !figure.is_amps);
-    all.extend(amps.map(|a| f.with_unit(a, "A")));
+    parts.extend(amps.map(|amps| {
+        let current = f.with_unit(amps, "A");
+        f.say(m::LogDetailAmps { current })
+    }));
     let mut totals = Vec::new();
-    totals.extend(figure.ah.map(|ah| format!("{}\u{202f}Ah", f.fixed(ah, 1))));
-    totals.extend(figure.wh.map(|wh| format!("{}\u{202f}Wh", f.fixed(wh, 0))));
+    totals.extend(figure.ah.map(|ah| with_sign(f.fixed(ah, 1), "Ah")));
+    totals.extend(figure.wh.map(|wh| with_sign(f.fixed(wh, 0), "Wh")));
     if !totals.is_empty() {
-        all.push(format!("in all {}", totals.join(" and ")));
+        let totals = f.all_of(&totals);
+        parts.push(f.say(m::LogDetailTotals { totals }));
     }
-    format!("{}.", all.join("; "))
+    let parts = parts.join("; ");
+    f.say(m::LogDetail { parts })
 }
 
 /// A place in a list, counted as people do.
@@ -275,39 +302,47 @@ pub fn shortest_name(f: Formatter, minutes: f64) -> String {
 
 /// What a button does that leaves a stretch out.
 #[must_use]
-pub fn leave_out(_f: Formatter, at: usize) -> String {
-    format!("Leave out, stretch {}", at + 1)
+pub fn leave_out(f: Formatter, at: usize) -> String {
+    f.say(m::LogLeaveOutWhich { number: place(at) })
 }
 
-/// What a button does that cuts a stretch in two.
+/// What a button does that splits a stretch in two.
 #[must_use]
-pub fn cut_in_two(_f: Formatter, at: usize) -> String {
-    format!("Cut in two, stretch {}", at + 1)
+pub fn split_in_two(f: Formatter, at: usize) -> String {
+    f.say(m::LogSplitWhich { number: place(at) })
 }
 
 /// What a button does that makes a stretch a mode's draw.
 #[must_use]
-pub fn make_mode(_f: Formatter, at: usize, mode: &str) -> String {
-    format!("Make stretch {} the draw of {mode}", at + 1)
+pub fn make_mode(f: Formatter, at: usize, mode: &str) -> String {
+    f.say(m::LogMakeMode {
+        number: place(at),
+        mode,
+    })
 }
 
 /// The same of a note.
 #[must_use]
-pub fn make_noted(_f: Formatter, mode: &str) -> String {
-    format!("Make it the draw of {mode}")
+pub fn make_noted(f: Formatter, mode: &str) -> String {
+    f.say(m::LogMakeNoted { mode })
 }
 
 /// Which edge of which stretch.
 #[must_use]
-pub fn edge_label(_f: Formatter, at: usize, is_end: bool) -> String {
-    let which = if is_end { "End" } else { "Start" };
-    format!("{which} of stretch {}", at + 1)
+pub fn edge_label(f: Formatter, at: usize, is_end: bool) -> String {
+    let number = place(at);
+    if is_end {
+        f.say(m::LogEdgeEnd { number })
+    } else {
+        f.say(m::LogEdgeStart { number })
+    }
 }
 
 /// A moment of the log, from its start.
 #[must_use]
 pub fn moment_of(f: Formatter, hours: f64) -> String {
-    format!("{} from the log’s start", f.duration_fine(hours))
+    let duration = f.duration_fine(hours);
+    f.say(m::LogMoment { duration })
 }
 
 /// The same in whole minutes.
@@ -339,7 +374,8 @@ pub fn edge_step_h(key: &str) -> Option<f64> {
 
 /// Amps at rest as typed, within their range; nothing typed is none.
 #[must_use]
-pub fn offset_of(text: &str, range: crate::range::Range) -> Option<f64> {
+pub fn offset_of(text: &str) -> Option<f64> {
+    let range = range::OFFSET_A;
     if text.trim().is_empty() {
         return Some(0.0);
     }
@@ -349,14 +385,14 @@ pub fn offset_of(text: &str, range: crate::range::Range) -> Option<f64> {
 
 /// What a field of a note is called.
 #[must_use]
-pub fn note_label(_f: Formatter, field: NoteField) -> &'static str {
+pub fn note_label(f: Formatter, field: NoteField) -> &'static str {
     match field {
-        NoteField::StartV => "Volts at the start",
-        NoteField::EndV => "Volts at the end",
-        NoteField::StartA => "Amps at the start",
-        NoteField::EndA => "Amps at the end",
-        NoteField::AverageW => "Average draw, if read",
-        NoteField::Minutes => "It ran for",
+        NoteField::StartV => f.say(m::LogNoteStartVolts),
+        NoteField::EndV => f.say(m::LogNoteEndVolts),
+        NoteField::StartA => f.say(m::LogNoteStartAmps),
+        NoteField::EndA => f.say(m::LogNoteEndAmps),
+        NoteField::AverageW => f.say(m::LogNoteAverage),
+        NoteField::Minutes => f.say(m::LogNoteMinutes),
     }
 }
 
@@ -369,25 +405,18 @@ pub fn note_unit(f: Formatter, field: NoteField) -> &'static str {
 /// What is wrong with it.
 #[must_use]
 pub fn note_trouble(f: Formatter, field: NoteField) -> String {
-    let range = field.range();
-    format!(
-        "{}: give from {} to {}.",
-        note_label(f, field),
-        f.plain(range.min),
-        f.with_unit(range.max, note_unit(f, field))
-    )
+    f.say(m::LogNoteBad {
+        field: note_label(f, field),
+        accepted: f.accepted(field.range()),
+    })
 }
 
 /// What a note makes.
 #[must_use]
 pub fn noted_sentence(f: Formatter, figures: &NoteFigures) -> String {
-    let mut text = format!("That is {}", total_text(f, figures.watts, "W"));
-    for (total, unit) in [(figures.ah, "Ah"), (figures.wh, "Wh")] {
-        if let Some(total) = total {
-            text.push_str(", ");
-            text.push_str(&total_text(f, total, unit));
-        }
-    }
-    text.push('.');
-    text
+    let mut all = vec![total_text(f, figures.watts, "W")];
+    all.extend(figures.ah.map(|ah| total_text(f, ah, "Ah")));
+    all.extend(figures.wh.map(|wh| total_text(f, wh, "Wh")));
+    let figures = all.join("; ");
+    f.say(m::LogNoted { figures })
 }

@@ -8,7 +8,6 @@ use super::{
         verdict_text,
     },
 };
-use crate::text::Formatter;
 use crate::{
     answer::claims::{AirAnswer, ClaimAnswer, MoneyAnswer},
     plan::{
@@ -17,9 +16,10 @@ use crate::{
         entry::{shown, width_shown},
     },
     range::Unit,
+    text::{Formatter, m, number::with_sign},
 };
 
-/// A row of the bench report, under [`super::words::REPORT_HEADS`].
+/// A row of the bench report, under [`super::words::report_heads`].
 #[must_use]
 pub fn report_row(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> [String; 5] {
     [
@@ -39,23 +39,17 @@ pub fn report_notes(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> Vec<Stri
     let Some(claim) = plan.claims.get(answer.claim) else {
         return Vec::new();
     };
-    let mut notes = vec![
-        conditions(f, claim, answer),
-        answer
-            .missing
-            .map_or("", |one| missing_sentence(f, one))
-            .to_owned(),
-        limited_sentence(f, claim, answer),
-        decisive_sentence(f, answer),
-    ];
-    notes.retain(|note| !note.is_empty());
+    let mut notes = vec![conditions(f, claim, answer)];
+    notes.extend(answer.missing.map(|one| missing_sentence(f, one).to_owned()));
+    notes.extend(limited_sentence(f, claim, answer));
+    notes.extend(decisive_sentence(f, answer));
     notes
 }
 
 /// A share of a claim.
 #[must_use]
 pub fn share_text(f: Formatter, percent: f64) -> String {
-    format!("{}\u{202f}%", f.fixed(percent, 1))
+    with_sign(f.fixed(percent, 1), "%")
 }
 
 /// A figure worked out beside the claims: what, how much, in which unit, and its
@@ -66,32 +60,34 @@ pub type Row = (&'static str, f64, &'static str, Option<f64>);
 #[must_use]
 pub fn air_rows(f: Formatter, air: &AirAnswer) -> Vec<Row> {
     let whole = if air.sensible_only {
-        "Sensible cooling only"
+        f.say(m::ClaimsRowSensibleOnly)
     } else {
-        "Total cooling"
+        f.say(m::ClaimsRowTotal)
     };
     let parts = air.latent_w.map(|latent| {
         [
-            ("Sensible cooling", air.sensible_w, "W", None),
-            ("Latent cooling", latent, "W", None),
+            (f.say(m::ClaimsRowSensible), air.sensible_w, "W", None),
+            (f.say(m::ClaimsRowLatent), latent, "W", None),
         ]
     });
     let mut rows = vec![(whole, air.cooling_w, "W", Some(air.expanded_w))];
     rows.extend(parts.into_iter().flatten());
-    rows.extend(
-        air.condensate_kg_per_h
-            .map(|rate| ("Condensate", of_water(f, rate), water_sign(f), None)),
-    );
+    rows.extend(air.condensate_kg_per_h.map(|rate| {
+        let what = f.say(m::ClaimsRowCondensate);
+        (what, of_water(f, rate), water_sign(f), None)
+    }));
     let unit = Unit::CubicMeterPerHour;
     let flow = width_shown(air.airflow_expanded_m3_h, unit, f.units);
     rows.push((
-        "Airflow",
+        f.say(m::ClaimsRowAirflow),
         shown(air.airflow_m3_h, unit, f.units),
         f.sign(unit),
         Some(flow),
     ));
-    rows.extend(air.cop.map(|cop| ("COP", cop, "", air.cop_expanded)));
-    rows.extend(air.btu_per_wh.map(|eer| ("EER", eer, "Btu/Wh", None)));
+    let cop = air.cop;
+    rows.extend(cop.map(|cop| (f.say(m::ClaimsRowCop), cop, "", air.cop_expanded)));
+    let eer = air.btu_per_wh;
+    rows.extend(eer.map(|eer| (f.say(m::ClaimsRowEer), eer, "Btu/Wh", None)));
     rows
 }
 
@@ -108,52 +104,44 @@ fn water_sign(f: Formatter) -> &'static str {
 #[must_use]
 pub fn air_detail(f: Formatter, air: &AirAnswer) -> String {
     let mut parts = Vec::new();
-    if let Some(latent) = air.latent_w {
-        parts.push(format!(
-            "sensible {}, latent {}",
-            figure_text(f, Claimed::Cooling, air.sensible_w),
-            figure_text(f, Claimed::Cooling, latent),
-        ));
-    }
-    parts.extend(air.condensate_kg_per_h.map(|rate| {
-        format!(
-            "condensate {}",
-            f.with_unit(of_water(f, rate), water_sign(f))
-        )
+    parts.extend(air.latent_w.map(|latent| {
+        f.say(m::ClaimsAirSplit {
+            sensible: figure_text(f, Claimed::Cooling, air.sensible_w),
+            latent: figure_text(f, Claimed::Cooling, latent),
+        })
     }));
-    parts.push(format!(
-        "airflow {} ±{}",
-        figure_text(f, Claimed::Airflow, air.airflow_m3_h),
-        uncertainty_text(f, Claimed::Airflow, air.airflow_expanded_m3_h),
-    ));
-    parts.extend(
-        air.cop
-            .zip(air.cop_expanded)
-            .map(|(cop, expanded)| format!("COP {} ±{}", f.fixed(cop, 2), f.fixed(expanded, 2))),
-    );
-    format!(
-        "In it: {}. Uncertainties are expanded, k = 2.",
-        parts.join("; ")
-    )
+    parts.extend(air.condensate_kg_per_h.map(|rate| {
+        let rate = f.with_unit(of_water(f, rate), water_sign(f));
+        f.say(m::ClaimsAirCondensate { rate })
+    }));
+    parts.push(f.say(m::ClaimsAirFlow {
+        flow: figure_text(f, Claimed::Airflow, air.airflow_m3_h),
+        expanded: uncertainty_text(f, Claimed::Airflow, air.airflow_expanded_m3_h),
+    }));
+    let cop = air.cop.zip(air.cop_expanded);
+    parts.extend(cop.map(|(cop, expanded)| {
+        f.say(m::ClaimsAirCop {
+            cop: f.fixed(cop, 2),
+            expanded: f.fixed(expanded, 2),
+        })
+    }));
+    let parts = parts.join("; ");
+    f.say(m::ClaimsAirParts { parts })
 }
 
 /// What the energy cost, in the currency of the price paid.
 #[must_use]
-pub fn money_rows(_f: Formatter, money: &MoneyAnswer) -> Vec<Row> {
-    let mut rows = vec![
-        ("Measured energy", money.measured_wh, "Wh", None),
-        ("Price of a measured Wh", money.per_wh, "per Wh", None),
-        ("Price of a usable Wh", money.per_usable_wh, "per Wh", None),
-    ];
-    rows.extend(
-        money
-            .lifetime_kwh
-            .map(|kwh| ("Energy over the cycle life", kwh, "kWh", None)),
-    );
-    rows.extend(
-        money
-            .per_lifetime_kwh
-            .map(|per| ("Price over the cycle life", per, "per kWh", None)),
-    );
+pub fn money_rows(f: Formatter, money: &MoneyAnswer) -> Vec<Row> {
+    let per_wh = f.say(m::ClaimsPerWh);
+    let what = f.say(m::ClaimsRowMeasuredEnergy);
+    let mut rows: Vec<Row> = vec![(what, money.measured_wh, "Wh", None)];
+    let what = f.say(m::ClaimsRowMeasuredPrice);
+    rows.push((what, money.per_wh, per_wh, None));
+    let what = f.say(m::ClaimsRowUsablePrice);
+    rows.push((what, money.per_usable_wh, per_wh, None));
+    let life = money.lifetime_kwh;
+    rows.extend(life.map(|kwh| (f.say(m::ClaimsRowLifeEnergy), kwh, "kWh", None)));
+    let (what, per_kwh) = (f.say(m::ClaimsRowLifePrice), f.say(m::ClaimsPerKwh));
+    rows.extend(money.per_lifetime_kwh.map(|per| (what, per, per_kwh, None)));
     rows
 }

@@ -1,9 +1,9 @@
 //! What was done to the rows of a log on the way in: nothing is done in silence.
 
-use crate::text::Formatter;
 use crate::{
     answer::log::LogReport,
     physics::bench::log::{CounterChange, Notes, WattsFrom},
+    text::{Formatter, m, number::with_sign},
 };
 
 /// Volts times amps off the logged watts by more than this tell of a wrong unit or
@@ -13,83 +13,63 @@ const APART: f64 = 0.05;
 /// All of it in sentences; often just where the watts come from.
 #[must_use]
 pub fn rows_text(f: Formatter, notes: &Notes, report: &LogReport) -> String {
-    let mut all = vec!["How it was read:".to_owned()];
+    let mut all = vec![f.say(m::LogRows).to_owned()];
     all.extend(signs(f, notes));
     all.extend(order(f, notes));
     all.extend(counts(f, notes));
     all.push(watts(f, notes));
-    all.extend(notes.counters.iter().map(|one| counter(f, one, report)));
-    all.retain(|text| !text.is_empty());
+    let counters = notes.counters.iter();
+    all.extend(counters.filter_map(|one| counter(f, one, report)));
     all.join(" ")
 }
 
-fn signs(_f: Formatter, notes: &Notes) -> Vec<String> {
-    let turned = match (notes.amps_turned, notes.watts_turned) {
-        (true, true) => "amps and watts were",
-        (true, false) => "amps were",
-        (false, true) => "watts were",
-        (false, false) => "",
+fn signs(f: Formatter, notes: &Notes) -> Vec<String> {
+    let reversed = match (notes.amps_turned, notes.watts_turned) {
+        (true, true) => Some("both"),
+        (true, false) => Some("amps"),
+        (false, true) => Some("watts"),
+        (false, false) => None,
     };
     let mut all = Vec::new();
-    if !turned.is_empty() {
-        all.push(format!(
-            "The draw is logged with a minus: {turned} turned round."
-        ));
-    }
+    all.extend(reversed.map(|of| f.say(m::LogSignReversed { of })));
     if notes.watts_signed_by_amps {
-        all.push("Watts are logged without a sign: they took that of the amps.".into());
+        all.push(f.say(m::LogSignByAmps).into());
     }
     all
 }
 
-fn order(_f: Formatter, notes: &Notes) -> Vec<String> {
+fn order(f: Formatter, notes: &Notes) -> Vec<String> {
     let mut all = Vec::new();
     if notes.newest_first {
-        all.push("The newest row stands first: the order was turned round.".into());
+        all.push(f.say(m::LogNewestFirst).into());
     }
     if notes.cut_short {
-        all.push("The last row was cut off, and left out.".into());
+        all.push(f.say(m::LogCutShort).into());
     }
     all
 }
 
-fn counts(_f: Formatter, notes: &Notes) -> Vec<String> {
-    let some = |count: usize, one: &str, many: &str| match count {
-        0 => None,
-        1 => Some(format!("One {one}.")),
-        all => Some(format!("{all} {many}.")),
-    };
+fn counts(f: Formatter, notes: &Notes) -> Vec<String> {
+    let some = |count: usize, say: fn(Formatter, usize) -> String| (count > 0).then(|| say(f, count));
     [
-        some(
-            notes.out_of_order_rows,
-            "step back in time was sorted",
-            "steps back in time were sorted",
-        ),
-        some(
-            notes.repeated_rows,
-            "row stood there twice and was left out",
-            "rows stood there twice and were left out",
-        ),
-        some(
-            notes.same_time_rows,
-            "row shares its time with another: their mean counts",
-            "rows share their time with others: their mean counts",
-        ),
-        some(
-            notes.missing_cells,
-            "cell is empty",
-            "cells are empty; where few are missing a straight line bridges them",
-        ),
-        some(
-            notes.rows_without_time,
-            "row has no time and was left out",
-            "rows have no time and were left out",
-        ),
-        some(
-            notes.remark_lines,
-            "line of words was passed over",
-            "lines of words were passed over",
-        ),
+        some(notes.out_of_order_rows, |f, count| {
+            f.say(m::LogOutOfOrder { count })
+        }),
+        some(notes.repeated_rows, |f, count| {
+            f.say(m::LogRepeated { count })
+        }),
+        some(notes.same_time_rows, |f, count| {
+            f.say(m::LogSameTime { count })
+        }),
+        some(notes.missing_cells, |f, count| {
+            f.say(m::LogMissingCells { count })
+        }),
+        some(notes.rows_without_time, |f, count| {
+            f.say(m::LogWithoutTime { count })
+        }),
+        some(notes.remark_lines, |f, count| {
+            f.say(m::LogRemarks { count })
+        }),
     ]
     .into_iter()
     .flatten()
@@ -99,36 +79,29 @@ fn counts(_f: Formatter, notes: &Notes) -> Vec<String> {
 fn watts(f: Formatter, notes: &Notes) -> String {
     let apart = notes.volt_amps_per_watt.filter(|x| (x - 1.0).abs() > APART);
     match (notes.watts_from, apart) {
-        (WattsFrom::Nowhere, _) => {
-            "There are no volts and no watts: amps alone give charge, and no energy.".into()
-        }
-        (WattsFrom::VoltsTimesAmps, _) => "Watts are volts times amps, row by row.".into(),
-        (WattsFrom::Column, None) => "Watts are those logged.".into(),
-        (WattsFrom::Column, Some(x)) => format!(
-            "Watts are those logged, but volts times amps make {} of them: look at the units, or it is alternating current.",
-            f.percent(100.0 * x)
-        ),
+        (WattsFrom::Nowhere, _) => f.say(m::LogWattsNone).into(),
+        (WattsFrom::VoltsTimesAmps, _) => f.say(m::LogWattsProduct).into(),
+        (WattsFrom::Column, None) => f.say(m::LogWattsColumn).into(),
+        (WattsFrom::Column, Some(x)) => f.say(m::LogWattsApart {
+            share: f.percent(100.0 * x),
+        }),
     }
 }
 
 /// The logger's own counter beside the total of the rows.
-fn counter(f: Formatter, change: &CounterChange, report: &LogReport) -> String {
+fn counter(f: Formatter, change: &CounterChange, report: &LogReport) -> Option<String> {
     let (unit, total, decimals) = if change.is_energy {
         ("Wh", report.wh, 0)
     } else {
         ("Ah", report.ah, 1)
     };
-    match (change.size(), total) {
-        (Some(own), Some((of_rows, _))) => format!(
-            "The logger’s own counter went through {}\u{202f}{unit}; the rows add up to {}.",
-            f.fixed(own, decimals),
-            f.fixed(of_rows, decimals)
-        ),
-        (None, _) => {
-            format!(
-                "The logger’s own counter of {unit} went both ways, or was set back: it is not compared."
-            )
-        }
-        (Some(_), None) => String::new(),
-    }
+    let Some(own) = change.size() else {
+        return Some(f.say(m::LogCounterReset { unit }));
+    };
+    let (of_rows, _) = total?;
+    let text = |value| with_sign(f.fixed(value, decimals), unit);
+    Some(f.say(m::LogCounter {
+        own: text(own),
+        rows: text(of_rows),
+    }))
 }

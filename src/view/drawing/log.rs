@@ -1,6 +1,5 @@
 //! A log as a curve.
 
-use crate::text::Formatter;
 use crate::{
     physics::bench::log::{Log, WattsFrom},
     view::chart::series::{Sample as Dot, Series},
@@ -15,7 +14,7 @@ pub fn is_in_watts(log: &Log) -> bool {
 /// The draw along the log for a chart: least and most of so many pieces, so that
 /// no peak is lost; gaps stay gaps.
 #[must_use]
-pub fn drawn(_f: Formatter, log: &Log, pieces: usize) -> Series {
+pub fn drawn(log: &Log, pieces: usize) -> Series {
     let series = log.series(|s| s.watts.or(s.amps));
     let start_s = log.samples.first().map_or(0.0, |s| s.time_s);
     let mut dots = Vec::new();

@@ -1,71 +1,220 @@
-## Claims and logs
+## Claims: the answer
 
-claims-log-title = A log, or a day’s notes
-claims-log-hint = Drop a CSV file of a monitor or logger here, or pick one. It is read on this device and goes nowhere.
-claims-pick-log = Pick a log
-claims-try-log = Try the invented log
-claims-columns = How its columns are read
-claims-invented = Invented for the demonstration: no such van, bank or cooler was measured.
-claims-invented-name = From the invented log
-claims-read-as = Read as
-claims-in-unit = In
-claims-read-again = Read it again so
-claims-log-meter = Amps were logged by
-claims-log-bank = It is a log of
-claims-offset = Amps that the meter shows at rest
-claims-offset-hint = A tenth of an ampere over twelve hours feigns 1.2 Ah.
-claims-offset-bad = Give a number of amps from −50 to 50.
-claims-offset-from-log = Read it off the log’s start
-claims-offset-none = The log starts under load: there is no rest to read it from.
-claims-stretches = Steady stretches
-claims-stretches-hint = Found by where the mean changes (PELT; Killick, Fearnhead and Eckley 2012). Drag the edges, or move them with the arrow keys, a minute at a time.
-claims-shortest = The shortest to look for
-claims-shortest-hint = Longer than one on and off of the compressor: its mean then has its rests in it.
-claims-leave-out = Leave out
-claims-cut = Cut in two
-claims-amps-axis = Draw, A
-claims-find-again = Find them anew
-claims-make-bank = Take the totals as the measured bank
-claims-make-claims = Hold the totals against the label
-claims-taken = Taken into the plan, marked measured, with its spread. Undo takes it back.
-claims-not-taken = Not taken: no accuracy can be claimed for it, or it is outside what the plan takes.
-claims-draw = Draw
-claims-chart-label = Draw along the log, its stretches shaded
-claims-charge = Charge
-claims-energy = Energy
-claims-lasted = Logged
-claims-volts = Volts
-claims-amps = Amps
-claims-watts = Watts
-claims-no-accuracy = no accuracy claimed
-claims-into = Make it the draw of
+claims-none = No claim yet. Drop a log here, or enter a claim and what you measured.
+claims-number = Claim { $number }
+claims-enter-both = { $claim }: enter what is claimed and what you measured.
+claims-enter-claimed = { $claim }: enter what is claimed.
+claims-enter-measured = { $claim }: enter what you measured.
+claims-enter-valid = { $claim }: enter numbers within their ranges.
+claims-answer = { $claim }: { $measured } measured: { $verdict }.
+claims-answer-share = { $claim }: { $measured } measured, { $share } of the claim: { $verdict }.
+claims-decided-none = None of the { $all } claims is decided yet.
+claims-decided =
+    { NUMBER($decided) ->
+        [one] { NUMBER($decided) } of { $all } claims is decided.
+       *[other] { NUMBER($decided) } of { $all } claims are decided.
+    }
+
+## Claims: verdicts
+
+claims-beats-it = beats it
+claims-meets-it = meets it
+claims-falls-short = falls short
+claims-too-close = too close to call
+claims-inside = inside the claimed range
+claims-below = below the claimed range
+claims-above = above the claimed range
+claims-not-judged = not judged
+claims-not-judged-because = not judged ({ $why })
+
+## Claims: what a verdict still needs
+
+claims-lacks-meter = no meter named
+    .advice = Name the meter: without one there is no verdict.
+claims-lacks-limits = meter limits missing
+    .advice = Enter at least one limit from the meter’s data sheet.
+claims-lacks-rate = current or duration of the run missing
+    .advice = Enter the mean current of the run or its duration: the meter’s limits depend on it.
+claims-lacks-free-area = free area of the grille missing
+    .advice = Enter the free area of the grille: the vane reads air speed, not airflow.
+claims-lacks-right-meter = this meter does not read this quantity
+    .advice = This meter does not read this quantity. Choose another.
+claims-lacks-bank = its bank is not in the plan
+    .advice = The bank of this claim is not in the plan.
+claims-lacks-conditions = current or temperature of the run missing
+    .advice = Lead-acid: enter the mean current and the battery temperature, so that the result can be corrected to rated conditions.
+
+## Claims: quantities and figures
+
+claims-about-charge = Capacity in Ah
+claims-about-energy = Energy in Wh
+claims-about-draw = Power draw
+claims-about-airflow = Airflow
+claims-about-temperature = Temperature
+claims-about-cooling = Cooling capacity
+claims-about-eer = EER in Btu/Wh
+claims-range = { $low } to { $high }
+claims-uncertainty-unknown = { $figure }, uncertainty unknown
+
+## Claims: conditions of a test
+
+claims-conditions = Conditions: { $conditions }.
+claims-no-conditions = No conditions are stated.
+claims-from-air = calculated from the air side below
+claims-mean-of-runs =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } run
+       *[other] mean of { NUMBER($count) } runs
+    }
+claims-for-duration = for { $duration }
+claims-at-current = at { $current }
+claims-at-temperature = at { $temperature }
+claims-full-charge = full charge judged by: { $by }
+claims-run-end = run ended by: { $by }
+claims-read-with = measured with: { $meter }
+claims-corrected = measured { $measured }, corrected by a factor of { $temperature } for temperature and { $rate } for rate
+claims-full-charger = charger finished
+claims-full-volts = absorption voltage held
+claims-full-monitor = battery monitor showed full
+claims-end-bms = low-voltage cut-off of the BMS
+claims-end-unit = low-voltage cut-off of the unit
+claims-end-volts = set end voltage reached
+claims-end-hand = switched off by hand
+claims-class-clamp = clamp meter
+claims-class-shunt = battery monitor with a class 0.5 shunt
+claims-class-multimeter = multimeter
+claims-class-watt-meter = plug-in power meter
+claims-class-vane = handheld vane anemometer
+claims-class-thermometer = thermometer
+claims-class-hygrometer = hygrometer
+claims-class-sheet = limits from the data sheet
+
+## Claims: what limits a figure, and what would decide it
+
+claims-limited = Main source of uncertainty (k = { $k }): { $source }, { $share }.
+claims-source-stated = the stated spread (for a log: its meter and its gaps)
+claims-source-meter = the meter
+claims-source-voltmeter = the voltmeter
+claims-source-sampling = the logging interval
+claims-source-scatter = the scatter of the runs
+claims-source-timing = start and end of the run
+claims-source-correction = the correction to rated conditions
+claims-decided-below = An uncertainty below ±{ $below } decides it: { $ways }.
+claims-decided-not-alone = An uncertainty below ±{ $below } decides it. Neither more time nor a better meter is enough by itself.
+claims-way-time = measure for { $duration } in all
+claims-way-class = use a { $meter }, read with care
+claims-way-limit = use a meter accurate to ±{ $limit }
+
+## Claims: cooling from the air side
+
+claims-air = Cooling capacity from the air side
+claims-air-hint = Read both faces at the same time, after ten minutes of steady running. Without both humidities only the sensible cooling can be known.
+claims-basis = Airflow is stated
+claims-basis-outlet = at outlet conditions
+claims-basis-inlet = at inlet conditions
+claims-basis-standard = at standard density
+claims-vane = Vane anemometer readings
+claims-vane-hint = One for each point of an even traverse, separated by spaces. Used where no airflow is entered.
+claims-air-total = Total cooling: { $cooling } ±{ $expanded }.
+claims-air-sensible = Sensible cooling only: { $cooling } ±{ $expanded }. Humidity was not read at both faces; on a wet coil more than half can be missing.
+claims-air-efficiency = COP { $cop }, EER { $eer }.
+claims-air-limited = Main source of uncertainty: { $reading }, { $share }.
+claims-read-flow = airflow
+claims-read-free-area = free area
+claims-read-inlet-temperature = inlet temperature
+claims-read-inlet-humidity = inlet humidity
+claims-read-outlet-temperature = outlet temperature
+claims-read-outlet-humidity = outlet humidity
+claims-read-pressure = air pressure
+claims-air-no-temperatures = Enter both air temperatures: inlet and outlet.
+claims-air-no-flow = Enter the airflow, or anemometer readings and the free area of the grille.
+claims-air-out-of-range = One of these numbers is outside what can be calculated.
+claims-air-too-wet = Air cannot hold that much water: check humidity and temperature.
+claims-air-parts = Of this: { $parts }. All uncertainties are expanded, k = 2.
+claims-air-split = sensible { $sensible }, latent { $latent }
+claims-air-condensate = condensate { $rate }
+claims-air-flow = airflow { $flow } ±{ $expanded }
+claims-air-cop = COP { $cop } ±{ $expanded }
+claims-budget-reading = Reading
+claims-budget-standard = Standard uncertainty
+claims-budget-share = Share
+claims-row-total = Total cooling
+claims-row-sensible-only = Sensible cooling only
+claims-row-sensible = Sensible cooling
+claims-row-latent = Latent cooling
+claims-row-condensate = Condensate
+claims-row-airflow = Airflow
+claims-row-cop = COP
+claims-row-eer = EER
+
+## Claims: price
+
+claims-price = Price of a watt-hour
+claims-money = { $measured } per measured Wh, { $usable } per usable Wh, in the currency of the price.
+claims-money-life = Over its cycle life it delivers { $energy }, at { $price } per kWh.
+claims-row-measured-energy = Measured energy
+claims-row-measured-price = Price of a measured Wh
+claims-row-usable-price = Price of a usable Wh
+claims-row-life-energy = Energy over the cycle life
+claims-row-life-price = Price over the cycle life
+claims-per-wh = per Wh
+claims-per-kwh = per kWh
+
+## Claims: what to measure next
+
+claims-next = What to measure next
+claims-next-none = Nothing that an ordinary meter could improve.
+claims-next-one =
+    { $field }: { $share } of the spread of { $mode }. { $how } { $brings ->
+        [two-thirds] cuts the spread by more than two thirds
+        [half] about halves the spread
+        [quarter] narrows the spread by about a quarter
+       *[little] narrows the spread a little
+    }, from { $now } to { $then }.
+claims-how-clamp = { $duration } of clamp meter readings
+claims-how-whole-run = One logged run from full charge to its own end (about { $duration })
+claims-how-two-loads = The voltage at two loads
+claims-how-volts-at-stop = The voltage noted as it stops
+claims-how-fill-first = A full charge by the charger beforehand
+claims-how-both-sides = { $duration } of power readings on both sides of the converter
+
+## Claims: pocket formulas
+
+claims-pocket = Pocket formulas
+claims-pocket-hint = Usable Wh = nominal voltage × capacity in Ah × depth of discharge. For nights without sun.
+claims-pocket-holds = { $mode }: hours = { $per-wh } × usable Wh (= { $per-ah } × usable Ah at { $volts }, { $chemistry }); from { $low } to { $high } usable Wh, within { $error }.
+claims-pocket-lead-acid = { $mode }: no pocket formula. A larger lead-acid bank gives more for each Ah, so one line cannot serve all sizes.
+claims-pocket-fixed-start = { $mode }: no pocket formula, because the bank does not start full.
+claims-pocket-sun = { $mode }: no pocket formula, because the solar share depends on the clock.
+claims-pocket-limits = { $mode }: no pocket formula, because cut-offs or current limits end some sizes early.
+claims-pocket-nothing = { $mode }: no pocket formula, because the bank has no usable charge.
+chemistry-lfp-short = LFP
+chemistry-nmc-short = NMC
+chemistry-sodium-ion-short = sodium-ion
+chemistry-agm-short = AGM lead-acid
+chemistry-gel-short = gel lead-acid
+chemistry-flooded-short = flooded lead-acid
+
+## Claims: the report and its fields
+
 claims-report = Bench report
-claims-report-note = A verdict is given only where the whole interval agrees with it (JCGM 106:2012, guard bands as wide as the expanded uncertainty, 95 %).
+claims-report-note = A verdict is given only where the whole uncertainty interval agrees with it (JCGM 106:2012, guard bands as wide as the expanded uncertainty, 95 %).
+claims-head-claim = Claim
+claims-head-claimed = Claimed
+claims-head-measured = Measured
+claims-head-share = Share of the claim
+claims-head-verdict = Verdict
 claims-claims = Claims
 claims-add-claim = Add a claim
 claims-remove-claim = Remove this claim
-claims-claim-name = Name, as it should stand in the report
-claims-about = About
-claims-claim-bank = Of the bank
-claims-meter = Read by
-claims-no-meter = not said
+claims-claim-name = Name in the report
+claims-about = Quantity
+claims-claim-bank = Bank
+claims-meter = Measured with
 claims-more = Limits, conditions and repeated runs
-claims-full-by = Called full by
-claims-end-by = Ended by
-claims-not-said = not said
-claims-runs = Figures of repeated runs
-claims-runs-hint = With spaces between, as 4310 4325 4319. Two or more outrank the figure above; their scatter counts.
-claims-air = Cooling, from the air side
-claims-air-hint = Both faces at once, after ten steady minutes. Without both humidities only the sensible part can be known.
-claims-basis = The airflow counts air
-claims-vane = Vane readings
-claims-vane-hint = One for each point of an even traverse, with spaces between. Used where no airflow is given.
-claims-price = What a watt-hour cost
-claims-next = What to measure next
-claims-next-none = Nothing that a usual meter could do better.
-claims-pocket = Pocket formulas
-claims-pocket-hint = Usable Wh = nominal volts × Ah held × how far down. For nights without sun.
-claims-notes = Noted by hand
-claims-notes-hint = Start, end or average, and minutes; the mode’s draw follows.
-claims-watts-axis = Draw, W
-claims-hours-axis = Hours from the log’s start
+claims-full-by = Full charge judged by
+claims-end-by = Run ended by
+claims-not-stated = not stated
+claims-runs = Results of repeated runs
+claims-runs-hint = Separated by spaces, as 4310 4325 4319. Two or more take precedence over the figure above, and their scatter counts.
+claims-list-bad = Enter numbers separated by spaces, each { $accepted }.
