@@ -86,7 +86,7 @@ fn the_report_has_the_claims_whole() {
     let claims = &claims[..claims.find("<h2>The plan").unwrap()];
     assert!(!claims.contains("<td></td>"), "an empty cell: {claims}");
     for part in [
-        "335.5 Ah, no accuracy claimed",
+        "335.5 Ah, uncertainty unknown",
         "without a meter there is no verdict",
         // 1 % of the reading over root three, times two, to two digits.
         "4319 Wh ±50 Wh",

@@ -91,7 +91,7 @@ claims-class-sheet = limits from the data sheet
 
 ## Claims: what limits a figure, and what would decide it
 
-claims-limited = Main source of uncertainty (k = { $k }): { $source }, { $share }.
+claims-limited = Main source of uncertainty (k = { $k }): { $source }, { $share }.
 claims-source-stated = the stated spread (for a log: its meter and its gaps)
 claims-source-meter = the meter
 claims-source-voltmeter = the voltmeter
@@ -130,7 +130,7 @@ claims-air-no-temperatures = Enter both air temperatures: inlet and outlet.
 claims-air-no-flow = Enter the airflow, or anemometer readings and the free area of the grille.
 claims-air-out-of-range = One of these numbers is outside what can be calculated.
 claims-air-too-wet = Air cannot hold that much water: check humidity and temperature.
-claims-air-parts = Of this: { $parts }. All uncertainties are expanded, k = 2.
+claims-air-parts = Of this: { $parts }. All uncertainties are expanded, k = 2.
 claims-air-split = sensible { $sensible }, latent { $latent }
 claims-air-condensate = condensate { $rate }
 claims-air-flow = airflow { $flow } ±{ $expanded }
@@ -198,7 +198,7 @@ chemistry-flooded-short = flooded lead-acid
 ## Claims: the report and its fields
 
 claims-report = Bench report
-claims-report-note = A verdict is given only where the whole uncertainty interval agrees with it (JCGM 106:2012, guard bands as wide as the expanded uncertainty, 95 %).
+claims-report-note = A verdict is given only where the whole uncertainty interval agrees with it (JCGM 106:2012, guard bands as wide as the expanded uncertainty, 95 %).
 claims-head-claim = Claim
 claims-head-claimed = Claimed
 claims-head-measured = Measured

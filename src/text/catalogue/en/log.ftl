@@ -48,7 +48,7 @@ log-why-nothing = not recognized
 ## Logs: why a file was refused
 
 log-refused = Line { $line }, column { $column }: { $fault }. Nothing was taken from the file.
-log-fault-bytes = The file is larger than { $size } MB, the most that is read.
+log-fault-bytes = The file is larger than { $size } MB, the most that is read.
 log-fault-rows = more than { $most } rows; shorten the file
 log-fault-cells =
     { NUMBER($columns) ->

@@ -1,0 +1,199 @@
+## Aufzeichnungen: eine Datei
+
+log-title = Eine Aufzeichnung oder Notizen
+log-hint = Legen Sie hier eine CSV-Datei eines Batteriemonitors oder Datenloggers ab, oder wählen Sie eine. Sie wird auf diesem Gerät gelesen und nirgendwohin gesendet.
+log-pick = Aufzeichnung wählen
+log-try = Erfundene Aufzeichnung ausprobieren
+log-invented = Für die Vorführung erfunden: Weder ein solches Fahrzeug noch eine solche Batteriebank oder ein solches Kühlgerät wurde gemessen.
+log-invented-name = Aus der erfundenen Aufzeichnung
+log-reading = Die Aufzeichnung wird gelesen: { $share } fertig.
+log-columns = Wie die Spalten gelesen werden
+log-read-as = Lesen als
+log-in-unit = Einheit
+log-read-again = So noch einmal lesen
+log-column = Spalte { $number }: { $why }
+log-column-headed = Spalte { $number }, „{ $heading }“: { $why }
+
+## Aufzeichnungen: Spalten
+
+log-role-time = Zeit
+log-role-date = Datum
+log-role-volts = Spannung
+log-role-amps = Strom
+log-role-watts = Leistung
+log-role-amp-hours = Ah-Zähler
+log-role-watt-hours = Wh-Zähler
+log-role-temperature = Temperatur
+log-role-ignored = nicht lesen
+log-unit-plain = Grundeinheit (V, A, W)
+log-unit-milli = Milli (mV, mA, mW)
+log-unit-kilo = Kilo (kW, kWh)
+log-unit-milliseconds = Millisekunden
+log-unit-seconds = Sekunden
+log-unit-minutes = Minuten
+log-unit-hours = Stunden
+log-unit-days = Tage
+log-unit-hours-minutes = h:mm
+log-unit-minutes-seconds = m:ss
+log-unit-clock = Uhrzeit
+log-unit-calendar = Datum und Uhrzeit
+log-unit-epoch-seconds = Unixzeit in Sekunden
+log-unit-epoch-milliseconds = Unixzeit in Millisekunden
+log-why-given = von Ihnen gewählt
+log-why-heading = die Überschrift nennt die Einheit
+log-why-name-only = die Überschrift nennt keine Einheit, bitte prüfen
+log-why-cells = nach den Werten
+log-why-nothing = nicht erkannt
+
+## Aufzeichnungen: warum eine Datei abgelehnt wurde
+
+log-refused = Zeile { $line }, Spalte { $column }: { $fault }. Aus der Datei wurde nichts übernommen.
+log-fault-bytes = Die Datei ist größer als { $size } MB; mehr wird nicht gelesen.
+log-fault-rows = mehr als { $most } Zeilen; kürzen Sie die Datei
+log-fault-cells =
+    { NUMBER($columns) ->
+        [one] mehr Zellen als die { NUMBER($columns) } Spalte; oft ein Dezimalkomma in einer durch Kommas getrennten Datei
+       *[other] mehr Zellen als die { NUMBER($columns) } Spalten; oft ein Dezimalkomma in einer durch Kommas getrennten Datei
+    }
+log-fault-no-table = keine zwei Zeilen mit Zahlen untereinander gefunden
+log-fault-no-time = keine Spalte mit Zeiten gefunden; wählen Sie sie unten
+log-fault-no-flow = weder Strom noch Leistung gefunden; wählen Sie die Spalte unten
+log-fault-column = diese Spalte lässt sich so nicht lesen
+log-fault-number = diese Zelle ist keine Zahl
+log-fault-unit = diese Zahl trägt die Einheit einer anderen Größe
+log-fault-range = diese Zahl liegt außerhalb dessen, was die Spalte annimmt, { $low } bis { $high }
+log-fault-time = diese Zelle ist keine Zeit in der Form der Zeilen davor
+log-fault-zones = manche Zeiten nennen eine Zeitzone, andere nicht
+log-fault-quote = ein Anführungszeichen ist nicht geschlossen
+log-fault-overlap = die Zeit springt hinter schon Aufgezeichnetes zurück; trennen Sie die beiden Läufe
+log-fault-few = weniger als zwei Zeilen mit Zeit und Messwert
+
+## Aufzeichnungen: was mit den Zeilen geschah
+
+log-rows = So wurde die Datei gelesen:
+log-sign-reversed =
+    { $of ->
+        [amps] Der Verbrauch ist mit Minus aufgezeichnet: Das Vorzeichen des Stroms wurde umgekehrt.
+        [watts] Der Verbrauch ist mit Minus aufgezeichnet: Das Vorzeichen der Leistung wurde umgekehrt.
+       *[both] Der Verbrauch ist mit Minus aufgezeichnet: Die Vorzeichen von Strom und Leistung wurden umgekehrt.
+    }
+log-sign-by-amps = Die Leistung ist ohne Vorzeichen aufgezeichnet: Sie erhielt das des Stroms.
+log-newest-first = Die neueste Zeile stand zuerst: Die Reihenfolge wurde umgekehrt.
+log-cut-short = Die letzte Zeile war unvollständig und wurde ausgelassen.
+log-out-of-order =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } Zeitsprung zurück wurde einsortiert.
+       *[other] { NUMBER($count) } Zeitsprünge zurück wurden einsortiert.
+    }
+log-repeated =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } doppelte Zeile wurde ausgelassen.
+       *[other] { NUMBER($count) } doppelte Zeilen wurden ausgelassen.
+    }
+log-same-time =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } Zeile hat dieselbe Zeit wie eine andere: Es zählt das Mittel.
+       *[other] { NUMBER($count) } Zeilen haben dieselbe Zeit wie andere: Es zählt das Mittel.
+    }
+log-missing-cells =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } Zelle ist leer.
+       *[other] { NUMBER($count) } Zellen sind leer; wo nur wenige fehlen, wird geradlinig interpoliert.
+    }
+log-without-time =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } Zeile hat keine Zeit und wurde ausgelassen.
+       *[other] { NUMBER($count) } Zeilen haben keine Zeit und wurden ausgelassen.
+    }
+log-remarks =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } Textzeile wurde übersprungen.
+       *[other] { NUMBER($count) } Textzeilen wurden übersprungen.
+    }
+log-watts-none = Es gibt weder Spannung noch Leistung: Der Strom allein ergibt Ladung, aber keine Energie.
+log-watts-product = Die Leistung ist Spannung mal Strom, Zeile für Zeile.
+log-watts-column = Die Leistung ist die aufgezeichnete.
+log-watts-apart = Die Leistung ist die aufgezeichnete, Spannung mal Strom ergibt aber { $share } davon: Prüfen Sie die Einheiten, oder ob es Wechselstrom ist.
+log-counter = Der eigene Zähler des Loggers lief um { $own } weiter; die Zeilen ergeben { $rows }.
+log-counter-reset = Der eigene { $unit }-Zähler des Loggers lief vor und zurück oder wurde zurückgesetzt: Er wird nicht verglichen.
+
+## Aufzeichnungen: Werte
+
+log-duration = Dauer
+log-without-gaps = { $span }, ohne Lücken { $covered }
+log-charge = Ladung
+log-energy = Energie
+log-volts = Spannung
+log-amps = Strom
+log-watts = Leistung
+log-means = im Mittel { $mean }, { $low } bis { $high }
+log-ran = Laufzeit { $duration }; { $cause }.
+log-ran-last = Laufzeit { $duration }, zuletzt { $volts } und { $amps }; { $cause }.
+log-end-unknown = die Aufzeichnung endet unter Last, oder die Last ließ nach; warum, zeigt sie nicht
+log-end-bms = vermutlich schaltete das BMS ab
+log-end-unit = vermutlich schaltete das Gerät oder der Wechselrichter ab
+log-end-hand = vermutlich wurde von Hand ausgeschaltet
+log-gaps = Lücken: { $count }, zusammen { $duration }. Nichts wird ergänzt; sie können { $ah-low } bis { $ah-high } und { $wh-low } bis { $wh-high } hinzufügen.
+log-sampling-pulses = Zu selten aufgezeichnet: Ohne jede zweite Zeile ändert sich die Summe um { $share }. Eine Unsicherheit lässt sich nicht angeben.
+log-sampling-counters = Die eigenen Zähler des Loggers weichen um { $share } von den Zeilen ab: Zwischen den Zeilen lagen Stromspitzen. Eine Unsicherheit lässt sich nicht angeben.
+log-sampling-few = Zu wenige Zeilen, um zu erkennen, ob sie der Last folgen.
+
+## Aufzeichnungen: das Messgerät und sein Nullpunktfehler
+
+log-meter = Strom gemessen mit
+log-meter-shunt = Shunt für { $current }
+log-meter-clamp = Zangenamperemeter
+log-offset = Angezeigter Strom in Ruhe
+log-offset-hint = Ein Nullpunktfehler von { $current } täuscht in { $duration } { $charge } vor.
+log-offset-bad = Geben Sie einen Strom { $accepted } ein.
+log-offset-from-log = Vom Beginn der Aufzeichnung ablesen
+log-offset-none = Die Aufzeichnung beginnt unter Last: Es gibt keinen Messwert in Ruhe.
+log-offset-taken = Abgezogen: Der Nullpunktfehler täuschte über die Aufzeichnung { $charge } vor.
+
+## Aufzeichnungen: gleichmäßige Abschnitte
+
+log-stretches = Gleichmäßige Abschnitte
+log-stretches-hint = Gefunden, wo sich das Mittel ändert (PELT; Killick, Fearnhead and Eckley 2012). Ziehen Sie einen Rand, oder verschieben Sie ihn mit den Pfeiltasten um je eine Minute.
+log-shortest = Kürzester Abschnitt
+log-shortest-hint = Länger als ein Zyklus des Kompressors, damit das Mittel die Pausen enthält.
+log-find-again = Neu suchen
+log-leave-out = Auslassen
+    .which = Auslassen, Abschnitt { $number }
+log-split = Teilen
+    .which = Teilen, Abschnitt { $number }
+log-edge-start = Beginn von Abschnitt { $number }
+log-edge-end = Ende von Abschnitt { $number }
+log-moment = { $duration } nach Beginn der Aufzeichnung
+log-stretch = { $number }. { $start } bis { $end } ({ $duration }): { $draw }
+log-detail = { $parts }.
+log-detail-amps = im Mittel { $current }
+log-detail-totals = insgesamt { $totals }
+log-draw = Verbrauch
+log-chart-label = Verbrauch über die Aufzeichnung, Abschnitte schattiert
+log-axis-watts = Verbrauch, W
+log-axis-amps = Verbrauch, A
+log-axis-hours = Stunden ab Beginn der Aufzeichnung
+
+## Aufzeichnungen: in den Plan
+
+log-bank = Aufgezeichnete Batteriebank
+log-make-bank = Summen als gemessene Batteriebank übernehmen
+log-make-claims = Summen mit der Herstellerangabe vergleichen
+log-into = Übernehmen als Verbrauch von
+log-make-mode = Abschnitt { $number } als Verbrauch von { $mode } übernehmen
+log-make-noted = Als Verbrauch von { $mode } übernehmen
+log-taken = In den Plan übernommen, als gemessen vermerkt, mit seiner Spanne. „Rückgängig“ nimmt es zurück.
+log-not-taken = Nicht übernommen: Die Unsicherheit ist unbekannt, oder der Wert liegt außerhalb dessen, was der Plan annimmt.
+
+## Notizen von Hand
+
+log-notes = Notizen von Hand
+log-notes-hint = Anfang, Ende oder Mittel und die Minuten ergeben den Verbrauch einer Betriebsart.
+log-note-start-volts = Spannung am Anfang
+log-note-end-volts = Spannung am Ende
+log-note-start-amps = Strom am Anfang
+log-note-end-amps = Strom am Ende
+log-note-average = Mittlerer Verbrauch, falls abgelesen
+log-note-minutes = Laufzeit
+log-note-bad = { $field }: Geben Sie eine Zahl { $accepted } ein.
+log-noted = Das ergibt { $figures }.

@@ -1,0 +1,199 @@
+## Registros: un archivo
+
+log-title = Un registro o notas
+log-hint = Suelte aquí un archivo CSV de un monitor o registrador, o elija uno. Se lee en este dispositivo y no se envía a ninguna parte.
+log-pick = Elegir un registro
+log-try = Probar el registro inventado
+log-invented = Inventado para la demostración: no se midió ninguna furgoneta, banco de baterías ni equipo de refrigeración así.
+log-invented-name = Del registro inventado
+log-reading = Leyendo el registro: { $share } completado.
+log-columns = Cómo se leen las columnas
+log-read-as = Leer como
+log-in-unit = Unidad
+log-read-again = Volver a leer así
+log-column = Columna { $number }: { $why }
+log-column-headed = Columna { $number }, «{ $heading }»: { $why }
+
+## Registros: columnas
+
+log-role-time = hora
+log-role-date = fecha
+log-role-volts = tensión
+log-role-amps = corriente
+log-role-watts = potencia
+log-role-amp-hours = contador de Ah
+log-role-watt-hours = contador de Wh
+log-role-temperature = temperatura
+log-role-ignored = no leer
+log-unit-plain = unidad básica (V, A, W)
+log-unit-milli = mili (mV, mA, mW)
+log-unit-kilo = kilo (kW, kWh)
+log-unit-milliseconds = milisegundos
+log-unit-seconds = segundos
+log-unit-minutes = minutos
+log-unit-hours = horas
+log-unit-days = días
+log-unit-hours-minutes = h:mm
+log-unit-minutes-seconds = m:ss
+log-unit-clock = hora del reloj
+log-unit-calendar = fecha y hora
+log-unit-epoch-seconds = tiempo Unix en segundos
+log-unit-epoch-milliseconds = tiempo Unix en milisegundos
+log-why-given = elegido por usted
+log-why-heading = el encabezado indica la unidad
+log-why-name-only = el encabezado no indica la unidad, compruébelo
+log-why-cells = por sus valores
+log-why-nothing = sin reconocer
+
+## Registros: por qué se rechazó un archivo
+
+log-refused = Línea { $line }, columna { $column }: { $fault }. No se tomó nada del archivo.
+log-fault-bytes = El archivo supera los { $size } MB, lo máximo que se lee.
+log-fault-rows = más de { $most } filas; acorte el archivo
+log-fault-cells =
+    { NUMBER($columns) ->
+        [one] más celdas que la { NUMBER($columns) } columna; a menudo una coma decimal en un archivo separado por comas
+       *[other] más celdas que las { NUMBER($columns) } columnas; a menudo una coma decimal en un archivo separado por comas
+    }
+log-fault-no-table = no se encontraron dos filas seguidas de números
+log-fault-no-time = no se encontró ninguna columna de horas; elíjala abajo
+log-fault-no-flow = no se encontró ni corriente ni potencia; elija la columna abajo
+log-fault-column = esta columna no se puede leer así
+log-fault-number = esta celda no es un número
+log-fault-unit = este número lleva la unidad de otra magnitud
+log-fault-range = este número está fuera de lo que admite la columna, { $low } a { $high }
+log-fault-time = esta celda no es una hora con el formato de las filas anteriores
+log-fault-zones = unas horas llevan zona horaria y otras no
+log-fault-quote = hay unas comillas sin cerrar
+log-fault-overlap = la hora retrocede sobre lo ya registrado; separe las dos descargas
+log-fault-few = menos de dos filas con hora y lectura
+
+## Registros: qué se hizo con las filas
+
+log-rows = Cómo se leyó el archivo:
+log-sign-reversed =
+    { $of ->
+        [amps] El consumo está registrado con signo menos: se invirtió el signo de la corriente.
+        [watts] El consumo está registrado con signo menos: se invirtió el signo de la potencia.
+       *[both] El consumo está registrado con signo menos: se invirtieron los signos de la corriente y la potencia.
+    }
+log-sign-by-amps = La potencia está registrada sin signo: tomó el de la corriente.
+log-newest-first = La fila más reciente estaba primero: se invirtió el orden.
+log-cut-short = La última fila estaba incompleta y se omitió.
+log-out-of-order =
+    { NUMBER($count) ->
+        [one] Se ordenó { NUMBER($count) } salto atrás en el tiempo.
+       *[other] Se ordenaron { NUMBER($count) } saltos atrás en el tiempo.
+    }
+log-repeated =
+    { NUMBER($count) ->
+        [one] Se omitió { NUMBER($count) } fila duplicada.
+       *[other] Se omitieron { NUMBER($count) } filas duplicadas.
+    }
+log-same-time =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } fila tiene la misma hora que otra: cuenta su media.
+       *[other] { NUMBER($count) } filas tienen la misma hora que otras: cuenta su media.
+    }
+log-missing-cells =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } celda está vacía.
+       *[other] { NUMBER($count) } celdas están vacías; donde faltan pocas, se interpolan en línea recta.
+    }
+log-without-time =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } fila no tiene hora y se omitió.
+       *[other] { NUMBER($count) } filas no tienen hora y se omitieron.
+    }
+log-remarks =
+    { NUMBER($count) ->
+        [one] Se saltó { NUMBER($count) } línea de texto.
+       *[other] Se saltaron { NUMBER($count) } líneas de texto.
+    }
+log-watts-none = No hay ni tensión ni potencia: la corriente sola da la carga, pero no la energía.
+log-watts-product = La potencia es tensión por corriente, fila a fila.
+log-watts-column = La potencia es la registrada.
+log-watts-apart = La potencia es la registrada, pero tensión por corriente da el { $share } de ella: revise las unidades, o si es corriente alterna.
+log-counter = El contador del propio registrador avanzó { $own }; las filas suman { $rows }.
+log-counter-reset = El contador de { $unit } del propio registrador avanzó y retrocedió o se puso a cero: no se compara.
+
+## Registros: cifras
+
+log-duration = Duración
+log-without-gaps = { $span }, { $covered } sin los huecos
+log-charge = Carga
+log-energy = Energía
+log-volts = Tensión
+log-amps = Corriente
+log-watts = Potencia
+log-means = media { $mean }, { $low } a { $high }
+log-ran = Funcionó { $duration }; { $cause }.
+log-ran-last = Funcionó { $duration }, al final { $volts } y { $amps }; { $cause }.
+log-end-unknown = el registro termina bajo carga o la carga fue cayendo, y no muestra por qué
+log-end-bms = probablemente cortó el BMS
+log-end-unit = probablemente cortó el equipo o el inversor
+log-end-hand = probablemente se apagó a mano
+log-gaps = Huecos: { $count }, { $duration } en total. No se rellena nada; pueden añadir { $ah-low } a { $ah-high } y { $wh-low } a { $wh-high }.
+log-sampling-pulses = Registrado con poca frecuencia: sin una de cada dos filas el total cambia un { $share }. No se puede indicar la incertidumbre.
+log-sampling-counters = Los contadores del propio registrador difieren de las filas un { $share }: hubo pulsos entre las filas. No se puede indicar la incertidumbre.
+log-sampling-few = Demasiado pocas filas para saber si siguen la carga.
+
+## Registros: el instrumento y su desviación de cero
+
+log-meter = Corriente medida con
+log-meter-shunt = shunt de { $current }
+log-meter-clamp = pinza amperimétrica
+log-offset = Corriente indicada en reposo
+log-offset-hint = Una desviación de cero de { $current } añade en { $duration } { $charge } falsos.
+log-offset-bad = Introduzca una corriente { $accepted }.
+log-offset-from-log = Leerla del inicio del registro
+log-offset-none = El registro empieza bajo carga: no tiene ninguna lectura en reposo.
+log-offset-taken = Restado: añadía { $charge } falsos a lo largo del registro.
+
+## Registros: tramos estables
+
+log-stretches = Tramos estables
+log-stretches-hint = Se encuentran donde cambia la media (PELT; Killick, Fearnhead and Eckley 2012). Arrastre un borde, o muévalo con las flechas, de minuto en minuto.
+log-shortest = Tramo más corto
+log-shortest-hint = Más largo que un ciclo del compresor, para que la media incluya las pausas.
+log-find-again = Volver a buscarlos
+log-leave-out = Omitir
+    .which = Omitir, tramo { $number }
+log-split = Dividir en dos
+    .which = Dividir en dos, tramo { $number }
+log-edge-start = Inicio del tramo { $number }
+log-edge-end = Final del tramo { $number }
+log-moment = { $duration } desde el inicio del registro
+log-stretch = { $number }. { $start } a { $end } ({ $duration }): { $draw }
+log-detail = { $parts }.
+log-detail-amps = media { $current }
+log-detail-totals = { $totals } en total
+log-draw = Consumo
+log-chart-label = Consumo a lo largo del registro, con los tramos sombreados
+log-axis-watts = Consumo, W
+log-axis-amps = Consumo, A
+log-axis-hours = Horas desde el inicio del registro
+
+## Registros: al plan
+
+log-bank = Banco registrado
+log-make-bank = Usar los totales como banco medido
+log-make-claims = Comparar los totales con lo declarado
+log-into = Usar como consumo de
+log-make-mode = Usar el tramo { $number } como consumo de { $mode }
+log-make-noted = Usarlo como consumo de { $mode }
+log-taken = Añadido al plan, marcado como medido, con su dispersión. «Deshacer» lo revierte.
+log-not-taken = No añadido: su incertidumbre es desconocida, o está fuera de lo que admite el plan.
+
+## Notas a mano
+
+log-notes = Notas a mano
+log-notes-hint = El inicio, el final o la media, y los minutos dan el consumo de un modo.
+log-note-start-volts = Tensión al inicio
+log-note-end-volts = Tensión al final
+log-note-start-amps = Corriente al inicio
+log-note-end-amps = Corriente al final
+log-note-average = Consumo medio, si se leyó
+log-note-minutes = Tiempo de funcionamiento
+log-note-bad = { $field }: introduzca un número { $accepted }.
+log-noted = Resultado: { $figures }.
