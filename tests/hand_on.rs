@@ -87,7 +87,7 @@ fn the_report_has_the_claims_whole() {
     assert!(!claims.contains("<td></td>"), "an empty cell: {claims}");
     for part in [
         "335.5 Ah, uncertainty unknown",
-        "without a meter there is no verdict",
+        "without one there is no verdict",
         // 1 % of the reading over root three, times two, to two digits.
         "4319 Wh ±50 Wh",
         "105.4 %",
@@ -107,7 +107,7 @@ fn the_report_has_the_air_side_with_its_uncertainty_and_the_price() {
     assert!(after.contains(&watts) && after.contains('±'), "{after}");
     assert!(after.contains("airflow 150 m³/h"), "{after}");
     // 699 for 4319 Wh are 0.162 for each, by hand.
-    assert!(paper.contains("0.162 a measured Wh"), "{paper}");
+    assert!(paper.contains("0.162 per measured Wh"), "{paper}");
 }
 
 #[test]

@@ -246,7 +246,7 @@ fn picked(bench: Bench, event: &ev::Event) {
         return;
     };
     let file = input.files().and_then(|files| files.get(0));
-    // So that the same file, mended, can be chosen again.
+    // So that the same file, corrected, can be chosen again.
     input.set_value("");
     take(bench, file);
 }

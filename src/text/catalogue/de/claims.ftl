@@ -191,9 +191,9 @@ claims-pocket-nothing = { $mode }: keine Faustformel, weil die Bank keine nutzba
 chemistry-lfp-short = LFP
 chemistry-nmc-short = NMC
 chemistry-sodium-ion-short = Natrium-Ionen
-chemistry-agm-short = Blei-AGM
-chemistry-gel-short = Blei-Gel
-chemistry-flooded-short = Blei-Säure, flüssig
+chemistry-agm-short = Blei-Säure AGM
+chemistry-gel-short = Blei-Säure Gel
+chemistry-flooded-short = Blei-Säure nass
 
 ## Angaben: der Bericht und seine Felder
 

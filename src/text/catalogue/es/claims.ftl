@@ -1,25 +1,25 @@
-## Valores declarados: la respuesta
+## Datos declarados: la respuesta
 
-claims-none = Aún no hay ningún valor declarado. Suelte aquí un registro, o introduzca lo declarado y lo que midió.
-claims-number = Valor declarado { $number }
+claims-none = Aún no hay ningún dato declarado. Suelte aquí un registro, o introduzca lo declarado y lo que midió.
+claims-number = Dato declarado { $number }
 claims-enter-both = { $claim }: introduzca lo declarado y lo que midió.
 claims-enter-claimed = { $claim }: introduzca lo declarado.
 claims-enter-measured = { $claim }: introduzca lo que midió.
 claims-enter-valid = { $claim }: introduzca números dentro de sus límites.
 claims-answer = { $claim }: { $measured } según medición: { $verdict }.
 claims-answer-share = { $claim }: { $measured } según medición, { $share } de lo declarado: { $verdict }.
-claims-decided-none = De { $all } valores declarados, ninguno está decidido todavía.
+claims-decided-none = De { $all } datos declarados, ninguno está decidido todavía.
 claims-decided =
     { NUMBER($decided) ->
-        [one] De { $all } valores declarados, { NUMBER($decided) } está decidido.
-       *[other] De { $all } valores declarados, { NUMBER($decided) } están decididos.
+        [one] De { $all } datos declarados, { NUMBER($decided) } está decidido.
+       *[other] De { $all } datos declarados, { NUMBER($decided) } están decididos.
     }
 
-## Valores declarados: veredictos
+## Datos declarados: veredictos
 
 claims-beats-it = supera lo declarado
 claims-meets-it = cumple lo declarado
-claims-falls-short = no alcanza lo declarado
+claims-falls-short = no cumple lo declarado
 claims-too-close = demasiado ajustado para decidir
 claims-inside = dentro del intervalo declarado
 claims-below = por debajo del intervalo declarado
@@ -27,7 +27,7 @@ claims-above = por encima del intervalo declarado
 claims-not-judged = sin evaluar
 claims-not-judged-because = sin evaluar ({ $why })
 
-## Valores declarados: lo que falta para un veredicto
+## Datos declarados: lo que falta para un veredicto
 
 claims-lacks-meter = no se indicó el instrumento
     .advice = Indique el instrumento de medida: sin él no hay veredicto.
@@ -40,11 +40,11 @@ claims-lacks-free-area = falta el área libre de la rejilla
 claims-lacks-right-meter = este instrumento no mide esta magnitud
     .advice = Este instrumento no mide esta magnitud. Elija otro.
 claims-lacks-bank = su banco de baterías no está en el plan
-    .advice = El banco de baterías de este valor declarado no está en el plan.
+    .advice = El banco de baterías de este dato declarado no está en el plan.
 claims-lacks-conditions = falta la corriente o la temperatura de la prueba
     .advice = Plomo-ácido: introduzca la corriente media y la temperatura de la batería, para poder corregir el resultado a las condiciones nominales.
 
-## Valores declarados: magnitudes y cifras
+## Datos declarados: magnitudes y cifras
 
 claims-about-charge = Capacidad en Ah
 claims-about-energy = Energía en Wh
@@ -56,7 +56,7 @@ claims-about-eer = EER en Btu/Wh
 claims-range = { $low } a { $high }
 claims-uncertainty-unknown = { $figure }, incertidumbre desconocida
 
-## Valores declarados: condiciones de una prueba
+## Datos declarados: condiciones de una prueba
 
 claims-conditions = Condiciones: { $conditions }.
 claims-no-conditions = No se indica ninguna condición.
@@ -89,10 +89,10 @@ claims-class-thermometer = termómetro
 claims-class-hygrometer = higrómetro
 claims-class-sheet = límites de error de la hoja de datos
 
-## Valores declarados: qué limita una cifra y qué la decidiría
+## Datos declarados: qué limita una cifra y qué la decidiría
 
 claims-limited = Fuente principal de incertidumbre (k = { $k }): { $source }, { $share }.
-claims-source-stated = la dispersión indicada (en un registro: su instrumento y sus huecos)
+claims-source-stated = el margen indicado (en un registro: su instrumento y sus huecos)
 claims-source-meter = el instrumento
 claims-source-voltmeter = el voltímetro
 claims-source-sampling = el intervalo de registro
@@ -105,7 +105,7 @@ claims-way-time = medir durante { $duration } en total
 claims-way-class = medir con cuidado con otro instrumento ({ $meter })
 claims-way-limit = medir con un instrumento de exactitud ±{ $limit }
 
-## Valores declarados: potencia frigorífica por el lado del aire
+## Datos declarados: potencia frigorífica por el lado del aire
 
 claims-air = Potencia frigorífica por el lado del aire
 claims-air-hint = Lea las dos caras a la vez, tras diez minutos de marcha estable. Sin las dos humedades solo se puede conocer la potencia sensible.
@@ -147,7 +147,7 @@ claims-row-airflow = Caudal de aire
 claims-row-cop = COP
 claims-row-eer = EER
 
-## Valores declarados: precio
+## Datos declarados: precio
 
 claims-price = Precio de un vatio-hora
 claims-money = { $measured } por Wh medido, { $usable } por Wh utilizable, en la moneda del precio.
@@ -160,16 +160,16 @@ claims-row-life-price = Precio a lo largo de la vida en ciclos
 claims-per-wh = por Wh
 claims-per-kwh = por kWh
 
-## Valores declarados: qué medir a continuación
+## Datos declarados: qué medir a continuación
 
 claims-next = Qué medir a continuación
 claims-next-none = Nada que un instrumento corriente pueda mejorar.
 claims-next-one =
-    { $field }: { $share } de la dispersión de { $mode }. { $how }: { $brings ->
-        [two-thirds] reduce la dispersión en más de dos tercios
-        [half] reduce la dispersión a la mitad, aproximadamente
-        [quarter] reduce la dispersión en un cuarto, aproximadamente
-       *[little] reduce un poco la dispersión
+    { $field }: { $share } del margen de { $mode }. { $how }: { $brings ->
+        [two-thirds] reduce el margen en más de dos tercios
+        [half] reduce el margen a la mitad, aproximadamente
+        [quarter] reduce el margen en un cuarto, aproximadamente
+       *[little] reduce un poco el margen
     }, de { $now } a { $then }.
 claims-how-clamp = { $duration } de lecturas con pinza amperimétrica
 claims-how-whole-run = Registrar una descarga desde plena carga hasta su propio final (alrededor de { $duration })
@@ -178,7 +178,7 @@ claims-how-volts-at-stop = Anotar la tensión en el momento de la parada
 claims-how-fill-first = Una carga completa previa con el cargador
 claims-how-both-sides = { $duration } de lecturas de potencia a ambos lados del convertidor
 
-## Valores declarados: fórmulas de bolsillo
+## Datos declarados: fórmulas de bolsillo
 
 claims-pocket = Fórmulas de bolsillo
 claims-pocket-hint = Wh utilizables = tensión nominal × capacidad en Ah × profundidad de descarga. Para noches sin sol.
@@ -190,12 +190,12 @@ claims-pocket-limits = { $mode }: sin fórmula de bolsillo, porque los cortes o 
 claims-pocket-nothing = { $mode }: sin fórmula de bolsillo, porque el banco no tiene carga utilizable.
 chemistry-lfp-short = LFP
 chemistry-nmc-short = NMC
-chemistry-sodium-ion-short = iones de sodio
+chemistry-sodium-ion-short = ion de sodio
 chemistry-agm-short = plomo-ácido AGM
 chemistry-gel-short = plomo-ácido de gel
 chemistry-flooded-short = plomo-ácido abierta
 
-## Valores declarados: el informe y sus campos
+## Datos declarados: el informe y sus campos
 
 claims-report = Informe de ensayo
 claims-report-note = Solo se da un veredicto cuando todo el intervalo de incertidumbre concuerda con él (JCGM 106:2012, bandas de guarda tan anchas como la incertidumbre expandida, 95 %).
@@ -204,9 +204,9 @@ claims-head-claimed = Declarado
 claims-head-measured = Medido
 claims-head-share = Proporción de lo declarado
 claims-head-verdict = Veredicto
-claims-claims = Valores declarados
-claims-add-claim = Añadir un valor declarado
-claims-remove-claim = Quitar este valor declarado
+claims-claims = Datos declarados
+claims-add-claim = Añadir un dato declarado
+claims-remove-claim = Quitar este dato declarado
 claims-claim-name = Nombre en el informe
 claims-about = Magnitud
 claims-claim-bank = Banco de baterías

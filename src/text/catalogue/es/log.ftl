@@ -182,7 +182,7 @@ log-make-claims = Comparar los totales con lo declarado
 log-into = Usar como consumo de
 log-make-mode = Usar el tramo { $number } como consumo de { $mode }
 log-make-noted = Usarlo como consumo de { $mode }
-log-taken = Añadido al plan, marcado como medido, con su dispersión. «Deshacer» lo revierte.
+log-taken = Añadido al plan, marcado como medido, con su margen. «Deshacer» lo revierte.
 log-not-taken = No añadido: su incertidumbre es desconocida, o está fuera de lo que admite el plan.
 
 ## Notas a mano
