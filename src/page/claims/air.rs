@@ -88,7 +88,8 @@ fn Budget(answer: Answered) -> impl IntoView {
         if rows.is_empty() {
             return None;
         }
-        let heads = words::budget_heads(formatter()).map(|text| view! { <th scope="col">{text}</th> });
+        let heads =
+            words::budget_heads(formatter()).map(|text| view! { <th scope="col">{text}</th> });
         let rows = rows.into_iter().map(|row| {
             view! {
                 <tr>

@@ -31,10 +31,7 @@ const PIECES: usize = 300;
 pub fn StretchChart() -> impl IntoView {
     let (state, bench) = (State::here(), Bench::here());
     let curve = Memo::new(move |_| {
-        let series = bench
-            .log
-            .get()
-            .map(|log| drawing::log::drawn(&log, PIECES));
+        let series = bench.log.get().map(|log| drawing::log::drawn(&log, PIECES));
         series.unwrap_or_default()
     });
     let drawing = move |shades| Drawing {

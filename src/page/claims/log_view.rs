@@ -157,14 +157,12 @@ fn Offset(report: Reported) -> impl IntoView {
     let bench = Bench::here();
     let trouble = RwSignal::new(String::new());
     let field = NodeRef::<html::Input>::new();
-    let typed = move |event| {
-        match say::offset_of(&event_target_value(&event)) {
-            Some(number) => {
-                trouble.set(String::new());
-                bench.offset_a.set(number);
-            }
-            None => trouble.set(say::offset_bad(formatter())),
+    let typed = move |event| match say::offset_of(&event_target_value(&event)) {
+        Some(number) => {
+            trouble.set(String::new());
+            bench.offset_a.set(number);
         }
+        None => trouble.set(say::offset_bad(formatter())),
     };
     let read = move || {
         let found = bench.log.get_untracked();

@@ -40,7 +40,11 @@ pub fn report_notes(f: Formatter, plan: &Plan, answer: &ClaimAnswer) -> Vec<Stri
         return Vec::new();
     };
     let mut notes = vec![conditions(f, claim, answer)];
-    notes.extend(answer.missing.map(|one| missing_sentence(f, one).to_owned()));
+    notes.extend(
+        answer
+            .missing
+            .map(|one| missing_sentence(f, one).to_owned()),
+    );
     notes.extend(limited_sentence(f, claim, answer));
     notes.extend(decisive_sentence(f, answer));
     notes

@@ -50,7 +50,8 @@ fn order(f: Formatter, notes: &Notes) -> Vec<String> {
 }
 
 fn counts(f: Formatter, notes: &Notes) -> Vec<String> {
-    let some = |count: usize, say: fn(Formatter, usize) -> String| (count > 0).then(|| say(f, count));
+    let some =
+        |count: usize, say: fn(Formatter, usize) -> String| (count > 0).then(|| say(f, count));
     [
         some(notes.out_of_order_rows, |f, count| {
             f.say(m::LogOutOfOrder { count })

@@ -274,16 +274,20 @@ fn ways(f: Formatter, about: Claimed, remedy: &Remedy) -> Vec<String> {
         let duration = f.duration(min / 60.0);
         f.say(m::ClaimsWayTime { duration })
     }));
-    ways.extend(remedy.meter_limit.map(|limit| match remedy.classes.first() {
-        Some(class) => {
-            let meter = class_name(f, *class);
-            f.say(m::ClaimsWayClass { meter })
-        }
-        None => {
-            let limit = uncertainty_text(f, about, limit);
-            f.say(m::ClaimsWayLimit { limit })
-        }
-    }));
+    ways.extend(
+        remedy
+            .meter_limit
+            .map(|limit| match remedy.classes.first() {
+                Some(class) => {
+                    let meter = class_name(f, *class);
+                    f.say(m::ClaimsWayClass { meter })
+                }
+                None => {
+                    let limit = uncertainty_text(f, about, limit);
+                    f.say(m::ClaimsWayLimit { limit })
+                }
+            }),
+    );
     ways
 }
 
