@@ -6,10 +6,7 @@ use super::{
     day_words,
     hand_on::plan_value,
     mode_name, unit_name,
-    wiring::{
-        amps, circuit_line, circuit_name, fitted_text, open_name, size_text, take_off_name,
-        verdict_name,
-    },
+    wiring::{amps, circuit_name, fitted_text, size_text, take_off_name, verdict_name},
 };
 use crate::{
     answer::wiring::{
@@ -32,46 +29,11 @@ pub const CONTROLLER: &str = "Solar charge controller";
 pub const LOADS: &str = "Other loads";
 pub const NOT_WORKED_OUT: &str = "Its cable is not worked out here.";
 pub const BEYOND_TABLES: &str = "not judged: a number is beyond what the tables cover";
-const CARRIES: &str = "carries it";
 
 /// How a path is opened, as it is read out.
 #[must_use]
 pub fn opens(f: Formatter, title: &str, verdict: &str) -> String {
     format!("{title}: {verdict}. Show its rules.")
-}
-
-/// How a circuit fares, without the conductor: that stands beneath.
-#[must_use]
-pub fn circuit_verdict(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let line = circuit_line(f, circuit);
-    let Some(have) = &circuit.have else {
-        return line;
-    };
-    if circuit.verdict == Verdict::Carries {
-        return CARRIES.into();
-    }
-    let size = size_text(f, &have.size);
-    let bare = line.strip_prefix(&size).unwrap_or(&line);
-    let bare = bare.trim_start_matches([':', ' ']);
-    match circuit.verdict {
-        Verdict::Fails => format!("fails: {bare}"),
-        _ => waiting(f, circuit),
-    }
-}
-
-/// That it waits, and for what: the first thing by name.
-fn waiting(f: Formatter, circuit: &CircuitAnswer) -> String {
-    // Which cable it is of is seen where it stands.
-    let of = format!(" ({})", circuit_name(f, circuit.circuit));
-    let first = circuit.open.first().map(|&one| open_name(f, one));
-    let first = first.map(|name| name.strip_suffix(&of).unwrap_or(&name).to_owned());
-    match (first, circuit.open.len()) {
-        (None, _) => "not judged yet".into(),
-        (Some(first), 1) => format!("not judged yet: {first} is not said"),
-        (Some(first), count) => {
-            format!("not judged yet: {first} and {} more not said", count - 1)
-        }
-    }
 }
 
 /// What is wrong with the fuse that is there, beside what is wrong with the conductor.

@@ -43,7 +43,7 @@ fn of_bank(bank: &BankLimits) -> AnyView {
     ];
     view! {
         <h3>{say(m::WiringBatteries)}</h3>
-        <Table class="burdens" heads=words::BURDEN_HEADS.into() rows=rows.collect() />
+        <Table class="burdens" heads=words::burden_heads(formatter()).into() rows=rows.collect() />
         {lines(said.into_iter().flatten())}
     }
     .into_any()

@@ -112,8 +112,8 @@ fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
 fn rules(circuit: &CircuitAnswer) -> impl IntoView + use<> {
     let heads = vec![
         say(m::WiringRule),
-        words::SMALLEST[0],
-        words::SMALLEST[1],
+        words::SYSTEMS[0],
+        words::SYSTEMS[1],
         say(m::WiringYours),
     ];
     let decided = circuit.needed.iter().find_map(|one| one.decided_by);
@@ -128,7 +128,7 @@ fn rules(circuit: &CircuitAnswer) -> impl IntoView + use<> {
         });
         let name = say::rule_name(formatter(), rule);
         let name = if decided == Some(rule) {
-            format!("{name} ({})", say(m::WiringDecides))
+            say(m::WiringDecides { rule: name })
         } else {
             name.to_owned()
         };
@@ -163,16 +163,10 @@ fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use
     let fitted = fitted.map(|text| {
         view! { <p class=is_wrong.then_some("fuse-wrong")>{text}</p> }
     });
-    let recommended = format!(
-        "{}: {}",
-        say(m::WiringRecommended),
-        say::fuse_text(formatter(), protection)
-    );
-    let place = format!(
-        "{}: {}",
-        say(m::WiringPlace),
-        say::place_text(formatter(), protection)
-    );
+    let recommended = say(m::WiringRecommended {
+        fuse: say::fuse_text(formatter(), protection),
+    });
+    let place = say::place_text(formatter(), protection);
     let heads = vec![say(m::WiringKind), say(m::WiringBreaks), say(m::WiringHere)];
     view! {
         <h4>{say(m::WiringTheFuse)}</h4>

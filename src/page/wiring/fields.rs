@@ -156,7 +156,7 @@ pub fn FuseKindChoice(id: &'static str) -> impl IntoView {
         let all = FuseKind::ALL
             .iter()
             .map(|&one| say::fuse_kind_name(formatter(), one));
-        let all = std::iter::once(say(m::WiringNotSaid)).chain(all);
+        let all = std::iter::once(say(m::WiringNotEntered)).chain(all);
         all.map(str::to_owned).collect()
     };
     let chosen = move || {

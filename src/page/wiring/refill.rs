@@ -2,7 +2,8 @@
 //! working, curves, and where the days lead.
 
 use super::{Table, lines};
-use crate::page::locale::formatter;
+use crate::page::locale::{formatter, say};
+use crate::text::m;
 use crate::{
     answer::{
         RefillAnswer,
@@ -92,11 +93,11 @@ pub fn Refill(is_open: RwSignal<bool>) -> impl IntoView {
     };
     view! {
         <div class="refill">
-            <h3 id="refill">{say::TITLE}</h3>
+            <h3 id="refill">{say(m::ChargingTitle)}</h3>
             <Outcome />
             <Sources />
-            <Fold title=|| say::CURVES>{plots()}</Fold>
-            <Fold title=|| say::FIELDS>
+            <Fold title=|| say(m::ChargingCurves)>{plots()}</Fold>
+            <Fold title=|| say(m::ChargingFields)>
                 <div class="grid">{fields()}</div>
             </Fold>
         </div>
@@ -108,8 +109,8 @@ fn Outcome() -> impl IntoView {
     let (state, answered) = (State::here(), Answered::here());
     let sentence = move || match answered.answer.get() {
         Some(answer) => state.with_plan(|plan| say::headline(formatter(), plan, &answer)),
-        None if answered.answer.is_coming() => say::WAITING.into(),
-        None => say::NO_ANSWER.into(),
+        None if answered.answer.is_coming() => say(m::ChargingWaiting).into(),
+        None => say(m::ChargingNoAnswer).into(),
     };
     let from = move || {
         answered.of(state, |plan, answer| {
@@ -169,7 +170,7 @@ fn Sources() -> impl IntoView {
         let rows = names.into_iter().enumerate();
         let row = |(at, name)| view! { <ChargerRow at=at name=name /> };
         view! {
-            {has_any.then(|| view! { <h4>{say::SOURCES}</h4> })}
+            {has_any.then(|| view! { <h4>{say(m::ChargingSources)}</h4> })}
             {rows.map(row).collect_view()}
             {has_sun.then(|| view! { <SunRow /> })}
         }
@@ -276,13 +277,13 @@ fn SunRow() -> impl IntoView {
                     .collect();
                 Some(view! {
                     {lines(say::sun_lines(formatter(), plan, answer, sun))}
-                    <Table class="" heads=say::SKY_HEADS.into() rows=rows />
+                    <Table class="" heads=say::sky_heads(formatter()).into() rows=rows />
                 })
             })
             .into_any()
     };
     view! {
-        <SourceRow id="sun-alone" name=say::SUN verdict=verdict fails=fails>
+        <SourceRow id="sun-alone" name=say(m::ChargingSun) verdict=verdict fails=fails>
             {anew(turn, body)}
         </SourceRow>
     }
@@ -293,7 +294,7 @@ fn plot(state: State, answered: Answered, chart: RefillChart) -> Plot {
         answered.of(state, |plan, answer| chart.draw(formatter(), plan, answer))
     };
     Plot {
-        titles: chart.titles(),
+        titles: chart.titles(formatter()),
         draw: Arc::new(draw),
     }
 }

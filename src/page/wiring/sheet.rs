@@ -81,8 +81,8 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
             <p class="method">{say(m::WiringSheetMethod)}</p>
             <p class="said-first">{say::headline(formatter(), answer)}</p>
             {super::diagram::on_paper(plan, answer)}
-            <Table class="sheet-circuits" heads=words::SHEET_HEADS.into() rows=circuits />
-            <h2>{say(m::WiringSheetBatteries)}</h2>
+            <Table class="sheet-circuits" heads=words::sheet_heads(formatter()).into() rows=circuits />
+            <h2>{say(m::WiringBatteries)}</h2>
             {batteries}
             {panels}
             <h2>{say(m::WiringSheetTaken)}</h2>
@@ -101,7 +101,7 @@ fn circuit_row(plan: &Plan, circuit: &CircuitAnswer) -> Vec<String> {
         say::circuit_on_paper(formatter(), plan, circuit),
         say::amps_on_paper(formatter(), circuit),
         have.map_or_else(
-            || say(m::WiringNotSaid).into(),
+            || say(m::WiringNotEntered).into(),
             |have| say::size_text(formatter(), &have.size),
         ),
         say::both_sizes(formatter(), &circuit.needed),

@@ -2,141 +2,137 @@
 
 use super::{
     fuse_kind_name,
-    said::{THIN, amps, degrees, volts},
+    said::{amps, degrees, volts},
     take_off_name,
 };
-use crate::text::Formatter;
 use crate::{
     answer::wiring::{BankLimits, Burden, SolarSide, Verdict},
     plan::Plan,
+    text::{Formatter, m},
 };
 
 /// The batteries in one line under the answer.
 #[must_use]
 pub fn batteries_line(f: Formatter, bank: &BankLimits) -> String {
-    let running = bank.continuous;
-    let who = if bank.parallel_count > 1 {
-        "The battery that works hardest gives"
-    } else {
-        "The bank gives"
-    };
-    let limit = match running.limit_a {
-        Some(limit_a) => format!("of the {} it may", amps(f, limit_a)),
-        None => "; how much it may was not said".into(),
-    };
-    let sep = if running.limit_a.is_some() { " " } else { "" };
-    format!("{who} {}{sep}{limit}.", amps(f, running.worst_a))
+    let current = amps(f, bank.continuous.worst_a);
+    let limit = bank.continuous.limit_a.map(|limit_a| amps(f, limit_a));
+    match (bank.parallel_count > 1, limit) {
+        (true, Some(limit)) => f.say(m::WiringWorstBattery { current, limit }),
+        (true, None) => f.say(m::WiringWorstBatteryOpen { current }),
+        (false, Some(limit)) => f.say(m::WiringWorstBank { current, limit }),
+        (false, None) => f.say(m::WiringWorstBankOpen { current }),
+    }
 }
 
-/// A row of what the batteries are asked: the whole, the worst, the limit.
+/// A row of what the batteries are asked: the whole, the most-loaded, the limit.
 #[must_use]
 pub fn burden_row(f: Formatter, burden: &Burden) -> [String; 4] {
+    let limit = burden.limit_a.map(|limit_a| amps(f, limit_a));
     [
         amps(f, burden.total_a),
         amps(f, burden.worst_a),
-        burden
-            .limit_a
-            .map_or_else(|| "not said".into(), |limit_a| amps(f, limit_a)),
+        limit.unwrap_or_else(|| f.say(m::WiringNotEntered).into()),
         verdict_name(f, burden.verdict).into(),
     ]
 }
 
-/// A verdict on what a battery bears.
+/// A verdict on a battery's limit.
 #[must_use]
-pub fn verdict_name(_f: Formatter, verdict: Verdict) -> &'static str {
+pub fn verdict_name(f: Formatter, verdict: Verdict) -> &'static str {
     match verdict {
-        Verdict::Carries => "enough",
-        Verdict::Fails => "too little",
-        Verdict::NotSaid => "not said",
-        Verdict::NotJudged => "not judged yet",
+        Verdict::Carries => f.say(m::WiringBurdenEnough),
+        Verdict::Fails => f.say(m::WiringBurdenAbove),
+        Verdict::NotSaid => f.say(m::WiringNotEntered),
+        Verdict::NotJudged => f.say(m::WiringNotJudgedYet),
     }
 }
 
-/// How the burden hangs on the take-off.
+/// How the most-loaded battery depends on the main cable connection.
 #[must_use]
 pub fn take_off_line(f: Formatter, bank: &BankLimits) -> Option<String> {
     if bank.by_take_off.is_empty() {
         return None;
     }
     let each = bank.by_take_off.iter().map(|one| {
-        format!(
-            "{} with {}",
-            amps(f, one.worst_a),
-            take_off_name(f, one.take_off)
-        )
+        let name = take_off_name(f, one.take_off);
+        format!("{} ({name})", amps(f, one.worst_a))
     });
+    let each = each.collect::<Vec<_>>().join("; ");
     let even_a = bank.continuous.total_a / f64::from(bank.parallel_count);
-    Some(format!(
-        "An even share is {}. The battery that works hardest gives {}. (Kirchhoff’s laws over batteries and links.)",
-        amps(f, even_a),
-        each.collect::<Vec<_>>().join(", ")
-    ))
+    let even = amps(f, even_a);
+    Some(f.say(m::WiringShares { even, each }))
 }
 
 /// The fuse of each string of batteries.
 #[must_use]
 pub fn string_fuse_line(f: Formatter, bank: &BankLimits) -> Option<String> {
-    let rating_a = bank.string_fuse_a?;
-    let fault = bank.string_fault_a.map_or_else(String::new, |fault_a| {
-        let kinds = bank.string_kinds.iter().filter(|one| one.suits);
-        let kinds: Vec<&str> = kinds.map(|one| fuse_kind_name(f, one.kind)).collect();
-        let which = match kinds.as_slice() {
-            [] => "no kind listed here breaks that: ask the maker".to_owned(),
-            kinds => format!("{} will do", kinds.join(", ")),
-        };
-        format!(" It must break {}: {which}.", amps(f, fault_a))
+    let own = f.say(m::WiringStringFuse {
+        count: bank.parallel_count,
+        rating: amps(f, bank.string_fuse_a?),
     });
-    Some(format!(
-        "Each of the {} strings has its own fuse, {}, where its lead bears that.{fault}",
-        bank.parallel_count,
-        amps(f, rating_a)
-    ))
+    let Some(fault_a) = bank.string_fault_a else {
+        return Some(own);
+    };
+    let current = amps(f, fault_a);
+    let kinds = bank.string_kinds.iter().filter(|one| one.suits);
+    let kinds: Vec<&str> = kinds.map(|one| fuse_kind_name(f, one.kind)).collect();
+    let which = if kinds.is_empty() {
+        f.say(m::WiringStringInterruptNone { current })
+    } else {
+        let kinds = kinds.join(", ");
+        f.say(m::WiringStringInterrupt { current, kinds })
+    };
+    Some(format!("{own} {which}"))
 }
 
-/// How the start is held against the batteries.
+/// What the start-up surge is compared with.
 #[must_use]
 pub fn start_line(f: Formatter, bank: &BankLimits) -> Option<String> {
     bank.start_by_continuous.then(|| {
-        format!(
-            "The surge of {}{THIN}ms is held against the continuous limit: no peak that lasts so long was said.",
-            f.plain(bank.start_ms)
-        )
+        let time = f.with_unit(bank.start_ms, "ms");
+        f.say(m::WiringSurgeHeld { time })
     })
 }
 
 /// The panels’ side, sentence by sentence.
 #[must_use]
 pub fn solar_lines(f: Formatter, plan: &Plan, side: &SolarSide) -> Vec<String> {
-    let from = if side.short_circuit_stated {
-        "by their label"
+    let current = amps(f, side.short_circuit_a);
+    let design = amps(f, side.design_a);
+    let short = if side.short_circuit_stated {
+        f.say(m::WiringSolarShort { current, design })
     } else {
-        "worked out from their watts, 8 % above the best current (common practice)"
+        f.say(m::WiringSolarShortWatts { current, design })
     };
-    let mut lines = vec![format!(
-        "{} in short circuit, {from}: wire and fuse for 1.25 × 1.25 times that, {} (NFPA 70 section 690.8, from memory).",
-        amps(f, side.short_circuit_a),
-        amps(f, side.design_a)
-    )];
-    let limit = match (side.controller_limit_v, side.within) {
-        (Some(limit_v), Some(true)) => format!("the controller bears {}", volts(f, limit_v)),
-        (Some(limit_v), _) => format!(
-            "the controller bears {} only, and a moment above it can destroy it",
-            volts(f, limit_v)
-        ),
-        (None, _) => "what the controller bears was not said".into(),
+    let fuses = match side.string_fuse_a {
+        Some(rating_a) => f.say(m::WiringSolarFuses {
+            count: side.strings_count,
+            rating: amps(f, rating_a),
+        }),
+        None => f.say(m::WiringSolarNoFuses).into(),
     };
-    lines.push(format!(
-        "On a morning of {} the longest string stands at {} with no current; {limit} (NFPA 70 section 690.7, from memory).",
-        degrees(f, plan, side.coldest_c),
-        volts(f, side.cold_open_v)
-    ));
-    lines.push(match side.string_fuse_a {
-        Some(rating_a) => format!(
-            "{} strings in parallel: each with its own fuse, {}.",
-            side.strings_count,
-            amps(f, rating_a)
-        ),
-        None => "Fewer than three strings in parallel: none needs a fuse of its own (NFPA 70 section 690.9, from memory).".into(),
-    });
-    lines
+    vec![short, cold_line(f, plan, side), fuses]
+}
+
+/// The open-circuit voltage of a cold morning against the controller's limit.
+fn cold_line(f: Formatter, plan: &Plan, side: &SolarSide) -> String {
+    let temperature = degrees(f, plan, side.coldest_c);
+    let open = volts(f, side.cold_open_v);
+    let limit = side.controller_limit_v.map(|limit_v| volts(f, limit_v));
+    match (limit, side.within) {
+        (Some(limit), Some(true)) => f.say(m::WiringSolarColdWithin {
+            temperature,
+            volts: open,
+            limit,
+        }),
+        (Some(limit), _) => f.say(m::WiringSolarColdAbove {
+            temperature,
+            volts: open,
+            limit,
+        }),
+        (None, _) => f.say(m::WiringSolarColdOpen {
+            temperature,
+            volts: open,
+        }),
+    }
 }

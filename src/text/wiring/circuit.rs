@@ -1,34 +1,28 @@
 //! Sentences on one cable: the rule that decided, and the numbers behind it.
 
 use super::said::{amps, both_sizes, degrees, percent, size_text, volts};
-use crate::text::Formatter;
 use crate::{
     answer::wiring::{
-        AskedBy, CircuitAnswer, CircuitNote, LoadedFigures, Remedy, RuleName, SizeFigures,
+        AskedBy, CircuitAnswer, CircuitNote as N, LoadedFigures, Remedy, RuleName, SizeFigures,
     },
     plan::Plan,
     range::Unit,
-    text::{full_mode_name, hand_on::plan_value, unit_name},
+    text::{Formatter, full_mode_name, hand_on::plan_value, m, unit_name},
 };
 
 /// The rule that decided, with both sizes.
 #[must_use]
 pub fn deciding(f: Formatter, circuit: &CircuitAnswer) -> String {
     let Some(rule) = circuit.needed.iter().find_map(|one| one.decided_by) else {
-        return "No size in either system passes.".into();
+        return f.say(m::WiringNeedsNone).into();
     };
-    format!(
-        "It must be {} at least. {}",
-        both_sizes(f, &circuit.needed),
-        match rule {
-            RuleName::Ampacity =>
-                "What decides is the current that a conductor may carry for hours.",
-            RuleName::FuseFit =>
-                "What decides is the fuse: it must bear the load, and the conductor must bear the fuse.",
-            RuleName::Drop => "What decides is the drop you allow.",
-            RuleName::MechanicalMinimum => "What decides is the thinnest wire that may be laid.",
-        }
-    )
+    let sizes = both_sizes(f, &circuit.needed);
+    match rule {
+        RuleName::Ampacity => f.say(m::WiringNeedsAmpacity { sizes }),
+        RuleName::FuseFit => f.say(m::WiringNeedsFuse { sizes }),
+        RuleName::Drop => f.say(m::WiringNeedsDrop { sizes }),
+        RuleName::MechanicalMinimum => f.say(m::WiringNeedsMinimum { sizes }),
+    }
 }
 
 /// What would help, where the cable fails or no size passes.
@@ -39,20 +33,16 @@ pub fn remedies_text(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> Opti
         .have
         .as_ref()
         .is_some_and(|have| !have.fails.is_empty());
-    let ways: Vec<String> = circuit
-        .remedies
-        .iter()
-        .map(|&remedy| remedy_text(f, plan, remedy))
-        .collect();
-    match (ways.is_empty(), none_passes, fails) {
-        (false, true, _) => Some(format!("Any of these would help: {}.", ways.join("; "))),
-        (false, false, _) => Some(format!(
-            "A thicker conductor would help, or one of these with yours: {}.",
-            ways.join("; ")
-        )),
-        (true, true, _) => Some("Only a lighter load or a bank of more volts would help.".into()),
-        (true, false, true) => Some("Only a thicker conductor would help.".into()),
-        (true, false, false) => None,
+    let remedies = circuit.remedies.iter();
+    let ways: Vec<String> = remedies.map(|&one| remedy_text(f, plan, one)).collect();
+    let has_ways = !ways.is_empty();
+    let ways = ways.join("; ");
+    match (has_ways, none_passes, fails) {
+        (true, true, _) => Some(f.say(m::WiringRemediesAny { ways })),
+        (true, false, _) => Some(f.say(m::WiringRemediesYours { ways })),
+        (false, true, _) => Some(f.say(m::WiringRemediesLighter).into()),
+        (false, false, true) => Some(f.say(m::WiringRemediesLarger).into()),
+        (false, false, false) => None,
     }
 }
 
@@ -62,106 +52,93 @@ fn remedy_text(f: Formatter, plan: &Plan, remedy: Remedy) -> String {
             insulation,
             terminals,
             to_c,
-        } => {
-            let what = match (insulation, terminals) {
-                (true, true) => "insulation, lugs and holders",
+        } => f.say(m::WiringRemedyRatings {
+            parts: match (insulation, terminals) {
+                (true, true) => "both",
                 (true, false) => "insulation",
-                (false, _) => "lugs and holders",
-            };
-            format!("{what} rated for {}", degrees(f, plan, to_c))
-        }
-        Remedy::CoolerAir { to_c } => {
-            format!(
-                "a place where the air stays below {}",
-                degrees(f, plan, to_c)
-            )
-        }
-        Remedy::OutOfBundle => "its own pair alone, out of the bundle".into(),
-        Remedy::ShorterRun { to_m } => format!(
-            "a shorter run, such as {}",
-            plan_value(f, plan, Unit::Meter, to_m)
-        ),
-        Remedy::HigherCutOff { to_v } => format!(
-            "a low-voltage cut-off at {} or above, as fewer amps flow then",
-            volts(f, to_v)
-        ),
-        Remedy::TwoRuns => "two runs, each with a fuse of its own".into(),
+                (false, _) => "terminals",
+            },
+            temperature: degrees(f, plan, to_c),
+        }),
+        Remedy::CoolerAir { to_c } => f.say(m::WiringRemedyAir {
+            temperature: degrees(f, plan, to_c),
+        }),
+        Remedy::OutOfBundle => f.say(m::WiringRemedyAlone).into(),
+        Remedy::ShorterRun { to_m } => f.say(m::WiringRemedyShorter {
+            length: plan_value(f, plan, Unit::Meter, to_m),
+        }),
+        Remedy::HigherCutOff { to_v } => f.say(m::WiringRemedyCutOff {
+            volts: volts(f, to_v),
+        }),
+        Remedy::TwoRuns => f.say(m::WiringRemedyTwo).into(),
     }
 }
 
 /// A rule as a row's name.
 #[must_use]
-pub fn rule_name(_f: Formatter, rule: RuleName) -> &'static str {
+pub fn rule_name(f: Formatter, rule: RuleName) -> &'static str {
     match rule {
-        RuleName::Ampacity => "Current for hours",
-        RuleName::FuseFit => "A fuse that fits",
-        RuleName::Drop => "Drop, hot",
-        RuleName::MechanicalMinimum => "Thinnest laid",
+        RuleName::Ampacity => f.say(m::WiringRuleAmpacity),
+        RuleName::FuseFit => f.say(m::WiringRuleFuse),
+        RuleName::Drop => f.say(m::WiringRuleDrop),
+        RuleName::MechanicalMinimum => f.say(m::WiringRuleMinimum),
     }
 }
 
 /// Where a rule comes from.
 #[must_use]
-pub fn rule_source(_f: Formatter, rule: RuleName) -> &'static str {
+pub fn rule_source(f: Formatter, rule: RuleName) -> &'static str {
     match rule {
-        RuleName::Ampacity => {
-            "33 CFR 183.425 table 5 with its notes; heat by the equation of NFPA 70 section 310.15(B), from memory"
-        }
-        RuleName::FuseFit => {
-            "NFPA 70 sections 210.20(A) and 240.6(A); small conductors in vehicles and cabins by its table 552.10(E)(1), from memory"
-        }
-        RuleName::Drop => {
-            "Ohm’s law; copper by IEC 60028, strands by IEC 60228 and ASTM B8; the limit is yours (3 % is usual, no source)"
-        }
-        RuleName::MechanicalMinimum => "33 CFR 183.425(d) and (e)",
+        RuleName::Ampacity => f.say(m::WiringRuleAmpacitySource),
+        RuleName::FuseFit => f.say(m::WiringRuleFuseSource),
+        RuleName::Drop => f.say(m::WiringRuleDropSource),
+        RuleName::MechanicalMinimum => f.say(m::WiringRuleMinimumSource),
     }
 }
 
-/// Whose current a circuit was sized for.
+/// Whose current a circuit was sized for, and what that is.
 #[must_use]
 pub fn asked_by(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     let who = match circuit.asked_by {
-        AskedBy::Mode { unit, mode } => {
-            format!(
-                "Sized for {}, the strongest mode",
-                full_mode_name(f, plan, unit, mode)
-            )
-        }
-        AskedBy::Rating { unit } => format!(
-            "Sized for all that {} is rated for: anything may be put on it",
-            feed_of(f, plan, unit)
-        ),
-        AskedBy::Everything => "Sized for the unit and everything else that runs".into(),
-        AskedBy::Charger { charger } => {
-            format!("Sized for charger {}, the strongest", charger + 1)
-        }
-        AskedBy::Controller => "Sized for the panels’ controller".into(),
+        AskedBy::Mode { unit, mode } => f.say(m::WiringSizedMode {
+            mode: full_mode_name(f, plan, unit, mode),
+        }),
+        AskedBy::Rating { unit } => f.say(m::WiringSizedRating {
+            unit: unit_name(f, plan, unit),
+        }),
+        AskedBy::Everything => f.say(m::WiringSizedAll).into(),
+        AskedBy::Charger { charger } => f.say(m::WiringSizedCharger {
+            number: (charger + 1).to_string(),
+        }),
+        AskedBy::Controller => f.say(m::WiringSizedController).into(),
         AskedBy::Panels => {
-            return format!(
-                "Sized for {} of short-circuit current, times 1.25 for bright sun: {}. The fuse’s 125 % is the code’s second 1.25.",
-                amps(f, circuit.continuous_a),
-                amps(f, circuit.low_a)
-            );
+            return f.say(m::WiringSizedPanels {
+                current: amps(f, circuit.continuous_a),
+                design: amps(f, circuit.low_a),
+            });
         }
     };
-    let start = circuit.start_a.map_or_else(String::new, |start_a| {
-        format!("; about {} for a moment when it starts", amps(f, start_a))
-    });
-    let low = if circuit.low_a > circuit.continuous_a * 1.001 {
-        format!(
-            ": {} at nominal volts, {} when the source is down to {}, which counts",
-            amps(f, circuit.continuous_a),
-            amps(f, circuit.low_a),
-            volts(f, circuit.source_low_v)
-        )
-    } else {
-        format!(": {}", amps(f, circuit.low_a))
-    };
-    format!("{who}{low}{start}.")
+    let mut sentences = vec![who, current(f, circuit)];
+    sentences.extend(circuit.start_a.map(|start_a| {
+        f.say(m::WiringCurrentStart {
+            current: amps(f, start_a),
+        })
+    }));
+    sentences.join(" ")
 }
 
-fn feed_of(f: Formatter, plan: &Plan, unit: usize) -> String {
-    format!("the converter or inverter of {}", unit_name(f, plan, unit))
+fn current(f: Formatter, circuit: &CircuitAnswer) -> String {
+    if circuit.low_a > circuit.continuous_a * 1.001 {
+        f.say(m::WiringCurrentLow {
+            nominal: amps(f, circuit.continuous_a),
+            low: amps(f, circuit.low_a),
+            volts: volts(f, circuit.source_low_v),
+        })
+    } else {
+        f.say(m::WiringCurrent {
+            current: amps(f, circuit.low_a),
+        })
+    }
 }
 
 /// How the rating of a conductor came about.
@@ -172,39 +149,38 @@ pub fn ampacity_text(
     circuit: &CircuitAnswer,
     figures: &SizeFigures,
 ) -> String {
+    let size = size_text(f, &figures.size);
     let Some(ampacity) = &figures.ampacity else {
-        return format!(
-            "{} is thinner than the table: no rating.",
-            size_text(f, &figures.size)
-        );
+        return f.say(m::WiringAmpacityNone { size });
     };
-    let row = if ampacity.row == figures.size {
-        String::new()
+    let size = if ampacity.row == figures.size {
+        size
     } else {
-        format!(
-            ", read as {}, the next gauge down",
-            size_text(f, &ampacity.row)
-        )
+        let row = size_text(f, &ampacity.row);
+        f.say(m::WiringReadAs { size, row })
     };
-    let factor = |percent: f64, why: String| {
-        (percent < 99.95).then(|| format!(" × {} for {why}", f.fixed(percent / 100.0, 2)))
-    };
+    // A factor of 1 is left out.
+    let factor =
+        |percent: f64| (percent < 99.95).then(|| format!("× {}", f.fixed(percent / 100.0, 2)));
     let factors = [
-        factor(
-            ampacity.heat_percent,
-            format!("air at {}", degrees(f, plan, circuit.air_c)),
-        ),
-        factor(ampacity.bundle_percent, "the bundle".into()),
-        factor(ampacity.enclosure_percent, "being shut in".into()),
+        factor(ampacity.heat_percent).map(|factor| {
+            let temperature = degrees(f, plan, circuit.air_c);
+            f.say(m::WiringFactorAir {
+                factor,
+                temperature,
+            })
+        }),
+        factor(ampacity.bundle_percent).map(|factor| f.say(m::WiringFactorBundle { factor })),
+        factor(ampacity.enclosure_percent).map(|factor| f.say(m::WiringFactorEnclosed { factor })),
     ];
-    format!(
-        "{}{row}: {} in the column for {}{} = {} for hours.",
-        size_text(f, &figures.size),
-        amps(f, ampacity.table_a),
-        degrees(f, plan, ampacity.column_c),
-        factors.into_iter().flatten().collect::<String>(),
-        amps(f, ampacity.allowed_a)
-    )
+    let factors = factors.into_iter().flatten();
+    f.say(m::WiringAmpacity {
+        size,
+        table: amps(f, ampacity.table_a),
+        column: degrees(f, plan, ampacity.column_c),
+        factors: factors.map(|one| format!(" {one}")).collect::<String>(),
+        allowed: amps(f, ampacity.allowed_a),
+    })
 }
 
 /// What a conductor drops, cold and hot.
@@ -215,51 +191,39 @@ pub fn drop_text(
     circuit: &CircuitAnswer,
     loaded: &LoadedFigures,
 ) -> String {
-    format!(
-        "{} each way: {} ({}) with the copper cold, {} ({}) as hot as it gets, {}. You allow {} of {}.",
-        plan_value(f, plan, Unit::Meter, circuit.length_m),
-        volts(f, loaded.cold_v),
-        percent(f, loaded.cold_percent),
-        volts(f, loaded.hot_v),
-        percent(f, loaded.hot_percent),
-        degrees(f, plan, loaded.conductor_c),
-        percent(f, circuit.allowed_drop_percent),
-        volts(f, circuit.source_low_v)
-    )
+    f.say(m::WiringDrop {
+        length: plan_value(f, plan, Unit::Meter, circuit.length_m),
+        cold: volts(f, loaded.cold_v),
+        cold_percent: percent(f, loaded.cold_percent),
+        hot: volts(f, loaded.hot_v),
+        hot_percent: percent(f, loaded.hot_percent),
+        temperature: degrees(f, plan, loaded.conductor_c),
+        allowed: percent(f, circuit.allowed_drop_percent),
+        volts: volts(f, circuit.source_low_v),
+    })
 }
 
 /// A note on a circuit.
 #[must_use]
-pub fn circuit_note(f: Formatter, plan: &Plan, note: &CircuitNote) -> String {
-    match note {
-        CircuitNote::NoRoomForHeat { air_c, rating_c } => format!(
-            "The air, {}, is as hot as the cooler of insulation and lugs may be, {}: nothing may flow.",
-            degrees(f, plan, *air_c),
-            degrees(f, plan, *rating_c)
-        ),
-        CircuitNote::NoGaugePasses => "No gauge up to 4/0 passes.".into(),
-        CircuitNote::NoMetricPasses => "No metric size up to 120 mm² passes.".into(),
-        CircuitNote::NoCurrentCarries => {
-            "No current carries that power from those volts, whatever the size.".into()
-        }
-        CircuitNote::SolidWire => {
-            "Solid wire cracks where things shake, and is forbidden on boats (33 CFR 183.425(a))."
-                .into()
-        }
-        CircuitNote::ReadAsThinner { stated_mm2 } => format!(
-            "{} is between two sizes, and counts as the thinner.",
-            f.with_unit(*stated_mm2, "mm²")
-        ),
-        CircuitNote::LengthTaken { taken_m } => format!(
-            "No length is given: {} was taken.",
-            plan_value(f, plan, Unit::Meter, *taken_m)
-        ),
-        CircuitNote::Connections { lost_v } => format!(
-            "Lugs, switches and fuse holders lose {} more, which the cable may not.",
-            volts(f, *lost_v)
-        ),
-        CircuitNote::ShutIn => {
-            "Rated as shut in a wall or conduit: in a building nobody can see where it runs.".into()
-        }
+pub fn circuit_note(f: Formatter, plan: &Plan, note: &N) -> String {
+    match *note {
+        N::NoRoomForHeat { air_c, rating_c } => f.say(m::WiringNoteNoRoom {
+            air: degrees(f, plan, air_c),
+            rating: degrees(f, plan, rating_c),
+        }),
+        N::NoGaugePasses => f.say(m::WiringNoteNoGauge).into(),
+        N::NoMetricPasses => f.say(m::WiringNoteNoMetric).into(),
+        N::NoCurrentCarries => f.say(m::WiringNoteNoCurrent).into(),
+        N::SolidWire => f.say(m::WiringNoteSolid).into(),
+        N::ReadAsThinner { stated_mm2 } => f.say(m::WiringNoteBetween {
+            size: f.with_unit(stated_mm2, "mm²"),
+        }),
+        N::LengthTaken { taken_m } => f.say(m::WiringNoteLength {
+            length: plan_value(f, plan, Unit::Meter, taken_m),
+        }),
+        N::Connections { lost_v } => f.say(m::WiringNoteConnections {
+            volts: volts(f, lost_v),
+        }),
+        N::ShutIn => f.say(m::WiringNoteEnclosed).into(),
     }
 }

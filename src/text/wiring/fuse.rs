@@ -2,59 +2,57 @@
 
 use super::{
     fuse_kind_name,
-    said::{THIN, amps, size_text, volts},
+    said::{amps, size_text, volts},
 };
-use crate::text::Formatter;
 use crate::{
     answer::wiring::{CircuitAnswer, FaultFrom, FuseFault, KindFigures, Position, Protection},
     plan::{
         Path,
         wiring::{Circuit, WiringField},
     },
+    text::{Formatter, field_label, m, number::with_sign},
 };
 
 /// The fuse that is recommended.
 #[must_use]
 pub fn fuse_text(f: Formatter, protection: &Protection) -> String {
     let conductor = size_text(f, &protection.conductor);
-    let least = format!("125 % of the current is {}", amps(f, protection.least_a));
-    let most = format!("{conductor} may be fused at {}", amps(f, protection.most_a));
+    let least = amps(f, protection.least_a);
+    let most = amps(f, protection.most_a);
     match protection.recommended_a {
-        Some(rating_a) => {
-            let list = if protection.vehicle_size {
-                "a size made for vehicles (common practice)"
+        Some(rating_a) => f.say(m::WiringFuse {
+            rating: amps(f, rating_a),
+            least,
+            list: if protection.vehicle_size {
+                "vehicle"
             } else {
-                "the next standard size"
-            };
-            format!(
-                "{}: {least}, and {list}; {most} at the most.",
-                amps(f, rating_a)
-            )
-        }
-        None => format!(
-            "None: {least}, and {most} at the most. The conductor must be thicker; a smaller fuse would open in use."
-        ),
+                "standard"
+            },
+            conductor,
+            most,
+        }),
+        None => f.say(m::WiringFuseNone {
+            least,
+            conductor,
+            most,
+        }),
     }
 }
 
-/// A start above the fuse.
+/// A start-up current above the fuse.
 #[must_use]
 pub fn start_above_text(f: Formatter, circuit: &CircuitAnswer) -> Option<String> {
     let protection = circuit.protection.as_ref()?;
     let start_a = circuit.start_a.filter(|_| protection.start_above)?;
-    Some(format!(
-        "The start, about {}, is above the fuse for a moment: a slow kind bears that, a fast one may open. Its sheet says how long.",
-        amps(f, start_a)
-    ))
+    let current = amps(f, start_a);
+    Some(f.say(m::WiringFuseStart { current }))
 }
 
 /// Which end of a charger's cable is the source.
 #[must_use]
-pub fn source_text(_f: Formatter, circuit: Circuit) -> &'static str {
+pub fn source_text(f: Formatter, circuit: Circuit) -> &'static str {
     match circuit {
-        Circuit::Charger => {
-            "The source is the bank, whichever way the current flows: its fuse sits at the bank’s end."
-        }
+        Circuit::Charger => f.say(m::WiringFuseSourceBank),
         _ => "",
     }
 }
@@ -62,128 +60,118 @@ pub fn source_text(_f: Formatter, circuit: Circuit) -> &'static str {
 /// What the law for boats would allow, as that.
 #[must_use]
 pub fn marine_text(f: Formatter, protection: &Protection) -> String {
-    format!(
-        "On boats the law would allow up to {} here (33 CFR 183.455(c)). It is shown, not recommended.",
-        amps(f, protection.marine_most_a)
-    )
+    let most = amps(f, protection.marine_most_a);
+    f.say(m::WiringFuseMarine { most })
 }
 
 /// The fuse that is there.
 #[must_use]
 pub fn fitted_text(f: Formatter, protection: &Protection) -> Option<String> {
-    let fitted = protection.fitted_a.map(|fitted_a| amps(f, fitted_a));
-    let faults: Vec<String> = protection
-        .fitted_faults
-        .iter()
-        .map(|&fault| fuse_fault(f, fault))
-        .collect();
-    match (fitted, faults.is_empty()) {
-        (Some(fitted), true) => Some(format!(
-            "The {fitted} that is in it suits load and conductor."
-        )),
-        (Some(fitted), false) => Some(format!(
-            "The {fitted} that is in it {}.",
-            faults.join(", and ")
-        )),
-        (None, false) => Some(format!("The fuse {}.", faults.join(", and "))),
+    let rating = protection.fitted_a.map(|fitted_a| amps(f, fitted_a));
+    let faults = protection.fitted_faults.iter();
+    let faults: Vec<String> = faults.map(|&fault| fuse_fault(f, fault)).collect();
+    let is_good = faults.is_empty();
+    let faults = faults.join("; ");
+    match (rating, is_good) {
+        (Some(rating), true) => Some(f.say(m::WiringFittedGood { rating })),
+        (Some(rating), false) => Some(f.say(m::WiringFittedWrong { rating, faults })),
+        (None, false) => Some(f.say(m::WiringFittedKind { faults })),
         (None, true) => None,
     }
 }
 
+/// What is wrong with a fuse, after the word for it.
 pub(super) fn fuse_fault(f: Formatter, fault: FuseFault) -> String {
     match fault {
-        FuseFault::AboveConductor { most_a } => {
-            format!("is above what the conductor bears, {}", amps(f, most_a))
-        }
-        FuseFault::BelowLoad { least_a } => {
-            format!("opens in use: it must be {} at least", amps(f, least_a))
-        }
-        FuseFault::TooFar { most_m } => format!(
-            "sits too far from the source: within {} at the most",
-            centimeters(f, most_m)
-        ),
-        FuseFault::WrongKind { kind } => format!(
-            "is of a kind ({}) that does not break what may flow there",
-            fuse_kind_name(f, kind)
-        ),
+        FuseFault::AboveConductor { most_a } => f.say(m::WiringFaultAbove {
+            most: amps(f, most_a),
+        }),
+        FuseFault::BelowLoad { least_a } => f.say(m::WiringFaultBelow {
+            least: amps(f, least_a),
+        }),
+        FuseFault::TooFar { most_m } => f.say(m::WiringFaultFar {
+            most: centimeters(f, most_m),
+        }),
+        FuseFault::WrongKind { kind } => f.say(m::WiringFaultKind {
+            kind: fuse_kind_name(f, kind),
+        }),
     }
 }
 
+/// Short lengths in both units, as the rules give them.
 fn centimeters(f: Formatter, meters: f64) -> String {
     format!(
-        "{}{THIN}cm ({}{THIN}in)",
-        f.fixed(meters * 100.0, 0),
-        f.fixed(meters / 0.0254, 0)
+        "{} ({})",
+        with_sign(f.fixed(meters * 100.0, 0), "cm"),
+        with_sign(f.fixed(meters / 0.0254, 0), "in")
     )
 }
 
-/// Where the fuse sits.
+/// Where the fuse goes.
 #[must_use]
 pub fn place_text(f: Formatter, protection: &Protection) -> String {
-    let places = protection.positions.iter().map(|position| match position {
-        Position::AtSource => "At the source itself".to_owned(),
-        Position::Within { most_m } => {
-            format!("where that cannot be, within {}", centimeters(f, *most_m))
-        }
-        Position::WithinIfEnclosed { most_m } => format!(
-            "within {} if the conductor is sheathed or enclosed all the way",
-            centimeters(f, *most_m)
-        ),
-        Position::AsCloseAsPracticable { most_m } => format!(
-            "as close as can be, and no further than {}",
-            centimeters(f, *most_m)
-        ),
+    let within = |most_m: f64| centimeters(f, most_m);
+    let places = protection.positions.iter().map(|position| match *position {
+        Position::AtSource => f.say(m::WiringPlaceSource).to_owned(),
+        Position::Within { most_m } => f.say(m::WiringPlaceWithin {
+            distance: within(most_m),
+        }),
+        Position::WithinIfEnclosed { most_m } => f.say(m::WiringPlaceEnclosed {
+            distance: within(most_m),
+        }),
+        Position::AsCloseAsPracticable { most_m } => f.say(m::WiringPlaceClose {
+            distance: within(most_m),
+        }),
     });
-    format!("{}.", places.collect::<Vec<_>>().join("; "))
+    let places = places.collect::<Vec<_>>().join("; ");
+    f.say(m::WiringPlace { places })
 }
 
-/// What it must break.
+/// What it must interrupt.
 #[must_use]
 pub fn fault_text(f: Formatter, protection: &Protection) -> String {
-    let from = match protection.fault_from {
-        FaultFrom::Maker => "by the maker’s short-circuit current, all batteries together",
-        FaultFrom::Resistance => {
-            "by the lowest likely resistance of the batteries; a maker’s figure is better"
-        }
-        FaultFrom::Panels => "panels give little more than they always do",
-    };
+    let current = amps(f, protection.fault_a);
+    let volts = volts(f, protection.charge_v);
     if protection.fault_is_guess {
-        return format!(
-            "What it must break is not judged yet: by a guess of the resistance it could be {} at {} of direct voltage. Give “{}”.",
-            amps(f, protection.fault_a),
-            volts(f, protection.charge_v),
-            crate::text::field_label(f, Path::Wiring(WiringField::BatteryFaultA))
-        );
+        let label = field_label(f, Path::Wiring(WiringField::BatteryFaultA));
+        let field = f.say(m::WiringQuoted { name: label });
+        return f.say(m::WiringInterruptGuess {
+            current,
+            volts,
+            field,
+        });
     }
-    let far = protection.fault_far_a.map_or_else(String::new, |far_a| {
-        format!(
-            " A short circuit at the far end of this cable draws {}.",
-            amps(f, far_a)
-        )
-    });
-    format!(
-        "It must break {} at {} of direct voltage: {from}.{far}",
-        amps(f, protection.fault_a),
-        volts(f, protection.charge_v)
-    )
+    let must = match protection.fault_from {
+        FaultFrom::Maker => f.say(m::WiringInterruptMaker { current, volts }),
+        FaultFrom::Resistance => f.say(m::WiringInterruptResistance { current, volts }),
+        FaultFrom::Panels => f.say(m::WiringInterruptPanels { current, volts }),
+    };
+    match protection.fault_far_a {
+        Some(far_a) => {
+            let current = amps(f, far_a);
+            format!("{must} {}", f.say(m::WiringInterruptFar { current }))
+        }
+        None => must,
+    }
 }
 
-/// A kind of fuse at this place: what it breaks, and whether it will do.
+/// A type of fuse at this place: what it interrupts, and whether it is suitable.
 #[must_use]
 pub fn kind_text(
     f: Formatter,
     protection: &Protection,
     kind: &KindFigures,
 ) -> (String, &'static str) {
-    let breaks = kind
-        .interrupts_a
-        .map_or_else(|| "not at these volts".into(), |least_a| amps(f, least_a));
+    let breaks = kind.interrupts_a.map_or_else(
+        || f.say(m::WiringKindNotAtVolts).into(),
+        |least_a| amps(f, least_a),
+    );
     let breaks_fault = kind.breaks_fault || protection.fault_is_guess;
     let suits = match (kind.bears_voltage && breaks_fault, kind.made_in_rating) {
-        (true, true) if protection.fault_is_guess => "not judged yet",
-        (true, true) => "will do",
-        (true, false) => "not made in that size",
-        (false, _) => "no",
+        (true, true) if protection.fault_is_guess => f.say(m::WiringNotJudgedYet),
+        (true, true) => f.say(m::WiringKindSuits),
+        (true, false) => f.say(m::WiringKindNoSize),
+        (false, _) => f.say(m::WiringKindUnsuitable),
     };
     (breaks, suits)
 }

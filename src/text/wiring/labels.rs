@@ -1,58 +1,58 @@
 //! Names of the fourth question's choices.
 
 use crate::plan::wiring::{Circuit, FuseKind, Place, Strands, TakeOff};
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 
 /// A stretch of cable.
 #[must_use]
-pub fn circuit_name(_f: Formatter, circuit: Circuit) -> &'static str {
+pub fn circuit_name(f: Formatter, circuit: Circuit) -> &'static str {
     match circuit {
-        Circuit::Distribution => "Bank to distribution",
-        Circuit::Unit => "To the unit",
-        Circuit::Charger => "Charger to bank",
-        Circuit::Panel => "Panels to controller",
+        Circuit::Distribution => f.say(m::WiringCircuitDistribution),
+        Circuit::Unit => f.say(m::WiringCircuitUnit),
+        Circuit::Charger => f.say(m::WiringCircuitCharger),
+        Circuit::Panel => f.say(m::WiringCircuitPanel),
     }
 }
 
 /// Where the system is.
 #[must_use]
-pub fn place_name(_f: Formatter, place: Place) -> &'static str {
+pub fn place_name(f: Formatter, place: Place) -> &'static str {
     match place {
-        Place::Vehicle => "in a vehicle",
-        Place::Boat => "on a boat",
-        Place::Cabin => "in a cabin or house",
+        Place::Vehicle => f.say(m::WiringPlaceVehicle),
+        Place::Boat => f.say(m::WiringPlaceBoat),
+        Place::Cabin => f.say(m::WiringPlaceCabin),
     }
 }
 
-/// Where the cables leave the bank.
+/// Where the main cables are connected to the bank.
 #[must_use]
-pub fn take_off_name(_f: Formatter, take_off: TakeOff) -> &'static str {
+pub fn take_off_name(f: Formatter, take_off: TakeOff) -> &'static str {
     match take_off {
-        TakeOff::SameEnd => "both from the first battery",
-        TakeOff::Diagonal => "across: plus from the first, minus from the last",
-        TakeOff::BusBar => "equal leads to bus bars",
+        TakeOff::SameEnd => f.say(m::WiringTakeOffSameEnd),
+        TakeOff::Diagonal => f.say(m::WiringTakeOffDiagonal),
+        TakeOff::BusBar => f.say(m::WiringTakeOffBusbar),
     }
 }
 
 /// How a conductor is made.
 #[must_use]
-pub fn strands_name(_f: Formatter, strands: Strands) -> &'static str {
+pub fn strands_name(f: Formatter, strands: Strands) -> &'static str {
     match strands {
-        Strands::Fine => "fine strands, bare",
-        Strands::FineTinned => "fine strands, tinned",
-        Strands::Few => "a few thick strands",
-        Strands::Solid => "solid",
+        Strands::Fine => f.say(m::WiringStrandsFine),
+        Strands::FineTinned => f.say(m::WiringStrandsTinned),
+        Strands::Few => f.say(m::WiringStrandsFew),
+        Strands::Solid => f.say(m::WiringStrandsSolid),
     }
 }
 
-/// A kind of fuse.
+/// A type of fuse.
 #[must_use]
-pub fn fuse_kind_name(_f: Formatter, kind: FuseKind) -> &'static str {
+pub fn fuse_kind_name(f: Formatter, kind: FuseKind) -> &'static str {
     match kind {
-        FuseKind::Blade => "blade fuse",
-        FuseKind::Strip => "bolt-down strip fuse (ANL)",
-        FuseKind::Post => "fuse on the terminal post (MRBF)",
-        FuseKind::ClassT => "class T cartridge",
-        FuseKind::Breaker => "DC circuit breaker",
+        FuseKind::Blade => f.say(m::WiringFuseBlade),
+        FuseKind::Strip => f.say(m::WiringFuseStrip),
+        FuseKind::Post => f.say(m::WiringFusePost),
+        FuseKind::ClassT => f.say(m::WiringFuseClassT),
+        FuseKind::Breaker => f.say(m::WiringFuseBreaker),
     }
 }

@@ -8,6 +8,7 @@ mod notes;
 mod paper;
 pub mod refill;
 mod said;
+mod verdict;
 pub mod words;
 
 pub use batteries::{
@@ -28,4 +29,5 @@ pub use paper::{
     amps_on_paper, circuit_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper,
     system_on_paper, taken_for,
 };
-pub use said::{amps, both_sizes, circuit_line, headline, open_name, open_names, size_text};
+pub use said::{amps, both_sizes, headline, size_text};
+pub use verdict::{circuit_line, circuit_verdict, open_name, open_names};

@@ -5,58 +5,77 @@ use super::{
     said::{amps, degrees, percent, size_text, volts},
     strands_name, take_off_name,
 };
-use crate::text::Formatter;
-use crate::text::m;
 use crate::{
     answer::wiring::{CircuitAnswer, CircuitNote, SizeFigures, WiringAnswer},
     plan::{
-        Feed, Path, Plan,
+        Bank, Feed, Path, Plan, Unit as CoolingUnit,
         wiring::{Circuit, InstallationField as L, Strands},
     },
     range::Unit,
-    text::{chemistry_name, hand_on::plan_value, unit_name},
+    text::{Formatter, chemistry_name, hand_on::plan_value, m, unit_name},
 };
 
-/// What the wiring hangs on: bank, volts, chemistry, unit and how that is fed.
+/// Where a table has nothing to say.
+const NOTHING: &str = "–";
+
+/// What the wiring depends on: bank, volts, chemistry, unit and how that is fed.
 #[must_use]
 pub fn system_on_paper(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
-    let mut lines = Vec::new();
-    if let Some(bank) = plan.banks.first() {
-        let reading = bank.reading();
-        let low = low_v(answer).map_or_else(String::new, |low_v| {
-            format!(", {} at its lowest", volts(f, low_v))
-        });
-        lines.push(format!(
-            "Bank: {}; {} in series, {} in parallel, each {} and {}; {} nominal, {} while charging{low}.",
-            chemistry_name(f, bank.chemistry),
-            bank.series_count,
-            bank.parallel_count,
-            f.with_unit(reading.volts, "V"),
-            f.with_unit(bank.battery_rated_ah.value, "Ah"),
-            f.with_unit(bank.nominal_v(), "V"),
-            volts(f, answer.charge_v)
-        ));
+    let asked = plan.night.asked_unit;
+    let bank = plan.banks.first().map(|bank| bank_line(f, bank, answer));
+    let unit = plan.units.get(asked);
+    let unit = unit.map(|unit| unit_line(f, unit_name(f, plan, asked), unit));
+    bank.into_iter().chain(unit).collect()
+}
+
+fn bank_line(f: Formatter, bank: &Bank, answer: &WiringAnswer) -> String {
+    let chemistry = chemistry_name(f, bank.chemistry);
+    let series = bank.series_count.to_string();
+    let parallel = bank.parallel_count.to_string();
+    let each = f.with_unit(bank.reading().volts, "V");
+    let charge = f.with_unit(bank.battery_rated_ah.value, "Ah");
+    let nominal = f.with_unit(bank.nominal_v(), "V");
+    let charging = volts(f, answer.charge_v);
+    match low_v(answer) {
+        Some(low_v) => f.say(m::WiringPaperBankLowest {
+            chemistry,
+            series,
+            parallel,
+            volts: each,
+            charge,
+            nominal,
+            charging,
+            lowest: volts(f, low_v),
+        }),
+        None => f.say(m::WiringPaperBank {
+            chemistry,
+            series,
+            parallel,
+            volts: each,
+            charge,
+            nominal,
+            charging,
+        }),
     }
-    if let Some(unit) = plan.units.get(plan.night.asked_unit) {
-        let rated = |limit: Option<String>| limit.unwrap_or_else(|| "rating not said".into());
-        let fed = match unit.feed {
-            Feed::Direct => "on the bank itself".to_owned(),
-            Feed::DcDc {
-                output_v, limit_a, ..
-            } => format!(
-                "through a DC-DC converter to {}, {}",
-                f.with_unit(output_v, "V"),
-                rated(limit_a.map(|limit| f.with_unit(limit.value, "A")))
-            ),
-            Feed::Inverter { limit_w, .. } => format!(
-                "through an inverter, {}",
-                rated(limit_w.map(|limit| f.with_unit(limit.value, "W")))
-            ),
-        };
-        let unit = unit_name(f, plan, plan.night.asked_unit);
-        lines.push(format!("Unit: {unit}, {fed}."));
+}
+
+fn unit_line(f: Formatter, name: String, unit: &CoolingUnit) -> String {
+    let rating =
+        |limit: Option<String>| limit.unwrap_or_else(|| f.say(m::WiringRatingMissing).into());
+    match unit.feed {
+        Feed::Direct => f.say(m::WiringPaperUnit { unit: name }),
+        Feed::DcDc {
+            output_v, limit_a, ..
+        } => f.say(m::WiringPaperUnitConverter {
+            unit: name,
+            volts: f.with_unit(output_v, "V"),
+            rating: rating(limit_a.map(|limit| f.with_unit(limit.value, "A"))),
+        }),
+        Feed::Inverter { limit_w, .. } => f.say(m::WiringPaperUnitInverter {
+            unit: name,
+            rating: rating(limit_w.map(|limit| f.with_unit(limit.value, "W"))),
+        }),
     }
-    lines
 }
 
 /// The lowest volts that a circuit from the bank is worked out at.
@@ -67,10 +86,10 @@ fn low_v(answer: &WiringAnswer) -> Option<f64> {
     first.map(|circuit| circuit.source_low_v)
 }
 
-/// Marks what nobody has said.
+/// Marks what nobody has entered.
 fn assumed(f: Formatter, text: String, is_assumed: bool) -> String {
     if is_assumed {
-        format!("{text} ({})", f.say(m::WiringAssumed))
+        f.say(m::WiringAssumed { text })
     } else {
         text
     }
@@ -85,12 +104,12 @@ pub fn circuit_on_paper(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> S
     format!("{}, {length}", circuit_name(f, circuit.circuit))
 }
 
-/// Currents: at nominal volts, at the lowest, at the start.
+/// Currents: at nominal volts, at the lowest, at start-up.
 #[must_use]
 pub fn amps_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let start = circuit
         .start_a
-        .map_or_else(|| "–".into(), |start_a| amps(f, start_a));
+        .map_or_else(|| NOTHING.into(), |start_a| amps(f, start_a));
     format!(
         "{} / {} / {start}",
         amps(f, circuit.continuous_a),
@@ -102,7 +121,8 @@ pub fn amps_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
 #[must_use]
 pub fn decided_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let rule = circuit.needed.iter().find_map(|one| one.decided_by);
-    rule.map_or_else(|| "nothing passes".into(), |rule| rule_name(f, rule).into())
+    let name = rule.map(|rule| rule_name(f, rule));
+    name.unwrap_or_else(|| f.say(m::WiringNothingPasses)).into()
 }
 
 fn judged(circuit: &CircuitAnswer) -> Option<&SizeFigures> {
@@ -113,100 +133,103 @@ fn judged(circuit: &CircuitAnswer) -> Option<&SizeFigures> {
 /// The drop through what is there, or through the smallest that passes.
 #[must_use]
 pub fn drop_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let loaded = judged(circuit).and_then(|figures| figures.loaded);
-    loaded.map_or_else(
-        || "–".into(),
-        |loaded| {
-            format!(
-                "{} ({}) of {}",
-                volts(f, loaded.hot_v),
-                percent(f, loaded.hot_percent),
-                volts(f, circuit.source_low_v)
-            )
-        },
-    )
+    let Some(loaded) = judged(circuit).and_then(|figures| figures.loaded) else {
+        return NOTHING.into();
+    };
+    f.say(m::WiringPaperDrop {
+        drop: volts(f, loaded.hot_v),
+        percent: percent(f, loaded.hot_percent),
+        volts: volts(f, circuit.source_low_v),
+    })
 }
 
-/// The fuse: recommended, what the conductor bears, what it must break, and the
+/// The fuse: recommended, the most on that conductor, what it must interrupt, and the
 /// one that is there.
 #[must_use]
 pub fn fuse_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let Some(protection) = &circuit.protection else {
-        return "–".into();
+        return NOTHING.into();
     };
-    let named = protection
-        .recommended_a
-        .map_or_else(|| "none fits".into(), |rating_a| amps(f, rating_a));
-    let there = protection.fitted_a.map_or_else(String::new, |fitted_a| {
-        format!("; there now {}", amps(f, fitted_a))
-    });
+    let rating = protection.recommended_a.map_or_else(
+        || f.say(m::WiringNoneFits).into(),
+        |rating_a| amps(f, rating_a),
+    );
     let fault = if protection.fault_is_guess {
-        f.say(m::WiringSheetFaultNotSaid).to_owned()
+        f.say(m::WiringSheetFaultNotEntered).to_owned()
     } else {
         amps(f, protection.fault_a)
     };
-    format!(
-        "{named} (on {} at most {}), to break {fault} at {}{there}",
-        size_text(f, &protection.conductor),
-        amps(f, protection.most_a),
-        volts(f, protection.charge_v)
-    )
+    let most = amps(f, protection.most_a);
+    let conductor = size_text(f, &protection.conductor);
+    let volts = volts(f, protection.charge_v);
+    match protection.fitted_a {
+        Some(fitted_a) => f.say(m::WiringPaperFuseFitted {
+            rating,
+            most,
+            conductor,
+            fault,
+            volts,
+            fitted: amps(f, fitted_a),
+        }),
+        None => f.say(m::WiringPaperFuse {
+            rating,
+            most,
+            conductor,
+            fault,
+            volts,
+        }),
+    }
 }
 
-/// What was taken for granted, so that it can be checked on the spot; what nobody
-/// has said is marked.
+/// What it was worked out from, so that it can be checked on the spot; what nobody has
+/// entered is marked.
 #[must_use]
 pub fn taken_for(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<String> {
     let wiring = &plan.wiring;
-    let place = assumed(
-        f,
-        place_name(f, wiring.place_taken()).into(),
-        wiring.place.is_none(),
-    );
-    let take_off = assumed(
-        f,
-        take_off_name(f, wiring.take_off_taken()).into(),
-        wiring.take_off.is_none(),
-    );
-    let mut lines = vec![format!(
-        "The system is {place}; the cables leave the bank {take_off}; it charges up to {}.",
-        volts(f, answer.charge_v)
-    )];
-    lines.extend(
-        answer
-            .circuits
-            .iter()
-            .map(|circuit| laid_on_paper(f, plan, circuit)),
-    );
-    lines
+    let place = place_name(f, wiring.place_taken());
+    let take_off = take_off_name(f, wiring.take_off_taken());
+    let system = f.say(m::WiringTakenSystem {
+        place: assumed(f, place.into(), wiring.place.is_none()),
+        take_off: assumed(f, take_off.into(), wiring.take_off.is_none()),
+        volts: volts(f, answer.charge_v),
+    });
+    let circuits = answer.circuits.iter();
+    let circuits = circuits.map(|circuit| laid_on_paper(f, plan, circuit));
+    std::iter::once(system).chain(circuits).collect()
 }
 
-fn laid_on_paper(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
-    let laid = plan.wiring.installation(circuit.circuit);
+fn laid_on_paper(f: Formatter, plan: &Plan, answer: &CircuitAnswer) -> String {
+    let laid = plan.wiring.installation(answer.circuit);
     let marked = |field, text: &dyn Fn(f64) -> String| {
-        let path = Path::Installation(circuit.circuit, field);
+        let path = Path::Installation(answer.circuit, field);
         let number = plan.number(path).unwrap_or_default();
         assumed(f, text(number), plan.stated(path).is_none())
     };
-    let strands = assumed(
-        f,
-        strands_name(f, laid.strands.unwrap_or(Strands::Fine)).into(),
-        laid.strands.is_none(),
-    );
-    let engine = if laid.engine_space {
-        ", through an engine space"
+    let temperature = |field| marked(field, &|value| degrees(f, plan, value));
+    let circuit = circuit_name(f, answer.circuit);
+    let insulation = temperature(L::InsulationC);
+    let terminals = temperature(L::TerminalC);
+    let air = temperature(L::AirC);
+    let bundle = marked(L::BundledCount, &|count| f.say(m::WiringBundle { count }));
+    let strands = strands_name(f, laid.strands.unwrap_or(Strands::Fine));
+    let strands = assumed(f, strands.into(), laid.strands.is_none());
+    if laid.engine_space {
+        f.say(m::WiringTakenCableEngine {
+            circuit,
+            insulation,
+            terminals,
+            air,
+            bundle,
+            strands,
+        })
     } else {
-        ""
-    };
-    format!(
-        "{}: insulation {}, lugs {}, air {}, {} in the bundle, {strands}{engine}.",
-        circuit_name(f, circuit.circuit),
-        marked(L::InsulationC, &|value| degrees(f, plan, value)),
-        marked(L::TerminalC, &|value| degrees(f, plan, value)),
-        marked(L::AirC, &|value| degrees(f, plan, value)),
-        marked(L::BundledCount, &|count| format!(
-            "{} conductors",
-            f.fixed(count, 0)
-        )),
-    )
+        f.say(m::WiringTakenCable {
+            circuit,
+            insulation,
+            terminals,
+            air,
+            bundle,
+            strands,
+        })
+    }
 }

@@ -1,15 +1,32 @@
-//! Short words of the fourth question.
+//! Heads of the fourth question's tables.
 
-pub const SMALLEST: [&str; 2] = ["AWG", "mm²"];
+use crate::text::{Formatter, m};
 
-pub const BURDEN_HEADS: [&str; 5] = ["When", "Whole bank", "Hardest battery", "It may", ""];
+/// Signs of the two systems of sizes, the same in every language.
+pub const SYSTEMS: [&str; 2] = ["AWG", "mm²"];
 
-pub const SHEET_HEADS: [&str; 7] = [
-    "Cable, one way",
-    "Amps: usual / lowest volts / start",
-    "There now",
-    "Smallest",
-    "Decided by",
-    "Drop, hot",
-    "Fuse",
-];
+/// Of the table of the batteries' currents; the last column has the verdict.
+#[must_use]
+pub fn burden_heads(f: Formatter) -> [&'static str; 5] {
+    [
+        f.say(m::WiringWhen),
+        f.say(m::WiringWholeBank),
+        f.say(m::WiringMostLoaded),
+        f.say(m::WiringLimit),
+        "",
+    ]
+}
+
+/// Of the circuits on the electrician's sheet.
+#[must_use]
+pub fn sheet_heads(f: Formatter) -> [&'static str; 7] {
+    [
+        f.say(m::WiringSheetCable),
+        f.say(m::WiringSheetAmps),
+        f.say(m::WiringSheetThere),
+        f.say(m::WiringSheetSmallest),
+        f.say(m::WiringSheetDecided),
+        f.say(m::WiringSheetDrop),
+        f.say(m::WiringTheFuse),
+    ]
+}

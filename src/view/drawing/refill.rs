@@ -1,10 +1,11 @@
 //! Filling the bank: charge and amps over the hours, a curve for each charger.
 
 use super::{Drawing, Text, Titles};
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 use crate::{
     answer::{RefillAnswer, refill::FillPoint},
     plan::Plan,
+    range::Unit,
     text::wiring::refill as say,
     view::chart::{
         frame::{XKind, YRange},
@@ -23,14 +24,22 @@ impl RefillChart {
     pub const ALL: [Self; 2] = [Self::Charge, Self::Amps];
 
     #[must_use]
-    pub const fn titles(self) -> Titles {
+    pub fn titles(self, f: Formatter) -> Titles {
         let (title, y_label, y_text) = match self {
-            Self::Charge => (say::CHARGE_TITLE, say::AXIS_CHARGE, Text::Percent),
-            Self::Amps => (say::AMPS_TITLE, say::AXIS_AMPS, Text::Amps),
+            Self::Charge => (
+                f.say(m::ChargingChartCharge),
+                f.say(m::ChargingAxisCharge),
+                Text::Percent,
+            ),
+            Self::Amps => (
+                f.say(m::ChargingChartCurrent),
+                f.sign(Unit::Amp),
+                Text::Amps,
+            ),
         };
         Titles {
             title,
-            x_label: say::AXIS_HOURS,
+            x_label: f.say(m::ChargingAxisHours),
             y_label,
             x_text: Text::Hours,
             y_text,

@@ -10,7 +10,7 @@ use crate::{
         supply::{ChargerField, ChargerKind, SupplyField},
         wiring::Circuit,
     },
-    text::{Formatter, pictures as say},
+    text::{Formatter, pictures as say, wiring::circuit_verdict},
     view::diagram::{
         badge::Standing,
         single_line::{Branch, FuseMark, Stage, single_line},
@@ -106,7 +106,7 @@ fn at_circuit(
     let title = say::circuit_title(f, circuit);
     let mut stage = plain(symbol, title.into());
     if let Some(one) = found(answer, circuit) {
-        let verdict = say::circuit_verdict(f, one);
+        let verdict = circuit_verdict(f, one);
         stage.opens = Some((circuit_key(circuit), say::opens(f, title, &verdict)));
         stage.verdicts.push((standing(one.verdict), verdict));
         let fuse = say::wrong_fuse(f, one);

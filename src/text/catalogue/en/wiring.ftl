@@ -1,47 +1,299 @@
-## Wiring and charging
+## Wiring and charging: the page
 
-wiring-no-answer = No answer yet: mend the fields that are marked.
+wiring-no-answer = No answer yet: correct the marked fields.
 wiring-circuits = Cable by cable
-wiring-circuits-hint = Each opens to the rule that decided, and its source. Sizes are the smallest of either system that pass every rule.
+wiring-circuits-hint = Open a cable to see the rule that decides and its source. Sizes are the smallest in each system that pass every rule.
 wiring-rule = Rule
 wiring-yours = Yours
 wiring-passes = passes
 wiring-fails = fails
-wiring-decides = decides
+wiring-decides = { $rule } (decides)
 wiring-none = none
-wiring-sources = Where the rules come from
-wiring-the-fuse = Its fuse
-wiring-recommended = Recommended
-wiring-place = Place
-wiring-kind = Kind
-wiring-breaks = Breaks
-wiring-here = Here
-wiring-kinds-source = What each kind breaks is the cautious end of common practice, from memory.
-wiring-batteries = The batteries
-wiring-for-hours = For hours
-wiring-at-start = At the start
-wiring-one-open = One string open
+wiring-sources = Sources of the rules
+wiring-the-fuse = Fuse
+wiring-recommended = Recommended: { $fuse }
+wiring-place = Location: { $places }.
+wiring-kind = Type
+wiring-breaks = Interrupting rating
+wiring-here = In this circuit
+wiring-kinds-source = Interrupting rating of each type: the cautious end of common practice, from memory.
+wiring-batteries = Batteries
+wiring-for-hours = Continuous
+wiring-at-start = At start-up
+wiring-one-open = One string disconnected
 wiring-charging = Charging
-wiring-panels = The panels
-wiring-cautions = Where it can hurt
+wiring-panels = Panels
+wiring-cautions = Safety
 wiring-fields = Your cables
-wiring-bank-limits = What the batteries bear, and the start
+wiring-bank-limits = Battery limits and start-up
 wiring-supply = What charges it
-wiring-where = The system is
-wiring-take-off = The two cables leave the bank
-wiring-strands = The conductor is made of
-wiring-fuse-kind = Kind of main fuse
-wiring-not-said = not said
-wiring-engine-space = It passes an engine space
-wiring-enclosed = It runs inside a wall, conduit or duct
-wiring-mixed = Batteries of different age, make or use stand together
-wiring-laid = How it lies, and its fuse
+wiring-where = Where the system is
+wiring-take-off = Main cable connection
+wiring-strands = Conductor construction
+wiring-fuse-kind = Type of main fuse
+wiring-not-entered = not entered
+wiring-engine-space = Passes through an engine space
+wiring-enclosed = Runs inside a wall, conduit or duct
+wiring-mixed = Batteries of different age, make or use are combined
+wiring-laid = Installation and fuse
+
+## The page to take to an electrician
+
 wiring-sheet = A page to take to an electrician
 wiring-sheet-print = Print this page for an electrician
 wiring-sheet-title = Wiring, for review by an electrician
-wiring-sheet-method = Worked out by Till Morning from the figures below. Direct current, copper only. A starting point for someone licensed: local codes govern.
-wiring-sheet-batteries = Batteries
-wiring-sheet-taken = Taken for it
-wiring-assumed = assumed
-wiring-sheet-fault-not-said = the battery’s short-circuit current, not said
+wiring-sheet-method = Calculated by Till Morning from the figures below. Direct current, copper only. A starting point for a licensed electrician: local codes govern.
+wiring-sheet-taken = Inputs
+wiring-assumed = { $text } (assumed)
+wiring-sheet-fault-not-entered = the battery’s short-circuit current, not entered
 wiring-sheet-sign = Checked by, licence, date:
+wiring-sheet-cable = Cable, one way
+wiring-sheet-amps = Current: nominal / lowest voltage / start-up
+wiring-sheet-there = Fitted now
+wiring-sheet-smallest = Minimum size
+wiring-sheet-decided = Decided by
+wiring-sheet-drop = Voltage drop, conductor hot
+wiring-nothing-passes = nothing passes
+wiring-paper-drop = { $drop } ({ $percent }) of { $volts }
+wiring-paper-fuse = { $rating } (at most { $most } on { $conductor }), to interrupt { $fault } at { $volts }
+wiring-paper-fuse-fitted = { wiring-paper-fuse }; fitted now: { $fitted }
+wiring-none-fits = none fits
+-wiring-paper-bank = Bank: { $chemistry }; { $series } in series, { $parallel } in parallel, each { $volts } and { $charge }; { $nominal } nominal, { $charging } while charging
+wiring-paper-bank = { -wiring-paper-bank }.
+wiring-paper-bank-lowest = { -wiring-paper-bank }, { $lowest } at its lowest.
+wiring-paper-unit = Unit: { $unit }, directly on the bank.
+wiring-paper-unit-converter = Unit: { $unit }, through a DC-DC converter to { $volts }, { $rating }.
+wiring-paper-unit-inverter = Unit: { $unit }, through an inverter, { $rating }.
+wiring-rating-missing = rating not entered
+wiring-taken-system = System: { $place }. Main cable connection: { $take-off }. Charging voltage up to { $volts }.
+-wiring-taken-cable = { $circuit }: insulation { $insulation }, terminals { $terminals }, air { $air }, { $bundle }, { $strands }
+wiring-taken-cable = { -wiring-taken-cable }.
+wiring-taken-cable-engine = { -wiring-taken-cable }, through an engine space.
+wiring-bundle =
+    { NUMBER($count) ->
+        [one] { NUMBER($count) } conductor in the bundle
+       *[other] { NUMBER($count) } conductors in the bundle
+    }
+
+## Names of circuits, fuses, conductors and places
+
+wiring-circuit-distribution = Bank to distribution
+wiring-circuit-unit = To the unit
+wiring-circuit-charger = Charger to bank
+wiring-circuit-panel = Panels to controller
+wiring-place-vehicle = in a vehicle
+wiring-place-boat = on a boat
+wiring-place-cabin = in a cabin or house
+wiring-take-off-same-end = same end, both on the first battery
+wiring-take-off-diagonal = diagonal, plus on the first and minus on the last battery
+wiring-take-off-busbar = busbars with equal leads
+wiring-strands-fine = fine-stranded, bare copper
+wiring-strands-tinned = fine-stranded, tinned copper
+wiring-strands-few = a few thick strands
+wiring-strands-solid = solid
+wiring-fuse-blade = blade fuse
+wiring-fuse-strip = bolt-down strip fuse (ANL)
+wiring-fuse-post = terminal fuse on the battery post (MRBF)
+wiring-fuse-class-t = class T fuse
+wiring-fuse-breaker = DC circuit breaker
+# The cable of a circuit within a sentence.
+-wiring-cable =
+    { $circuit ->
+        [distribution] the cable to the distribution
+        [unit] the cable to the unit
+        [charger] the charger cable
+       *[panel] the panel cable
+    }
+
+## The answer, and verdicts
+
+wiring-carries = carries it
+wiring-fails-because = fails: { $why }
+wiring-needs-sizes = not entered yet, needs { $sizes }
+wiring-not-judged-yet = not judged yet
+wiring-waits-for = not judged yet, missing: { $names }
+wiring-line = { $size }, { $verdict }
+wiring-quoted = “{ $name }”
+wiring-names-and-more = { $names } and { NUMBER($count) } more
+wiring-no-size = no size available
+wiring-headline-yes = Yes, for what you entered: the cable to the unit carries { $current } with a voltage drop of { $drop }.
+wiring-headline-fifty = Only by tables that end at 50 V, which this bank exceeds while charging: the cable to the unit carries { $current } with a voltage drop of { $drop }.
+wiring-more-cables =
+    { NUMBER($count) ->
+        [one] One more cable is not entered yet.
+       *[other] { NUMBER($count) } more cables are not entered yet.
+    }
+wiring-headline-unnamed = Not judged yet: the conductor of the cable to the unit is not entered. It needs { $sizes }.
+wiring-headline-open = Not judged yet: it depends on what is missing or only guessed. Enter { $names }.
+wiring-headline-beyond = Not judged: a number for the cable to the unit is beyond what the tables cover.
+wiring-headline-fails = No, not as entered: { $troubles }.
+wiring-more-troubles = { $troubles }; and { NUMBER($count) } more below
+
+## What is wrong
+
+wiring-trouble-power = no current can carry the power through { -wiring-cable }
+wiring-trouble-ampacity = { -wiring-cable } ({ $size }) may not carry { $current } continuously
+wiring-trouble-drop = { -wiring-cable } has a voltage drop of { $drop }
+wiring-trouble-fuse-fit = no fuse that carries the load protects { -wiring-cable } ({ $size })
+wiring-trouble-minimum = { -wiring-cable } is below the legal minimum size
+wiring-trouble-fuse =
+    { $circuit ->
+        [distribution] fuse in the cable to the distribution
+        [unit] fuse in the cable to the unit
+        [charger] fuse in the charger cable
+       *[panel] fuse in the panel cable
+    } { $fault }
+wiring-trouble-battery =
+    one battery must supply { $current } { $when ->
+        [start] at start-up
+       *[hours] continuously
+    }, and its limit is { $limit }
+wiring-trouble-charging = one battery is charged with { $current }, and its limit is { $limit }
+wiring-trouble-panels = the panels exceed the controller’s limit on the coldest morning
+wiring-short-power = no current can carry the power
+wiring-short-ampacity = too small for the current
+wiring-short-fuse-fit = no fuse fits it
+wiring-short-drop = voltage drop { $drop }
+wiring-short-minimum = below the legal minimum size
+wiring-short-fuse = fuse { $fault }
+
+## The rules
+
+wiring-rule-ampacity = Continuous ampacity
+wiring-rule-fuse = A fuse that fits
+wiring-rule-drop = Voltage drop, conductor hot
+wiring-rule-minimum = Minimum size for mechanical strength
+wiring-rule-ampacity-source = 33 CFR 183.425 table 5 with its notes; temperature correction by the equation of NFPA 70 section 310.15(B), not checked against the standard’s text
+wiring-rule-fuse-source = NFPA 70 sections 210.20(A) and 240.6(A); small conductors in vehicles and cabins by its table 552.10(E)(1); not checked against the standard’s text
+wiring-rule-drop-source = Ohm’s law; copper by IEC 60028, strands by IEC 60228 and ASTM B8; the limit is yours (3 % is usual, no source)
+wiring-rule-minimum-source = 33 CFR 183.425(d) and (e)
+wiring-needs-ampacity = At least { $sizes }. What decides is the current that it may carry continuously.
+wiring-needs-fuse = At least { $sizes }. What decides is the fuse: it must carry the load, and must not exceed the conductor’s rating.
+wiring-needs-drop = At least { $sizes }. What decides is the voltage drop that you allow.
+wiring-needs-minimum = At least { $sizes }. What decides is the minimum size for mechanical strength.
+wiring-needs-none = No size in either system passes.
+wiring-remedies-any = Any of these would help: { $ways }.
+wiring-remedies-yours = A larger conductor would help, or one of these with yours: { $ways }.
+wiring-remedies-lighter = Only a smaller load or a bank of higher voltage would help.
+wiring-remedies-larger = Only a larger conductor would help.
+wiring-remedy-ratings =
+    { $parts ->
+        [both] insulation, lugs and holders
+        [insulation] insulation
+       *[terminals] lugs and holders
+    } rated for { $temperature }
+wiring-remedy-air = a place where the air stays below { $temperature }
+wiring-remedy-alone = this pair alone, outside the bundle
+wiring-remedy-shorter = a shorter run, such as { $length }
+wiring-remedy-cut-off = a low-voltage cut-off at { $volts } or above, which lowers the current
+wiring-remedy-two = two runs, each with its own fuse
+
+## One cable: current, rating and drop
+
+wiring-sized-mode = Sized for { $mode }, the mode with the highest draw.
+wiring-sized-rating = Sized for the full rating of the converter or inverter of { $unit }: anything may be connected to it.
+wiring-sized-all = Sized for the unit and everything else that runs.
+wiring-sized-charger = Sized for charger { $number }, the most powerful.
+wiring-sized-controller = Sized for the solar charge controller.
+wiring-sized-panels = Sized for { $current } of short-circuit current, times 1.25 for bright sun: { $design }. The fuse’s 125 % is the code’s second 1.25.
+wiring-current = Current: { $current }.
+wiring-current-low = Current: { $nominal } at nominal voltage, { $low } at the source’s lowest voltage of { $volts }, which counts.
+wiring-current-start = About { $current } for a moment at start-up.
+wiring-ampacity = { $size }: { $table } in the column for { $column }{ $factors } = { $allowed } continuous.
+wiring-ampacity-none = { $size } is smaller than the table covers: no rating.
+wiring-read-as = { $size }, read as { $row }, the next smaller gauge
+wiring-factor-air = { $factor } for air at { $temperature }
+wiring-factor-bundle = { $factor } for the bundle
+wiring-factor-enclosed = { $factor } for the enclosure
+wiring-drop = { $length } one way: { $cold } ({ $cold-percent }) with the copper cold, { $hot } ({ $hot-percent }) at { $temperature }, as hot as it gets. You allow { $allowed } of { $volts }.
+wiring-note-no-room = The air, { $air }, is as hot as the lower rating of insulation and terminals, { $rating }: no current is allowed.
+wiring-note-no-gauge = No gauge up to 4/0 AWG passes.
+wiring-note-no-metric = No metric size up to 120 mm² passes.
+wiring-note-no-current = No current can carry that power at that voltage, whatever the size.
+wiring-note-solid = Solid wire cracks under vibration, and is forbidden on boats (33 CFR 183.425(a)).
+wiring-note-between = { $size } is between two sizes and counts as the smaller.
+wiring-note-length = No length entered: { $length } assumed.
+wiring-note-connections = Lugs, switches and fuse holders drop another { $volts }, which leaves less for the cable.
+wiring-note-enclosed = Rated as enclosed in a wall or conduit: in a building nobody can see where it runs.
+
+## The fuse of a cable
+
+wiring-fuse =
+    { $rating }: 125 % of the current is { $least }, and this is { $list ->
+        [vehicle] a size made for vehicles (common practice)
+       *[standard] the next standard size
+    }; { $conductor } may be fused at { $most } at most.
+wiring-fuse-none = None: 125 % of the current is { $least }, and { $conductor } may be fused at { $most } at most. The conductor must be larger; a smaller fuse would open in use.
+wiring-fuse-start = The start-up current, about { $current }, is above the fuse for a moment: a slow fuse carries that, a fast one may open. Its data sheet says how long.
+wiring-fuse-source-bank = The source is the bank, whichever way the current flows: the fuse goes at the bank’s end.
+wiring-fuse-marine = On boats the law would allow up to { $most } here (33 CFR 183.455(c)). This is shown, not recommended.
+wiring-fitted-good = The { $rating } fuse fitted suits load and conductor.
+wiring-fitted-wrong = The { $rating } fuse fitted { $faults }.
+wiring-fitted-kind = The fuse { $faults }.
+# After the words ‘the fuse’.
+wiring-fault-above = is above what the conductor may carry, { $most }
+wiring-fault-below = opens in use, it must be at least { $least }
+wiring-fault-far = is too far from the source, at most { $most } is allowed
+wiring-fault-kind = is of a type ({ $kind }) that cannot interrupt the current that may flow there
+wiring-place-source = at the source itself
+wiring-place-within = where that is impractical, within { $distance }
+wiring-place-enclosed = within { $distance } if the conductor is sheathed or enclosed all the way
+wiring-place-close = as close as practicable, and no further than { $distance }
+wiring-interrupt-maker = It must interrupt { $current } at { $volts } DC, by the maker’s short-circuit current of all batteries together.
+wiring-interrupt-resistance = It must interrupt { $current } at { $volts } DC, by the lowest likely resistance of the batteries. A maker’s figure is better.
+wiring-interrupt-panels = It must interrupt { $current } at { $volts } DC: shorted panels give little more than in normal use.
+wiring-interrupt-guess = What it must interrupt is not judged yet: by a guess of the resistance it could be { $current } at { $volts } DC. Enter { $field }.
+wiring-interrupt-far = A short circuit at the far end of this cable draws { $current }.
+wiring-kind-not-at-volts = not at this voltage
+wiring-kind-suits = suitable
+wiring-kind-no-size = not made in that rating
+wiring-kind-unsuitable = not suitable
+
+## Batteries and panels
+
+wiring-when = When
+wiring-whole-bank = Whole bank
+wiring-most-loaded = Most-loaded battery
+wiring-limit = Limit
+wiring-burden-enough = within the limit
+wiring-burden-above = above the limit
+wiring-worst-battery = The most-loaded battery supplies { $current } of the { $limit } it may.
+wiring-worst-battery-open = The most-loaded battery supplies { $current }; its limit is not entered.
+wiring-worst-bank = The bank supplies { $current } of the { $limit } it may.
+wiring-worst-bank-open = The bank supplies { $current }; its limit is not entered.
+wiring-shares = An even share is { $even }. The most-loaded battery supplies { $each }. (Kirchhoff’s laws over batteries and links.)
+wiring-string-fuse = Each of the { NUMBER($count) } strings has its own fuse, { $rating }, where its lead can carry that.
+wiring-string-interrupt = It must interrupt { $current }. Suitable: { $kinds }.
+wiring-string-interrupt-none = It must interrupt { $current }, and no type listed here does: ask the maker.
+wiring-surge-held = The start-up surge of { $time } is compared with the continuous limit: no peak limit for that long is entered.
+wiring-solar-short = { $current } of short-circuit current by the label: size wire and fuse for 1.25 × 1.25 times that, { $design } (NFPA 70 section 690.8, not checked against the standard’s text).
+wiring-solar-short-watts = { $current } of short-circuit current, worked out from the watts, 8 % above the current at maximum power (common practice): size wire and fuse for 1.25 × 1.25 times that, { $design } (NFPA 70 section 690.8, not checked against the standard’s text).
+-wiring-solar-cold = On a morning of { $temperature } the longest string has an open-circuit voltage of { $volts }
+wiring-solar-cold-within = { -wiring-solar-cold }; the controller takes { $limit } (NFPA 70 section 690.7, not checked against the standard’s text).
+wiring-solar-cold-above = { -wiring-solar-cold }; the controller takes only { $limit }, and a moment above that can destroy it (NFPA 70 section 690.7, not checked against the standard’s text).
+wiring-solar-cold-open = { -wiring-solar-cold }; what the controller takes is not entered (NFPA 70 section 690.7, not checked against the standard’s text).
+wiring-solar-fuses = { NUMBER($count) } strings in parallel: each with its own fuse, { $rating }.
+wiring-solar-no-fuses = Fewer than three strings in parallel: none needs a fuse of its own (NFPA 70 section 690.9, not checked against the standard’s text).
+
+## What to know of these numbers
+
+wiring-beyond-tables = { $circuit }: not judged, a number is beyond what the tables cover.
+wiring-no-kind = { $circuit }: no type of fuse listed here is made in that rating and interrupts the { $current } that may flow. Give each string its own class T fuse, and ask the makers of battery and fuse for their figures.
+wiring-one-opens = If one string disconnects, another is left with { $current } and may supply { $limit }: it will disconnect too, and all power is lost.
+wiring-fuse-each = { NUMBER($count) } strings in parallel: each needs its own fuse at its terminal, because the others feed a fault in it with all they have.
+wiring-unequal = The main cable connection loads one battery above its share: { $current } instead of { $even }. A diagonal connection evens it out, busbars with equal leads do so fully.
+wiring-mixed-note = Batteries of different age, make or use do not share current and charge as calculated here: the old one sets the end, and the new one wears. Do not mix them.
+wiring-precharge = An inverter or converter draws an inrush current when it is connected, which can open the BMS and burn contacts: precharge its capacitors through a resistor first.
+wiring-inverter-peak = The unit’s start takes about { $start } and the inverter’s peak is { $peak }: it may not start.
+wiring-behind-converter = The cable from the converter or inverter to the unit is not judged here. Behind an inverter it is house wiring, with the same dangers.
+wiring-drops-together = Along both cables { $drop } is lost before the unit: 5 % is the usual maximum.
+wiring-cold-panels = On the coldest morning the panels’ open-circuit voltage is { $volts } and the controller takes { $limit }: a moment of it can destroy the controller. Connect fewer in series.
+wiring-controller-open = The panels reach { $volts } on the coldest morning: make sure that the controller takes more than that.
+wiring-panels-below = Hot in the sun the panels give { $best }, and the bank charges at up to { $charging }: only a step-up controller fills it.
+wiring-fuse-panel-strings = { NUMBER($count) } strings of panels in parallel: each needs its own fuse, because the others can overload one that is shorted.
+wiring-source-practice = common practice
+wiring-source-interrupting = interrupting ratings: common practice, from memory
+wiring-source-kirchhoff = Kirchhoff’s laws
+wiring-source-drop = informational note to NFPA 70 section 210.19(A), not checked against the standard’s text
+wiring-source-cold = NFPA 70 section 690.7, not checked against the standard’s text
+wiring-source-strings = NFPA 70 section 690.9(A), not checked against the standard’s text
