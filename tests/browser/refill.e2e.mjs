@@ -1,4 +1,4 @@
-// 'Can it be filled again', from outside: a sentence, rows that open to their working,
+// 'Can it be recharged', from outside: a sentence, rows that open to their working,
 // more amps are no slower, a number that cannot be, and a bank that nothing fills.
 import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
@@ -29,7 +29,7 @@ async function minutes(page, row) {
 test('the example is answered, and each source opens to its working', async (t) => {
   await open(t);
   // By night the bank falls, and the sun is what fills it.
-  await expect(answer(t.page)).toHaveText(/^Tonight leaves \d+.%; tomorrow/s);
+  await expect(answer(t.page)).toHaveText(/^Tonight leaves \d+.%\. Tomorrow/s);
   const rows = t.page.locator('.sources-of-charge details');
   await expect(rows).not.toHaveCount(0);
   for (const row of await rows.all()) {
@@ -73,7 +73,7 @@ test('more amps fill it sooner; a number that cannot be leaves the last answer, 
 
 test('curves of current and charge are drawn', async (t) => {
   await open(t);
-  await fold(t.page, 'Curves of charging');
+  await fold(t.page, 'Charging curves');
   await t.page.locator('.refill svg path').first().waitFor();
 });
 
@@ -82,7 +82,7 @@ test('the table behind a curve names the charger that the curve is of', async (t
   await open(t);
   await fold(t.page, 'What charges it');
   await t.page.locator(QUESTION).getByRole('button', { name: 'Add a charger' }).click();
-  await fold(t.page, 'Curves of charging');
+  await fold(t.page, 'Charging curves');
   const chart = t.page.locator('.refill figure.chart').first();
   await chart.locator('summary').click();
   const head = chart.locator('table th[scope="col"]').nth(1);

@@ -95,10 +95,10 @@ fn what_fails_is_told_by_shape_and_word() {
     let plan = plans::failing();
     let shown = wiring_diagram(Formatter::ENGLISH, &plan, &wiring(&plan).unwrap(), 358.0);
     assert_eq!(count(&shown.picture, "pic-wire bad"), 1);
-    assert!(texts(&shown.picture).contains("fails: drops 12"));
-    // The fuse is above what the conductor bears, and that is said as well.
-    assert!(texts(&shown.picture).contains("is above what the conductor bears"));
-    assert!(shown.told.contains("fails: drops 12"), "{}", shown.told);
+    assert!(texts(&shown.picture).contains("fails: voltage drop 12"));
+    // The fuse is above what the conductor may carry, and that is said as well.
+    assert!(texts(&shown.picture).contains("is above what the conductor may carry"));
+    assert!(shown.told.contains("fails: voltage drop 12"), "{}", shown.told);
 }
 
 /// What stands beneath a piece hangs on it: two pieces, no more wires on the bus.

@@ -38,7 +38,7 @@ const FAULT: Path = Path::Wiring(WiringField::BatteryFaultA);
 fn what_is_all_said_is_judged() {
     let answer = wiring(&fused()).unwrap();
     assert_eq!((answer.verdict, answer.open.len()), (Verdict::Carries, 0));
-    assert!(headline(&fused()).starts_with("Yes, as far as you said"));
+    assert!(headline(&fused()).starts_with("Yes, for what you entered"));
 }
 
 /// A field that is cleared is no error: what must be there is said, nothing is
@@ -53,7 +53,7 @@ fn a_conductor_that_nobody_named_is_not_judged() {
     let found = unit(plan);
     assert_eq!((&found.have, found.verdict), (&None, Verdict::NotSaid));
     let line = wiring::circuit_line(Formatter::ENGLISH, &found);
-    assert!(line.starts_with("not named yet, needs "), "{line}");
+    assert!(line.starts_with("not entered yet, needs "), "{line}");
     assert!(line.contains("AWG") && line.contains("mm²"), "{line}");
     assert!(waits_for(plan, CONDUCTOR));
     assert!(

@@ -28,7 +28,7 @@ fn the_sheet_names_bank_volts_chemistry_and_feed() {
         assert!(said.contains(part), "{part}: {said}");
     }
     plan.units[0].feed = labelled_inverter();
-    assert!(lines(&plan).contains("through an inverter, rating not said"));
+    assert!(lines(&plan).contains("through an inverter, rating not entered"));
     if let till_morning::plan::Feed::Inverter { limit_w, .. } = &mut plan.units[0].feed {
         *limit_w = Some(Figure::label(1500.0));
     }

@@ -18,7 +18,7 @@ const NAMED_IN_A_PICTURE: usize = 1;
 /// A circuit in one line: what is there and how it fares.
 #[must_use]
 pub fn circuit_line(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let verdict = verdict_naming(f, circuit, NAMED_IN_A_ROW);
+    let verdict = verdict_with(f, circuit, |open| open_names(f, open));
     match &circuit.have {
         Some(have) => f.say(m::WiringLine {
             size: size_text(f, &have.size),
@@ -28,13 +28,18 @@ pub fn circuit_line(f: Formatter, circuit: &CircuitAnswer) -> String {
     }
 }
 
-/// How a circuit fares, where its conductor stands beside it.
+/// How a circuit fares, where its name and conductor stand beside it.
 #[must_use]
 pub fn circuit_verdict(f: Formatter, circuit: &CircuitAnswer) -> String {
-    verdict_naming(f, circuit, NAMED_IN_A_PICTURE)
+    let names = |open: &[Open]| names_of(f, open, NAMED_IN_A_PICTURE, field_name);
+    verdict_with(f, circuit, names)
 }
 
-fn verdict_naming(f: Formatter, circuit: &CircuitAnswer, most_names: usize) -> String {
+fn verdict_with(
+    f: Formatter,
+    circuit: &CircuitAnswer,
+    names: impl Fn(&[Open]) -> String,
+) -> String {
     let Some(have) = &circuit.have else {
         return f.say(m::WiringNeedsSizes {
             sizes: both_sizes(f, &circuit.needed),
@@ -50,7 +55,7 @@ fn verdict_naming(f: Formatter, circuit: &CircuitAnswer, most_names: usize) -> S
             f.say(m::WiringNotJudgedYet).into()
         }
         Verdict::NotSaid | Verdict::NotJudged => f.say(m::WiringWaitsFor {
-            names: names_of(f, &circuit.open, most_names),
+            names: names(&circuit.open),
         }),
     }
 }
@@ -79,15 +84,16 @@ fn trouble(f: Formatter, circuit: &CircuitAnswer, have: &SizeFigures) -> Option<
 /// The fields that a verdict waits for, by name: three of them, the rest by number.
 #[must_use]
 pub fn open_names(f: Formatter, open: &[Open]) -> String {
-    names_of(f, open, NAMED_IN_A_ROW)
+    names_of(f, open, NAMED_IN_A_ROW, open_name)
 }
 
-fn names_of(f: Formatter, open: &[Open], most: usize) -> String {
-    let quoted = |&one: &Open| {
-        f.say(m::WiringQuoted {
-            name: open_name(f, one),
-        })
-    };
+fn names_of(
+    f: Formatter,
+    open: &[Open],
+    most: usize,
+    name: impl Fn(Formatter, Open) -> String,
+) -> String {
+    let quoted = |&one: &Open| f.say(m::WiringQuoted { name: name(f, one) });
     let named: Vec<String> = open.iter().take(most).map(quoted).collect();
     let names = named.join(", ");
     match open.len().saturating_sub(most) {
@@ -96,21 +102,28 @@ fn names_of(f: Formatter, open: &[Open], most: usize) -> String {
     }
 }
 
-/// What is missing, as its field calls it, with the cable where several have it.
+/// What is missing, as its field calls it.
+fn field_name(f: Formatter, open: Open) -> String {
+    match open {
+        Open::FuseKind => f.say(m::WiringFuseKind).into(),
+        Open::Field(path) => field_label(f, path).into(),
+    }
+}
+
+/// The same, with the cable where several have such a field.
 #[must_use]
 pub fn open_name(f: Formatter, open: Open) -> String {
-    let path = match open {
-        Open::FuseKind => return f.say(m::WiringFuseKind).into(),
-        Open::Field(path) => path,
+    let label = field_name(f, open);
+    let Open::Field(path) = open else {
+        return label;
     };
     let is_of = |circuit: Circuit| {
         matches!(path, Path::Installation(of, _) if of == circuit)
             || circuit.run_paths(0).contains(&path)
     };
-    let label = field_label(f, path);
     let circuit = Circuit::ALL.iter().find(|&&circuit| is_of(circuit));
-    circuit.map_or_else(
-        || label.into(),
-        |&circuit| format!("{label} ({})", circuit_name(f, circuit)),
-    )
+    match circuit {
+        Some(&circuit) => format!("{label} ({})", circuit_name(f, circuit)),
+        None => label,
+    }
 }
