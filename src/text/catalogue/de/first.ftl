@@ -1,0 +1,33 @@
+## The first screen: taps beside the fields
+
+tap-chemistry = Batterietyp
+tap-lithium = Lithium
+tap-lead-acid = Blei
+tap-voltage = Batteriespannung
+tap-draw-unit = Aufnahme in
+tap-basis = Diese Aufnahme gilt
+tap-while-running = im Betrieb
+tap-on-average = im Mittel
+tap-side = Gemessen oder angegeben
+tap-battery-side = an der Batterie
+tap-converter = hinter einem DC-DC-Wandler
+tap-ac = an AC, über Wechselrichter
+start-rests-on = Übliche Werte stehen ein für { $what }. Geben Sie Ihre eigenen an.
+start-asks = Bitte angeben: { $what }. Mit dem üblichen Wert würde das Gerät nicht anlaufen.
+start-capacity = die Kapazität der Batterie
+start-voltage = die Spannung der Batterie
+start-draw = die Aufnahme des Geräts
+example-shown = Ein erfundenes Beispiel. Ihr eigener Plan bleibt daneben erhalten.
+example-leave = Zurück zu meinem Plan
+example-take = Als meinen Plan übernehmen
+nav-title = Fragen
+nav-run = Laufzeit
+nav-bank = Bankgröße
+nav-day = Hitzetag
+nav-wiring = Verkabelung
+nav-claims = Angaben
+nav-hand-on = Teilen
+locale-title = Sprache und Einheiten
+locale-language = Sprache
+locale-comma = Dezimalkomma (1,5)
+locale-clock = 12-Stunden-Uhr

@@ -1,0 +1,33 @@
+## The first screen: taps beside the fields
+
+tap-chemistry = Battery type
+tap-lithium = Lithium
+tap-lead-acid = Lead-acid
+tap-voltage = Battery voltage
+tap-draw-unit = Draw in
+tap-basis = That draw is
+tap-while-running = while running
+tap-on-average = on average
+tap-side = Measured or rated
+tap-battery-side = at the battery
+tap-converter = behind a DC-DC converter
+tap-ac = on AC, by inverter
+start-rests-on = Usual figures stand in for { $what }. Type your own.
+start-asks = Please give { $what }: with the usual figure the unit would not start.
+start-capacity = the battery’s capacity
+start-voltage = the battery’s voltage
+start-draw = the unit’s draw
+example-shown = An invented example. Your own plan is kept beside it.
+example-leave = Back to my plan
+example-take = Use it as my plan
+nav-title = Questions
+nav-run = Run time
+nav-bank = Bank size
+nav-day = Hot day
+nav-wiring = Wiring
+nav-claims = Claims
+nav-hand-on = Share
+locale-title = Language and units
+locale-language = Language
+locale-comma = Decimal comma (1,5)
+locale-clock = 12-hour clock

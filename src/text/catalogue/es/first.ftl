@@ -1,0 +1,33 @@
+## The first screen: taps beside the fields
+
+tap-chemistry = Tipo de batería
+tap-lithium = Litio
+tap-lead-acid = Plomo-ácido
+tap-voltage = Tensión de la batería
+tap-draw-unit = Consumo en
+tap-basis = Ese consumo es
+tap-while-running = en marcha
+tap-on-average = de media
+tap-side = Medido o indicado
+tap-battery-side = en la batería
+tap-converter = tras un convertidor CC-CC
+tap-ac = en CA, con inversor
+start-rests-on = Se usan valores habituales para { $what }. Escriba los suyos.
+start-asks = Indique { $what }: con el valor habitual el equipo no arrancaría.
+start-capacity = la capacidad de la batería
+start-voltage = la tensión de la batería
+start-draw = el consumo del equipo
+example-shown = Un ejemplo inventado. Su propio plan se conserva aparte.
+example-leave = Volver a mi plan
+example-take = Usarlo como mi plan
+nav-title = Preguntas
+nav-run = Autonomía
+nav-bank = Tamaño
+nav-day = Día caluroso
+nav-wiring = Cableado
+nav-claims = Datos
+nav-hand-on = Compartir
+locale-title = Idioma y unidades
+locale-language = Idioma
+locale-comma = Coma decimal (1,5)
+locale-clock = Reloj de 12 horas
