@@ -4,8 +4,7 @@ use crate::plan::{
     Path,
     path::{BankField as B, ModeField as M, NightField as N, UnitField as U},
 };
-use crate::text::Formatter;
-use crate::text::m;
+use crate::text::{Formatter, m};
 
 mod claims;
 mod day;
@@ -37,7 +36,7 @@ fn words(f: Formatter, path: Path) -> Words {
         Path::Unit(_, field) => unit(f, field),
         Path::Mode(_, _, field) => mode(f, field),
         Path::Night(field) => night(f, field),
-        Path::Load(_) => plain("Draw"),
+        Path::Load(_) => plain(f.say(m::LoadPowerW)),
         Path::Day(field) => day::day(f, field),
         Path::Cabin(field) => day::cabin(f, field),
         Path::Cooling(_, field) => day::cooling(f, field),
@@ -51,105 +50,78 @@ fn words(f: Formatter, path: Path) -> Words {
         Path::Price(field) => claims::price(f, field),
         Path::Wiring(field) => wiring::wiring(f, field),
         Path::Installation(_, field) => wiring::installation(f, field),
-        Path::Banks => plain("Banks"),
+        Path::Banks => plain(f.say(m::ListsBanks)),
         Path::Chemistry(_) => plain(f.say(m::Chemistry)),
-        Path::OpenCircuit(_) => plain("Open-circuit table"),
-        Path::Units => plain("Cooling units"),
-        Path::Modes(_) => plain("Modes"),
-        Path::Loads => plain("Other loads"),
-        Path::Imported => plain("Hours from a weather file"),
-        Path::Arrays => plain("Panels"),
-        Path::Chargers => plain("Chargers"),
-        Path::ModePlan => plain("Mode plan"),
-        Path::CheckIns => plain("Read off in the night"),
-        Path::Claims => plain("Claims"),
+        Path::OpenCircuit(_) => plain(f.say(m::ListsOpenCircuit)),
+        Path::Units => plain(f.say(m::ListsUnits)),
+        Path::Modes(_) => plain(f.say(m::ListsModes)),
+        Path::Loads => plain(f.say(m::ListsLoads)),
+        Path::Imported => plain(f.say(m::ListsImported)),
+        Path::Arrays => plain(f.say(m::ListsArrays)),
+        Path::Chargers => plain(f.say(m::ListsChargers)),
+        Path::ModePlan => plain(f.say(m::ListsModePlan)),
+        Path::CheckIns => plain(f.say(m::ListsCheckIns)),
+        Path::Claims => plain(f.say(m::ListsClaims)),
     }
 }
 
-fn bank(_f: Formatter, field: B) -> Words {
+fn bank(f: Formatter, field: B) -> Words {
     match field {
-        B::BatteryNominalV => plain("Nominal voltage of one battery"),
-        B::BatteryRatedAh => [
-            "Capacity of one battery",
-            "As printed. “2x100” and “1280 Wh” are understood.",
-        ],
-        B::RatedHoursH => plain("Rated over"),
-        B::SeriesCount => plain("Batteries in series"),
-        B::ParallelCount => plain("Strings in parallel"),
-        B::HealthPercent => plain("Health"),
-        B::StartChargePercent => plain("State of charge at the start"),
-        B::DepthPercent => [
-            "How far down",
-            "Share of what the bank holds that you are willing to use.",
-        ],
-        B::CutoffV => ["Battery’s own cut-off", "At the bank’s terminals."],
-        B::BatteryCurrentLimitA => [
-            "Continuous current of one battery",
-            "Left empty: no limit is watched.",
-        ],
-        B::BatteryResistanceMohm => plain("Resistance of one battery"),
-        B::PeukertExponent => plain("Peukert exponent"),
-        B::ParasiticW => plain("Battery electronics and monitor"),
-        B::MeasuredAh => [
-            "Measured charge, whole bank",
-            "From full to its own end. It replaces the label and the health.",
-        ],
-        B::MeasuredWh => [
-            "Measured energy, whole bank",
-            "At the terminals, in the same run.",
-        ],
-        B::MeasuredLoadW => plain("Load of that measurement"),
+        B::BatteryNominalV => plain(f.say(m::BankBatteryNominalV)),
+        B::BatteryRatedAh => [f.say(m::BankBatteryRatedAh), f.say(m::BankBatteryRatedAhHint)],
+        B::RatedHoursH => [f.say(m::BankRatedHoursH), f.say(m::BankRatedHoursHHint)],
+        B::SeriesCount => plain(f.say(m::BankSeriesCount)),
+        B::ParallelCount => plain(f.say(m::BankParallelCount)),
+        B::HealthPercent => plain(f.say(m::BankHealthPercent)),
+        B::StartChargePercent => plain(f.say(m::BankStartChargePercent)),
+        B::DepthPercent => [f.say(m::BankDepthPercent), f.say(m::BankDepthPercentHint)],
+        B::CutoffV => [f.say(m::BankCutoffV), f.say(m::BankCutoffVHint)],
+        B::BatteryCurrentLimitA => [f.say(m::BankBatteryCurrentLimitA), f.say(m::BankBatteryCurrentLimitAHint)],
+        B::BatteryResistanceMohm => plain(f.say(m::BankBatteryResistanceMohm)),
+        B::PeukertExponent => plain(f.say(m::BankPeukertExponent)),
+        B::ParasiticW => plain(f.say(m::BankParasiticW)),
+        B::MeasuredAh => [f.say(m::BankMeasuredAh), f.say(m::BankMeasuredAhHint)],
+        B::MeasuredWh => [f.say(m::BankMeasuredWh), f.say(m::BankMeasuredWhHint)],
+        B::MeasuredLoadW => plain(f.say(m::BankMeasuredLoadW)),
     }
 }
 
-fn unit(_f: Formatter, field: U) -> Words {
+fn unit(f: Formatter, field: U) -> Words {
     match field {
-        U::SupplyV => plain("Supply it wants"),
-        U::CutoffV => [
-            "Unit’s own cut-off",
-            "At the unit’s terminals, after the cable. Left empty: none.",
-        ],
-        U::CableLengthM => plain("Cable, one way"),
-        U::CableAreaMm2 => [
-            "Conductor",
-            "“16”, “16 mm2” or “6 AWG”. Left empty: not judged, and hours count with 16 mm².",
-        ],
-        U::CableTemperatureC => plain("Conductor temperature"),
-        U::ConnectionsMohm => plain("Fuses, switches and lugs"),
-        U::OutputV => plain("Converter output"),
-        U::EfficiencyPercent => plain("Converter efficiency"),
-        U::IdleW => plain("Converter idle draw"),
-        U::LimitA => plain("Converter limit"),
-        U::NoLoadW => plain("Inverter no-load draw"),
-        U::ProportionalLossPercent => plain("Inverter proportional loss"),
-        U::SquareLossPercentPerKw => plain("Inverter square loss"),
-        U::LimitW => plain("Inverter limit"),
-        U::InverterCutoffV => [
-            "Inverter cut-off",
-            "At its input, after the cable. Left empty: none.",
-        ],
+        U::SupplyV => plain(f.say(m::UnitSupplyV)),
+        U::CutoffV => [f.say(m::UnitCutoffV), f.say(m::UnitCutoffVHint)],
+        U::CableLengthM => plain(f.say(m::UnitCableLengthM)),
+        U::CableAreaMm2 => [f.say(m::UnitCableAreaMm2), f.say(m::UnitCableAreaMm2Hint)],
+        U::CableTemperatureC => plain(f.say(m::UnitCableTemperatureC)),
+        U::ConnectionsMohm => plain(f.say(m::UnitConnectionsMohm)),
+        U::OutputV => plain(f.say(m::UnitOutputV)),
+        U::EfficiencyPercent => plain(f.say(m::UnitEfficiencyPercent)),
+        U::IdleW => plain(f.say(m::UnitIdleW)),
+        U::LimitA => plain(f.say(m::UnitLimitA)),
+        U::NoLoadW => plain(f.say(m::UnitNoLoadW)),
+        U::ProportionalLossPercent => plain(f.say(m::UnitProportionalLossPercent)),
+        U::SquareLossPercentPerKw => plain(f.say(m::UnitSquareLossPercentPerKw)),
+        U::LimitW => plain(f.say(m::UnitLimitW)),
+        U::InverterCutoffV => [f.say(m::UnitInverterCutoffV), f.say(m::UnitInverterCutoffVHint)],
     }
 }
 
-fn mode(_f: Formatter, field: M) -> Words {
+fn mode(f: Formatter, field: M) -> Words {
     match field {
-        M::PowerW => ["Draw while on", "Watts into the unit while it runs."],
-        M::CurrentA => ["Current while on", "Amps into the unit while it runs."],
-        M::MeasuredAtV => plain("Measured at"),
-        M::DutyPercent => plain("Share of time on"),
-        M::StandbyW => plain("Standby draw when off"),
-        M::CoolingW => plain("Cooling while on"),
+        M::PowerW => [f.say(m::ModePowerW), f.say(m::ModePowerWHint)],
+        M::CurrentA => [f.say(m::ModeCurrentA), f.say(m::ModeCurrentAHint)],
+        M::MeasuredAtV => plain(f.say(m::ModeMeasuredAtV)),
+        M::DutyPercent => plain(f.say(m::ModeDutyPercent)),
+        M::StandbyW => plain(f.say(m::ModeStandbyW)),
+        M::CoolingW => plain(f.say(m::ModeCoolingW)),
     }
 }
 
-fn night(_f: Formatter, field: N) -> Words {
+fn night(f: Formatter, field: N) -> Words {
     match field {
-        N::StartClockMin => plain("Starts at"),
-        N::WantedH => plain("Hours wanted"),
-        N::AgeingPercent => [
-            "Capacity left when aged",
-            "The bank is to be enough until only this is left.",
-        ],
-        N::MarginPercent => plain("Margin on top"),
+        N::StartClockMin => plain(f.say(m::NightStartClockMin)),
+        N::WantedH => plain(f.say(m::NightWantedH)),
+        N::AgeingPercent => [f.say(m::NightAgeingPercent), f.say(m::NightAgeingPercentHint)],
+        N::MarginPercent => plain(f.say(m::NightMarginPercent)),
     }
 }

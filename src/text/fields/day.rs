@@ -7,130 +7,130 @@ use crate::plan::{
     day::{CheckInField as I, DayField as D, ModeRowField as R},
     supply::{ArrayField as A, ChargerField as G, SupplyField as S},
 };
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 
-pub(super) fn day(_f: Formatter, field: D) -> Words {
+pub(super) fn day(f: Formatter, field: D) -> Words {
     match field {
-        D::DaysCount => plain("Days"),
-        D::Year => plain("Year"),
-        D::Month => plain("Month"),
-        D::DayOfMonth => plain("Day of the month"),
-        D::UtcOffsetMin => plain("Clock ahead of UTC"),
-        D::LatitudeDeg => plain("Latitude, north positive"),
-        D::LongitudeDeg => plain("Longitude, east positive"),
-        D::AltitudeM => plain("Height above the sea"),
-        D::HighC => plain("High of the day"),
-        D::LowC => plain("Low of the night"),
-        D::DewPointC => plain("Dew point outdoors"),
-        D::HumidityPercent => plain("Humidity at the high"),
-        D::CloudPercent => plain("Sky under cloud"),
-        D::LinkeTurbidity => plain("Haze (Linke turbidity)"),
-        D::WindMS => plain("Wind"),
-        D::GroundAlbedoPercent => plain("Light thrown back by the ground"),
-        D::SamplesCount => plain("Nights drawn for the band"),
-        D::SeedNumber => plain("Row of chances"),
+        D::DaysCount => plain(f.say(m::DayDaysCount)),
+        D::Year => plain(f.say(m::DayYear)),
+        D::Month => plain(f.say(m::DayMonth)),
+        D::DayOfMonth => plain(f.say(m::DayDayOfMonth)),
+        D::UtcOffsetMin => plain(f.say(m::DayUtcOffsetMin)),
+        D::LatitudeDeg => plain(f.say(m::DayLatitudeDeg)),
+        D::LongitudeDeg => plain(f.say(m::DayLongitudeDeg)),
+        D::AltitudeM => plain(f.say(m::DayAltitudeM)),
+        D::HighC => plain(f.say(m::DayHighC)),
+        D::LowC => plain(f.say(m::DayLowC)),
+        D::DewPointC => plain(f.say(m::DayDewPointC)),
+        D::HumidityPercent => plain(f.say(m::DayHumidityPercent)),
+        D::CloudPercent => plain(f.say(m::DayCloudPercent)),
+        D::LinkeTurbidity => plain(f.say(m::DayLinkeTurbidity)),
+        D::WindMS => plain(f.say(m::DayWindMS)),
+        D::GroundAlbedoPercent => plain(f.say(m::DayGroundAlbedoPercent)),
+        D::SamplesCount => plain(f.say(m::DaySamplesCount)),
+        D::SeedNumber => plain(f.say(m::DaySeedNumber)),
     }
 }
 
-pub(super) fn cabin(_f: Formatter, field: C) -> Words {
+pub(super) fn cabin(f: Formatter, field: C) -> Words {
     match field {
-        C::InsideLengthM => plain("Length inside"),
-        C::ShadePercent => plain("Shade"),
-        C::PeopleCount => plain("People"),
-        C::AnimalsCount => plain("Animals"),
-        C::AnimalKg => plain("Each animal"),
-        C::AwayFromClockMin => plain("Everyone is out from"),
-        C::AwayUntilClockMin => plain("Back at"),
-        C::AirChangesPerH => plain("Air change"),
-        C::AiredChangesPerH => plain("Air change with everything open"),
-        C::SetPointC => plain("Set point"),
-        C::DeadBandK => plain("Dead band, whole width"),
-        C::StartC => plain("In the cabin at the start"),
-        C::GainsW => plain("Other heat inside"),
-        C::FloorM2 => plain("Floor"),
-        C::VolumeM3 => plain("Air inside"),
-        C::RoofM2 => plain("Roof"),
-        C::WallsM2 => plain("Walls"),
-        C::WallGlassM2 => plain("Windows"),
-        C::RoofGlassM2 => plain("Roof lights"),
-        C::LitWallsPercent => plain("Walls that the sun can reach"),
-        C::ShellWM2K => plain("Heat through the shell"),
-        C::GlassWM2K => plain("Heat through glass"),
-        C::GlassGainPercent => plain("Sun let in by glass"),
-        C::AbsorptancePercent => plain("Sun taken up outside"),
-        C::AirCapacityKjK => plain("Heat held by air and contents"),
-        C::ShellCapacityKjK => plain("Heat held by the shell"),
-        C::MoistureBuffer => plain("Water held by lining and bedding"),
+        C::InsideLengthM => plain(f.say(m::CabinInsideLengthM)),
+        C::ShadePercent => plain(f.say(m::CabinShadePercent)),
+        C::PeopleCount => plain(f.say(m::CabinPeopleCount)),
+        C::AnimalsCount => plain(f.say(m::CabinAnimalsCount)),
+        C::AnimalKg => plain(f.say(m::CabinAnimalKg)),
+        C::AwayFromClockMin => plain(f.say(m::CabinAwayFromClockMin)),
+        C::AwayUntilClockMin => plain(f.say(m::CabinAwayUntilClockMin)),
+        C::AirChangesPerH => plain(f.say(m::CabinAirChangesPerH)),
+        C::AiredChangesPerH => plain(f.say(m::CabinAiredChangesPerH)),
+        C::SetPointC => plain(f.say(m::CabinSetPointC)),
+        C::DeadBandK => plain(f.say(m::CabinDeadBandK)),
+        C::StartC => plain(f.say(m::CabinStartC)),
+        C::GainsW => plain(f.say(m::CabinGainsW)),
+        C::FloorM2 => plain(f.say(m::CabinFloorM2)),
+        C::VolumeM3 => plain(f.say(m::CabinVolumeM3)),
+        C::RoofM2 => plain(f.say(m::CabinRoofM2)),
+        C::WallsM2 => plain(f.say(m::CabinWallsM2)),
+        C::WallGlassM2 => plain(f.say(m::CabinWallGlassM2)),
+        C::RoofGlassM2 => plain(f.say(m::CabinRoofGlassM2)),
+        C::LitWallsPercent => plain(f.say(m::CabinLitWallsPercent)),
+        C::ShellWM2K => plain(f.say(m::CabinShellWM2K)),
+        C::GlassWM2K => plain(f.say(m::CabinGlassWM2K)),
+        C::GlassGainPercent => plain(f.say(m::CabinGlassGainPercent)),
+        C::AbsorptancePercent => plain(f.say(m::CabinAbsorptancePercent)),
+        C::AirCapacityKjK => plain(f.say(m::CabinAirCapacityKjK)),
+        C::ShellCapacityKjK => plain(f.say(m::CabinShellCapacityKjK)),
+        C::MoistureBuffer => plain(f.say(m::CabinMoistureBuffer)),
     }
 }
 
-pub(super) fn cooling(_f: Formatter, field: U) -> Words {
+pub(super) fn cooling(f: Formatter, field: U) -> Words {
     match field {
-        U::CoolingW => plain("Cooling at its strongest"),
-        U::Cop => plain("Cooling for each watt"),
-        U::RatedOutdoorC => plain("Rated with outdoors at"),
-        U::RatedWetBulbC => plain("Rated with a wet bulb of"),
-        U::FloorPercent => plain("Least cooling"),
-        U::AirflowM3H => plain("Air through the coil"),
-        U::SensiblePercent => plain("Sensible share"),
-        U::IntakeRiseK => plain("Its intake is hotter by"),
+        U::CoolingW => plain(f.say(m::CoolingCoolingW)),
+        U::Cop => plain(f.say(m::CoolingCop)),
+        U::RatedOutdoorC => plain(f.say(m::CoolingRatedOutdoorC)),
+        U::RatedWetBulbC => plain(f.say(m::CoolingRatedWetBulbC)),
+        U::FloorPercent => plain(f.say(m::CoolingFloorPercent)),
+        U::AirflowM3H => plain(f.say(m::CoolingAirflowM3H)),
+        U::SensiblePercent => plain(f.say(m::CoolingSensiblePercent)),
+        U::IntakeRiseK => plain(f.say(m::CoolingIntakeRiseK)),
     }
 }
 
-pub(super) fn supply(_f: Formatter, field: S) -> Words {
+pub(super) fn supply(f: Formatter, field: S) -> Words {
     match field {
-        S::ControllerLimitA => plain("Controller limit"),
-        S::ControllerLimitV => plain("Controller’s most volts in"),
-        S::ControllerEfficiencyPercent => plain("Controller efficiency"),
-        S::PanelPowerPercentPerK => plain("Panel power by heat"),
-        S::PanelVoltsPercentPerK => plain("Panel volts by heat"),
-        S::ArrayLossPercent => plain("Lost to dust, cable and age"),
-        S::BankC => plain("Bank temperature"),
-        S::RefillFromPercent => plain("Fill it up from"),
-        S::RefillToPercent => plain("Fill it up to"),
-        S::FuelPricePerL => plain("Price of a litre of fuel"),
-        S::ShorePricePerKwh => plain("Price of a kWh from shore"),
+        S::ControllerLimitA => plain(f.say(m::SupplyControllerLimitA)),
+        S::ControllerLimitV => plain(f.say(m::SupplyControllerLimitV)),
+        S::ControllerEfficiencyPercent => plain(f.say(m::SupplyControllerEfficiencyPercent)),
+        S::PanelPowerPercentPerK => plain(f.say(m::SupplyPanelPowerPercentPerK)),
+        S::PanelVoltsPercentPerK => plain(f.say(m::SupplyPanelVoltsPercentPerK)),
+        S::ArrayLossPercent => plain(f.say(m::SupplyArrayLossPercent)),
+        S::BankC => plain(f.say(m::SupplyBankC)),
+        S::RefillFromPercent => plain(f.say(m::SupplyRefillFromPercent)),
+        S::RefillToPercent => plain(f.say(m::SupplyRefillToPercent)),
+        S::FuelPricePerL => plain(f.say(m::SupplyFuelPricePerL)),
+        S::ShorePricePerKwh => plain(f.say(m::SupplyShorePricePerKwh)),
     }
 }
 
-pub(super) fn array(_f: Formatter, field: A) -> Words {
+pub(super) fn array(f: Formatter, field: A) -> Words {
     match field {
-        A::RatedW => plain("Panels, all together"),
-        A::TiltDeg => plain("Tilt"),
-        A::AzimuthDeg => plain("Facing, clockwise from north"),
-        A::ShadingPercent => plain("Lost to shade"),
-        A::PanelsSeriesCount => plain("Panels in series"),
-        A::PanelsParallelCount => plain("Strings of panels"),
-        A::PanelBestV => plain("One panel at its best"),
-        A::PanelOpenV => plain("One panel, open"),
-        A::PanelShortA => plain("One panel, shorted"),
+        A::RatedW => plain(f.say(m::ArrayRatedW)),
+        A::TiltDeg => plain(f.say(m::ArrayTiltDeg)),
+        A::AzimuthDeg => plain(f.say(m::ArrayAzimuthDeg)),
+        A::ShadingPercent => plain(f.say(m::ArrayShadingPercent)),
+        A::PanelsSeriesCount => plain(f.say(m::ArrayPanelsSeriesCount)),
+        A::PanelsParallelCount => plain(f.say(m::ArrayPanelsParallelCount)),
+        A::PanelBestV => plain(f.say(m::ArrayPanelBestV)),
+        A::PanelOpenV => plain(f.say(m::ArrayPanelOpenV)),
+        A::PanelShortA => plain(f.say(m::ArrayPanelShortA)),
     }
 }
 
-pub(super) fn charger(_f: Formatter, field: G) -> Words {
+pub(super) fn charger(f: Formatter, field: G) -> Words {
     match field {
-        G::MostA => plain("Charger"),
-        G::EfficiencyPercent => plain("Charger efficiency"),
-        G::HoldV => plain("Holds at the end"),
-        G::FromClockMin => plain("On from"),
-        G::UntilClockMin => plain("On until"),
-        G::SourceW => plain("What feeds it gives"),
-        G::FuelL => plain("Fuel at hand"),
-        G::FuelLPerKwh => plain("Fuel for each kWh"),
+        G::MostA => plain(f.say(m::ChargerMostA)),
+        G::EfficiencyPercent => plain(f.say(m::ChargerEfficiencyPercent)),
+        G::HoldV => plain(f.say(m::ChargerHoldV)),
+        G::FromClockMin => plain(f.say(m::ChargerFromClockMin)),
+        G::UntilClockMin => plain(f.say(m::ChargerUntilClockMin)),
+        G::SourceW => plain(f.say(m::ChargerSourceW)),
+        G::FuelL => plain(f.say(m::ChargerFuelL)),
+        G::FuelLPerKwh => plain(f.say(m::ChargerFuelLPerKwh)),
     }
 }
 
-pub(super) fn mode_row(_f: Formatter, field: R) -> Words {
+pub(super) fn mode_row(f: Formatter, field: R) -> Words {
     match field {
-        R::FromClockMin => plain("From"),
+        R::FromClockMin => plain(f.say(m::ModeRowFromClockMin)),
     }
 }
 
-pub(super) fn check_in(_f: Formatter, field: I) -> Words {
+pub(super) fn check_in(f: Formatter, field: I) -> Words {
     match field {
-        I::ClockMin => plain("At"),
-        I::DayCount => plain("Nights before that one"),
-        I::ChargePercent => plain("The monitor says"),
-        I::CabinC => plain("In the cabin"),
+        I::ClockMin => plain(f.say(m::CheckInClockMin)),
+        I::DayCount => plain(f.say(m::CheckInDayCount)),
+        I::ChargePercent => plain(f.say(m::CheckInChargePercent)),
+        I::CabinC => plain(f.say(m::CheckInCabinC)),
     }
 }
