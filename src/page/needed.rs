@@ -46,7 +46,7 @@ pub fn Needed() -> impl IntoView {
             <Choice
                 id="unknown"
                 label=say(m::AskFor)
-                names=|| words::UNKNOWNS.map(str::to_owned).to_vec()
+                names=|| words::unknowns(formatter()).map(str::to_owned).to_vec()
                 chosen=move || UNKNOWNS.iter().position(|&one| one == unknown()).unwrap_or(0)
                 choose=choose
             />

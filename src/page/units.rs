@@ -5,7 +5,7 @@ use super::{
     kit::{Press, anew},
     state::State,
 };
-use crate::page::locale::say;
+use crate::page::locale::{formatter, say};
 use crate::text::m;
 use crate::{
     plan::{
@@ -108,7 +108,7 @@ pub fn UnitRest(unit: usize) -> impl IntoView {
             <Choice
                 id=format!("feed-{unit}")
                 label=say(m::Feed)
-                names=|| words::FEEDS.map(str::to_owned).to_vec()
+                names=|| words::feeds(formatter()).map(str::to_owned).to_vec()
                 chosen=kind
                 choose=choose
             />

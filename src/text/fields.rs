@@ -68,7 +68,10 @@ fn words(f: Formatter, path: Path) -> Words {
 fn bank(f: Formatter, field: B) -> Words {
     match field {
         B::BatteryNominalV => plain(f.say(m::BankBatteryNominalV)),
-        B::BatteryRatedAh => [f.say(m::BankBatteryRatedAh), f.say(m::BankBatteryRatedAhHint)],
+        B::BatteryRatedAh => [
+            f.say(m::BankBatteryRatedAh),
+            f.say(m::BankBatteryRatedAhHint),
+        ],
         B::RatedHoursH => [f.say(m::BankRatedHoursH), f.say(m::BankRatedHoursHHint)],
         B::SeriesCount => plain(f.say(m::BankSeriesCount)),
         B::ParallelCount => plain(f.say(m::BankParallelCount)),
@@ -76,7 +79,10 @@ fn bank(f: Formatter, field: B) -> Words {
         B::StartChargePercent => plain(f.say(m::BankStartChargePercent)),
         B::DepthPercent => [f.say(m::BankDepthPercent), f.say(m::BankDepthPercentHint)],
         B::CutoffV => [f.say(m::BankCutoffV), f.say(m::BankCutoffVHint)],
-        B::BatteryCurrentLimitA => [f.say(m::BankBatteryCurrentLimitA), f.say(m::BankBatteryCurrentLimitAHint)],
+        B::BatteryCurrentLimitA => [
+            f.say(m::BankBatteryCurrentLimitA),
+            f.say(m::BankBatteryCurrentLimitAHint),
+        ],
         B::BatteryResistanceMohm => plain(f.say(m::BankBatteryResistanceMohm)),
         B::PeukertExponent => plain(f.say(m::BankPeukertExponent)),
         B::ParasiticW => plain(f.say(m::BankParasiticW)),
@@ -102,7 +108,10 @@ fn unit(f: Formatter, field: U) -> Words {
         U::ProportionalLossPercent => plain(f.say(m::UnitProportionalLossPercent)),
         U::SquareLossPercentPerKw => plain(f.say(m::UnitSquareLossPercentPerKw)),
         U::LimitW => plain(f.say(m::UnitLimitW)),
-        U::InverterCutoffV => [f.say(m::UnitInverterCutoffV), f.say(m::UnitInverterCutoffVHint)],
+        U::InverterCutoffV => [
+            f.say(m::UnitInverterCutoffV),
+            f.say(m::UnitInverterCutoffVHint),
+        ],
     }
 }
 
@@ -121,7 +130,10 @@ fn night(f: Formatter, field: N) -> Words {
     match field {
         N::StartClockMin => plain(f.say(m::NightStartClockMin)),
         N::WantedH => plain(f.say(m::NightWantedH)),
-        N::AgeingPercent => [f.say(m::NightAgeingPercent), f.say(m::NightAgeingPercentHint)],
+        N::AgeingPercent => [
+            f.say(m::NightAgeingPercent),
+            f.say(m::NightAgeingPercentHint),
+        ],
         N::MarginPercent => plain(f.say(m::NightMarginPercent)),
     }
 }

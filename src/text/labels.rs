@@ -3,12 +3,13 @@
 use crate::text::{Formatter, m};
 use crate::{
     physics::battery::Chemistry,
-    plan::{Figure, Path, Provenance, Show, entry::width_shown},
+    plan::{Figure, Path, Provenance, Show},
     range::Unit,
     study::spread,
 };
 
-/// The sign after a number, in the units shown.
+/// The sign after a number, in the units shown: the same in every language. Those that
+/// read better as words are in the catalogues (see [`Formatter::sign`]).
 #[must_use]
 pub(super) const fn unit_sign(unit: Unit, units: Show) -> &'static str {
     match unit {
@@ -31,7 +32,7 @@ pub(super) const fn unit_sign(unit: Unit, units: Show) -> &'static str {
         Unit::WattHour => "Wh",
         Unit::Milliohm => "mΩ",
         Unit::Percent => "%",
-        Unit::PercentPerKilowatt => "% per kW",
+        Unit::PercentPerKilowatt => "%/kW",
         Unit::Hour => "h",
         Unit::ClockMinute | Unit::Count | Unit::Number => "",
         Unit::Meter => "m",
@@ -46,8 +47,8 @@ pub(super) const fn unit_sign(unit: Unit, units: Show) -> &'static str {
         Unit::CubicMeter => "m³",
         Unit::CubicMeterPerHour => "m³/h",
         Unit::MeterPerSecond | Unit::FaceVelocity => "m/s",
-        Unit::PerHour => "per h",
-        Unit::PercentPerKelvin => "% per K",
+        Unit::PerHour => "1/h",
+        Unit::PercentPerKelvin => "%/K",
         Unit::WattPerSquareMeter => "W/m²",
         Unit::WattPerSquareMeterKelvin => "W/(m²\u{202f}K)",
         Unit::KilojoulePerKelvin => "kJ/K",
@@ -58,14 +59,14 @@ pub(super) const fn unit_sign(unit: Unit, units: Show) -> &'static str {
 
 /// A chemistry's name.
 #[must_use]
-pub fn chemistry_name(_f: Formatter, chemistry: Chemistry) -> &'static str {
+pub fn chemistry_name(f: Formatter, chemistry: Chemistry) -> &'static str {
     match chemistry {
-        Chemistry::Lfp => "LFP (lithium iron phosphate)",
-        Chemistry::Nmc => "NMC (lithium nickel manganese cobalt)",
-        Chemistry::SodiumIon => "Sodium-ion",
-        Chemistry::Agm => "AGM lead-acid",
-        Chemistry::Gel => "Gel lead-acid",
-        Chemistry::Flooded => "Flooded lead-acid",
+        Chemistry::Lfp => f.say(m::ChemistryLfp),
+        Chemistry::Nmc => f.say(m::ChemistryNmc),
+        Chemistry::SodiumIon => f.say(m::ChemistrySodiumIon),
+        Chemistry::Agm => f.say(m::ChemistryAgm),
+        Chemistry::Gel => f.say(m::ChemistryGel),
+        Chemistry::Flooded => f.say(m::ChemistryFlooded),
     }
 }
 
@@ -84,52 +85,38 @@ pub fn chemistry_short(f: Formatter, chemistry: Chemistry) -> &'static str {
 
 /// An origin's name.
 #[must_use]
-pub fn origin_name(_f: Formatter, from: Provenance) -> &'static str {
+pub fn origin_name(f: Formatter, from: Provenance) -> &'static str {
     match from {
-        Provenance::Label => "label",
-        Provenance::Measured => "measured",
-        Provenance::Guess => "guess",
-        Provenance::Assumed => "assumed",
+        Provenance::Label => f.say(m::OriginLabel),
+        Provenance::Measured => f.say(m::OriginMeasured),
+        Provenance::Guess => f.say(m::OriginGuess),
+        Provenance::Assumed => f.say(m::OriginAssumed),
     }
 }
 
 /// An origin with its spread, as the mark beside a number: `guess ±20 %`.
 #[must_use]
 pub fn origin_mark(f: Formatter, path: Path, figure: Figure) -> String {
+    let origin = origin_name(f, figure.from);
     let percent = spread::percent_of(path, figure);
     let half = spread::half_width(path, figure);
     // Temperatures and shares of nothing: in the number's own unit.
     if figure.spread_percent.is_none() && percent == 0.0 && half > 0.0 {
         let unit = path.range().map_or(Unit::Number, |range| range.unit);
-        format!("{} ±{}", origin_name(f, figure.from), f.width(half, unit))
+        format!("{origin} ±{}", f.width(half, unit))
     } else if percent > 0.0 {
-        format!(
-            "{} ±{}\u{202f}%",
-            origin_name(f, figure.from),
-            f.plain(percent)
-        )
+        format!("{origin} ±{}", f.with_unit(percent, "%"))
     } else {
-        origin_name(f, figure.from).into()
+        origin.into()
     }
-}
-
-/// A difference of two numbers with its unit.
-#[must_use]
-pub fn width_text(f: Formatter, width: f64, unit: Unit) -> String {
-    let of = match unit {
-        Unit::Celsius => Unit::Kelvin,
-        unit => unit,
-    };
-    f.with_unit(width_shown(width, unit, f.units), f.sign(of))
 }
 
 /// The question that the origin's choice answers.
 #[must_use]
 pub fn origin_question(f: Formatter, path: Path) -> String {
-    format!(
-        "{}: where the number comes from",
-        super::field_label(f, path)
-    )
+    f.say(m::OriginQuestion {
+        field: super::field_label(f, path),
+    })
 }
 
 /// The unit after a label, for those who do not see it beside the field.

@@ -39,11 +39,9 @@ pub use answers::{
 pub use cautions::{ESTIMATES, NEVER_LEAVE, caution, caution_source};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
 pub use fields::{field_hint, field_label};
-pub use findings::{accepted, finding_sentence, stated_text, value_text};
+pub use findings::{finding_sentence, stated_text};
 pub use formatter::{Formatter, Locale};
-pub use labels::{
-    chemistry_name, origin_mark, origin_name, origin_question, unit_in_label, width_text,
-};
+pub use labels::{chemistry_name, origin_mark, origin_name, origin_question, unit_in_label};
 pub use message::m;
 pub use notices::{Notice, echo_sentence, entry_trouble, notice_sentence};
 pub use number::rounded;

@@ -1,7 +1,7 @@
 //! What the page says of itself: storage, links, files, entries.
 
 use super::fields::field_label;
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 use crate::{
     plan::{Path, draft::Echo},
     range::Range,
@@ -34,87 +34,66 @@ pub enum Notice {
 
 /// A notice in words.
 #[must_use]
-pub fn notice_sentence(_f: Formatter, notice: Notice) -> &'static str {
+pub fn notice_sentence(f: Formatter, notice: Notice) -> &'static str {
     match notice {
-        Notice::PartNotThere => {
-            "The part of the page that opens, saves and links plans has not arrived yet. It comes in a moment, or once there is a signal; a plan of your own is opened then."
-        }
-        Notice::StorageMissing => {
-            "This browser keeps nothing here (a private window, or a frame). Save the plan as a file or copy its link."
-        }
-        Notice::StorageFull => {
-            "The browser’s storage is full: changes are not kept. Save the plan as a file or copy its link."
-        }
-        Notice::StorageDamaged => {
-            "The plan kept in this browser could not be read. It is set aside, not deleted; this is the example."
-        }
-        Notice::LinkDamaged => {
-            "The link is damaged: a part of it is missing or changed. Your own plan is shown instead."
-        }
-        Notice::LinkUnknownVersion => {
-            "The link was made by a later version of this page. Reload to update, then open it again."
-        }
-        Notice::LinkTooLong => {
-            "The link is longer than any plan of ours. Your own plan is shown instead."
-        }
-        Notice::FileUnknownVersion => {
-            "The file was made by a later version of this page. Reload to update, then open it again."
-        }
-        Notice::FileNoPlan => "The file is not a plan. Nothing was changed.",
-        Notice::FileTooLong => "The file is too long to be a plan. Nothing was changed.",
-        Notice::PlanFromLink => "This plan came by a link. Undo brings back your own.",
-        Notice::NotALink => {
-            "What stands behind the # in the address is no link of this page. Your own plan is shown."
-        }
-        Notice::OtherTabTaken => {
-            "The other tab’s plan is open here. Undo brings back the one of this tab."
-        }
-        Notice::FileOpened => "The plan from the file is open. Undo brings back the one before.",
-        Notice::LinkCopied => "The link is copied.",
-        Notice::LinkNotCopied => {
-            "The browser does not let the page copy: select the link below and copy it."
-        }
-        Notice::DemoTaken => "This is the example. Undo brings back your own plan.",
-        Notice::PlanCleared => "A fresh plan. Undo brings back the one before.",
+        Notice::PartNotThere => f.say(m::NoticePartNotThere),
+        Notice::StorageMissing => f.say(m::NoticeStorageMissing),
+        Notice::StorageFull => f.say(m::NoticeStorageFull),
+        Notice::StorageDamaged => f.say(m::NoticeStorageDamaged),
+        Notice::LinkDamaged => f.say(m::NoticeLinkDamaged),
+        Notice::LinkUnknownVersion => f.say(m::NoticeLinkUnknownVersion),
+        Notice::LinkTooLong => f.say(m::NoticeLinkTooLong),
+        Notice::FileUnknownVersion => f.say(m::NoticeFileUnknownVersion),
+        Notice::FileNoPlan => f.say(m::NoticeFileNoPlan),
+        Notice::FileTooLong => f.say(m::NoticeFileTooLong),
+        Notice::PlanFromLink => f.say(m::NoticePlanFromLink),
+        Notice::NotALink => f.say(m::NoticeNotALink),
+        Notice::OtherTabTaken => f.say(m::NoticeOtherTabTaken),
+        Notice::FileOpened => f.say(m::NoticeFileOpened),
+        Notice::LinkCopied => f.say(m::NoticeLinkCopied),
+        Notice::LinkNotCopied => f.say(m::NoticeLinkNotCopied),
+        Notice::DemoTaken => f.say(m::NoticeDemoTaken),
+        Notice::PlanCleared => f.say(m::NoticePlanCleared),
     }
 }
 
 /// Why a typed text is not taken, and what would be.
 #[must_use]
 pub fn entry_trouble(f: Formatter, path: Path, wanted: Range) -> String {
-    format!("{}: give {}.", field_label(f, path), f.accepted(wanted))
+    f.say(m::EntryTrouble {
+        field: field_label(f, path),
+        range: f.accepted(wanted),
+    })
 }
 
 /// How a typed text was understood, where that is not plain.
 #[must_use]
 pub fn echo_sentence(f: Formatter, echo: Echo) -> String {
-    let value_of = |value, unit| f.stated_value(value, unit);
-    let read = match echo {
-        Echo::Value { value, unit } => value_of(value, unit),
-        Echo::Strings { count, each, unit } => {
-            format!("{count} strings of {}", value_of(each, unit))
-        }
-        Echo::Between { value, half, unit } => {
-            format!("{} ±{}", value_of(value, unit), f.width(half, unit))
-        }
+    match echo {
+        Echo::Value { value, unit } => f.say(m::EchoValue {
+            value: f.stated_value(value, unit),
+        }),
+        Echo::Strings { count, each, unit } => f.say(m::EchoStrings {
+            count,
+            each: f.stated_value(each, unit),
+        }),
+        Echo::Between { value, half, unit } => f.say(m::EchoBetween {
+            value: f.stated_value(value, unit),
+            half: f.width(half, unit),
+        }),
         Echo::Amps { amps, half, at_v } => {
-            let spread = if half > 0.0 {
-                format!(" ±{}", f.with_unit(half, "A"))
+            let (amps, volts) = (f.with_unit(amps, "A"), f.with_unit(at_v, "V"));
+            if half > 0.0 {
+                let half = f.with_unit(half, "A");
+                f.say(m::EchoAmpsBetween { amps, half, volts })
             } else {
-                String::new()
-            };
-            format!(
-                "{}{spread} at {}",
-                f.with_unit(amps, "A"),
-                f.with_unit(at_v, "V")
-            )
+                f.say(m::EchoAmps { amps, volts })
+            }
         }
-        Echo::Watts { watts, amps, at_v } => format!(
-            "{}: {} at {}",
-            f.with_unit(watts, "W"),
-            f.with_unit(amps, "A"),
-            f.with_unit(at_v, "V")
-        ),
-    };
-    format!("read as {read}")
+        Echo::Watts { watts, amps, at_v } => f.say(m::EchoWatts {
+            watts: f.with_unit(watts, "W"),
+            amps: f.with_unit(amps, "A"),
+            volts: f.with_unit(at_v, "V"),
+        }),
+    }
 }

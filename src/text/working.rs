@@ -1,6 +1,6 @@
 //! The working behind a number, written out.
 
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 use crate::{
     answer::{Formula, Term, TermName},
     range::Unit,
@@ -8,53 +8,41 @@ use crate::{
 
 /// The formula as people write it.
 #[must_use]
-pub fn formula_text(_f: Formatter, formula: Formula) -> &'static str {
+pub fn formula_text(f: Formatter, formula: Formula) -> &'static str {
     match formula {
-        Formula::ChargeOverCurrent => {
-            "hours = ∫ capacity ÷ current, from the start’s charge down to the end’s; \
-             current I solves  E(charge) · I − R · I² = power, loads and cable inside"
-        }
-        Formula::ChargeOverCurrentPeukert => {
-            "hours = ∫ capacity · (rated current ÷ current)^(k − 1) ÷ current, from the start’s \
-             charge down to the end’s; current I solves  E(charge) · I − R · I² = power"
-        }
+        Formula::ChargeOverCurrent => f.say(m::FormulaCharge),
+        Formula::ChargeOverCurrentPeukert => f.say(m::FormulaPeukert),
     }
 }
 
 /// Where the formula comes from.
 #[must_use]
-pub fn source_text(_f: Formatter, formula: Formula) -> &'static str {
+pub fn source_text(f: Formatter, formula: Formula) -> &'static str {
     match formula {
-        Formula::ChargeOverCurrent => {
-            "Charge balance and Ohm’s law, integrated in charge (three-point Gauss–Legendre between \
-             the knots of the voltage curve). Energy divided by power alone would overlook the sag."
-        }
-        Formula::ChargeOverCurrentPeukert => {
-            "Peukert’s law in the rated-hour form t = H · (C ÷ (I · H))^k, applied along the run; \
-             below the rated current no more than the rated Ah."
-        }
+        Formula::ChargeOverCurrent => f.say(m::FormulaChargeSource),
+        Formula::ChargeOverCurrentPeukert => f.say(m::FormulaPeukertSource),
     }
 }
 
 /// What a term is called.
 #[must_use]
-pub fn term_label(_f: Formatter, name: TermName) -> &'static str {
+pub fn term_label(f: Formatter, name: TermName) -> &'static str {
     match name {
-        TermName::HeldAh => "the bank holds",
-        TermName::StartPercent => "charge at the start",
-        TermName::EndPercent => "charge at the end",
-        TermName::UsedAh => "charge drawn",
-        TermName::OpenCircuitStartV => "open-circuit voltage at the start",
-        TermName::OpenCircuitEndV => "open-circuit voltage at the end",
-        TermName::BankResistance => "resistance of the bank, R",
-        TermName::FirstAmps => "current while on, at the start",
-        TermName::LastAmps => "current while on, at the end",
-        TermName::MeanAmps => "mean current",
-        TermName::MeanVolts => "mean terminal voltage",
-        TermName::PeukertExponent => "Peukert exponent, k",
-        TermName::RatedAmps => "rated current",
-        TermName::Hours => "hours",
-        TermName::QuickHours => "for comparison: resting energy ÷ first power",
+        TermName::HeldAh => f.say(m::TermHeldAh),
+        TermName::StartPercent => f.say(m::TermStartPercent),
+        TermName::EndPercent => f.say(m::TermEndPercent),
+        TermName::UsedAh => f.say(m::TermUsedAh),
+        TermName::OpenCircuitStartV => f.say(m::TermOpenCircuitStartV),
+        TermName::OpenCircuitEndV => f.say(m::TermOpenCircuitEndV),
+        TermName::BankResistance => f.say(m::TermBankResistance),
+        TermName::FirstAmps => f.say(m::TermFirstAmps),
+        TermName::LastAmps => f.say(m::TermLastAmps),
+        TermName::MeanAmps => f.say(m::TermMeanAmps),
+        TermName::MeanVolts => f.say(m::TermMeanVolts),
+        TermName::PeukertExponent => f.say(m::TermPeukertExponent),
+        TermName::RatedAmps => f.say(m::TermRatedAmps),
+        TermName::Hours => f.say(m::TermHours),
+        TermName::QuickHours => f.say(m::TermQuickHours),
     }
 }
 

@@ -2,7 +2,6 @@
 
 mode-numbered = Betriebsart { NUMBER($number) }
 unit-numbered = Gerät { NUMBER($number) }
-title-numbered = { $title } { NUMBER($number) }
 mode-of-unit = { $mode }, { $unit }
 run-on-bank = { $mode }, { $bank }
 bank-made-of = { $volts } { $capacity }

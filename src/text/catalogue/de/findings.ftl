@@ -29,11 +29,7 @@ finding-measured-implausible = Gemessene Wh durch gemessene Ah ergeben im Mittel
 finding-measured-load-taken = Die Messung nennt keine Last. Es gilt die Last beim Nennstrom, { $load }.
 finding-depth-beyond-start = Die Bank beginnt bei { $start }, und { $floor } bleiben in Reserve: es ist nichts zu nutzen.
 finding-typical-curve = Die Spannungskurve dieser Zellchemie ist eine typische: Stunden bis zu einer Abschaltspannung sind weniger sicher.
-finding-equal-sharing =
-    { NUMBER($parallel) ->
-        [one] Für { NUMBER($parallel) } Strang ist angenommen, dass er den ganzen Strom führt: Sammelschienen, oder gleiche Kabel und diagonaler Anschluss.
-       *[other] Für { NUMBER($parallel) } Stränge ist angenommen, dass sie den Strom gleich teilen: Sammelschienen, oder gleiche Kabel und diagonaler Anschluss.
-    }
+finding-equal-sharing = Für { NUMBER($parallel) } Stränge ist angenommen, dass sie den Strom gleich teilen: Sammelschienen, oder gleiche Kabel und diagonaler Anschluss.
 finding-deep-lead-acid = Bleibatterien altern bei einer Entladetiefe von { $depth } früh; die Hälfte ist üblich.
 finding-low-above-high = Die Tiefsttemperatur, { $low }, liegt über der Höchsttemperatur, { $high }: beide werden vertauscht.
 

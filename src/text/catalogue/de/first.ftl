@@ -31,3 +31,4 @@ locale-title = Sprache und Einheiten
 locale-language = Sprache
 locale-comma = Dezimalkomma (1,5)
 locale-clock = 12-Stunden-Uhr
+origin-assumed = angenommen

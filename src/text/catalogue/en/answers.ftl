@@ -2,7 +2,6 @@
 
 mode-numbered = Mode { NUMBER($number) }
 unit-numbered = Unit { NUMBER($number) }
-title-numbered = { $title } { NUMBER($number) }
 mode-of-unit = { $mode }, { $unit }
 run-on-bank = { $mode }, { $bank }
 bank-made-of = { $volts } { $capacity }

@@ -29,11 +29,7 @@ finding-measured-implausible = Measured Wh divided by measured Ah gives { $mean 
 finding-measured-load-taken = The measurement states no load. The load at rated current, { $load }, is used.
 finding-depth-beyond-start = The bank starts at { $start } and { $floor } is kept in reserve: nothing is left to use.
 finding-typical-curve = The voltage curve of this chemistry is a typical one: hours that end at a voltage cut-off are less certain.
-finding-equal-sharing =
-    { NUMBER($parallel) ->
-        [one] { NUMBER($parallel) } string is assumed to take all the current: busbars, or equal cables and a diagonal connection.
-       *[other] { NUMBER($parallel) } strings are assumed to share the current equally: busbars, or equal cables and a diagonal connection.
-    }
+finding-equal-sharing = { NUMBER($parallel) } strings are assumed to share the current equally: busbars, or equal cables and a diagonal connection.
 finding-deep-lead-acid = Lead-acid at a depth of discharge of { $depth } wears out early; half is usual.
 finding-low-above-high = The low, { $low }, is above the high, { $high }: the two are swapped.
 

@@ -31,3 +31,4 @@ locale-title = Language and units
 locale-language = Language
 locale-comma = Decimal comma (1,5)
 locale-clock = 12-hour clock
+origin-assumed = assumed

@@ -10,7 +10,7 @@ sign-percent-per-kilowatt = % per kW
 
 ## Numbers, times and lists
 
-under-a-minute = under 1 min
+under-a-minute = under 1 min
 # $count is $days as a number.
 duration-days =
     { NUMBER($count) ->

@@ -2,7 +2,6 @@
 
 mode-numbered = Modo { NUMBER($number) }
 unit-numbered = Equipo { NUMBER($number) }
-title-numbered = { $title } { NUMBER($number) }
 mode-of-unit = { $mode }, { $unit }
 run-on-bank = { $mode }, { $bank }
 bank-made-of = { $volts } { $capacity }

@@ -29,11 +29,7 @@ finding-measured-implausible = Los Wh medidos entre los Ah medidos dan { $mean }
 finding-measured-load-taken = La medición no indica la carga. Se usa la carga a la corriente nominal, { $load }.
 finding-depth-beyond-start = El banco empieza al { $start } y se reserva el { $floor }: no queda nada que usar.
 finding-typical-curve = La curva de tensión de esta química es una típica: las horas hasta un corte por tensión son menos seguras.
-finding-equal-sharing =
-    { NUMBER($parallel) ->
-        [one] Se supone que { NUMBER($parallel) } rama lleva toda la corriente: barras colectoras, o cables iguales y conexión en diagonal.
-       *[other] Se supone que { NUMBER($parallel) } ramas reparten la corriente por igual: barras colectoras, o cables iguales y conexión en diagonal.
-    }
+finding-equal-sharing = Se supone que { NUMBER($parallel) } ramas reparten la corriente por igual: barras colectoras, o cables iguales y conexión en diagonal.
 finding-deep-lead-acid = Las baterías de plomo-ácido con una profundidad de descarga del { $depth } se desgastan pronto; lo habitual es la mitad.
 finding-low-above-high = La mínima, { $low }, está por encima de la máxima, { $high }: se intercambian.
 

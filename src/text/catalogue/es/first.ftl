@@ -31,3 +31,4 @@ locale-title = Idioma y unidades
 locale-language = Idioma
 locale-comma = Coma decimal (1,5)
 locale-clock = Reloj de 12 horas
+origin-assumed = supuesto
