@@ -13,11 +13,11 @@ const USUAL = ['banks[0].battery_rated_ah', 'banks[0].battery_nominal_v', 'banks
 // `one_…`: of a bank of several batteries. The page's maker of readers' links makes them one.
 const WORDS = {
   en: {
-    battery_rated_ah: 'Charge of the bank (Ah)', one_battery_rated_ah: 'Charge of one battery (Ah)',
-    battery_nominal_v: 'Voltage of the bank (V)', one_battery_nominal_v: 'One battery (V)', depth_percent: 'How far down (%)',
-    series_count: 'Batteries in series', parallel_count: 'Strings in parallel', health_percent: 'Health (%)',
-    start_charge_percent: 'State of charge at the start (%)', cutoff_v: 'Battery’s own cut-off (V)', power_w: 'Draw (W)',
-    current_a: 'Current (A)', duty_percent: 'Share of time on (%)', never: 'does not start', to: 'to',
+    battery_rated_ah: 'Capacity of the bank (Ah)', one_battery_rated_ah: 'Capacity of one battery (Ah)',
+    battery_nominal_v: 'Voltage of the bank (V)', one_battery_nominal_v: 'Nominal voltage of one battery (V)', depth_percent: 'Maximum depth of discharge (%)',
+    series_count: 'Batteries in series', parallel_count: 'Strings in parallel', health_percent: 'State of health (%)',
+    start_charge_percent: 'State of charge at the start (%)', cutoff_v: 'Battery cut-off voltage (V)', power_w: 'Draw (W)',
+    current_a: 'Current (A)', duty_percent: 'Compressor duty cycle (%)', never: 'does not start', to: 'to',
     range: (low, high) => `from ${low} to ${high}`, number: 'a number', failed: 'This browser could not start the calculation.',
     note: 'Estimates are not guarantees.',
   },

@@ -115,8 +115,8 @@ impl Table {
         for row in &self.rows {
             line(&mut row.iter().map(|cell| match cell {
                 Cell::Text(text) => plain_markdown(text),
-                Cell::Number(value) => number::plain(*value),
-                Cell::Stated(value) => number::stated(*value),
+                Cell::Number(value) => number::ENGLISH.plain(*value),
+                Cell::Stated(value) => number::ENGLISH.stated(*value),
                 Cell::Empty => String::new(),
             }));
         }

@@ -112,18 +112,6 @@ pub fn with_sign(number: String, sign: &str) -> String {
     }
 }
 
-/// A number with at most three significant digits, thousands apart.
-#[must_use]
-pub fn plain(value: f64) -> String {
-    ENGLISH.plain(value)
-}
-
-/// A number that somebody stated: see [`Format::stated`].
-#[must_use]
-pub fn stated(value: f64) -> String {
-    ENGLISH.stated(value)
-}
-
 /// To three or four significant digits: for a number that was taken, not typed.
 #[must_use]
 pub fn rounded(value: f64) -> f64 {
@@ -136,39 +124,9 @@ pub fn rounded(value: f64) -> f64 {
     (value * parts).round() / parts
 }
 
-/// A number with so many decimals at the most: trailing zeros go.
-#[must_use]
-pub fn fixed(value: f64, decimals: usize) -> String {
-    ENGLISH.fixed(value, decimals)
-}
-
-/// A number with exactly so many decimals, as axes and tables want it.
-#[must_use]
-pub fn exact(value: f64, decimals: usize) -> String {
-    ENGLISH.grouped(&written(value, decimals))
-}
-
 /// A number with so many decimals, plainly: see [`crate::plan::entry::fixed`].
 fn written(value: f64, decimals: usize) -> String {
     crate::plan::entry::fixed(value, decimals)
-}
-
-/// A number and its unit.
-#[must_use]
-pub fn with_unit(value: f64, sign: &str) -> String {
-    ENGLISH.with_unit(value, sign)
-}
-
-/// A share in whole per cent.
-#[must_use]
-pub fn percent(value: f64) -> String {
-    format!("{}{THIN}%", fixed(value, 0))
-}
-
-/// Volts to the hundredth, as a meter shows them.
-#[must_use]
-pub fn volts(value: f64) -> String {
-    format!("{}{THIN}V", exact(value, 2))
 }
 
 /// How long something lasts, as it is told.
@@ -200,27 +158,6 @@ pub fn span(hours: f64) -> Span {
     Span::Clocked(minutes / 60, minutes % 60)
 }
 
-/// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.
-#[must_use]
-pub fn duration(hours: f64) -> String {
-    match span(hours) {
-        Span::Nothing => format!("0{THIN}min"),
-        Span::UnderAMinute => format!("under 1{THIN}min"),
-        Span::Clocked(hours, minutes) => join(60 * hours + minutes),
-        Span::Days(days, decimals) => format!("{} days", fixed(days, decimals)),
-    }
-}
-
-/// Hours and minutes to the minute, for tables.
-#[must_use]
-pub fn duration_fine(hours: f64) -> String {
-    if hours >= 240.0 {
-        duration(hours)
-    } else {
-        join((hours * 60.0).round() as u64)
-    }
-}
-
 /// `9 h 50 min`: the signs are those of every language.
 pub(super) fn join(minutes: u64) -> String {
     match (minutes / 60, minutes % 60) {
@@ -240,8 +177,7 @@ pub fn clock_after(start_min: u32, hours: f64) -> String {
 /// A clock time from minutes after midnight, of any day: `06:50`.
 #[must_use]
 pub fn clock(minutes: f64) -> String {
-    // Not `rem_euclid`: its long division is 1 kB.
-    let minute = (minutes - 1440.0 * (minutes / 1440.0).floor()).floor() as u32 % 1440;
+    let minute = minutes.rem_euclid(1440.0).floor() as u32 % 1440;
     format!("{:02}:{:02}", minute / 60, minute % 60)
 }
 
@@ -259,33 +195,36 @@ pub fn day_after(start_min: u32, hours: f64) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::text::Formatter;
+
+    const F: Formatter = Formatter::ENGLISH;
 
     #[test]
     fn numbers_for_people() {
-        assert_eq!(plain(335.512), "336");
-        assert_eq!(stated(335.5), "335.5");
-        assert_eq!(stated(12_345_678.9), "12\u{202f}345\u{202f}679");
-        assert_eq!(stated(407.762_592), "407.763");
-        assert_eq!(plain(49.73), "49.7");
-        assert_eq!(plain(12.8), "12.8");
-        assert_eq!(plain(0.0254), "0.025");
-        assert_eq!(plain(12_800.0), "12\u{202f}800");
-        assert_eq!(plain(-0.0), "0");
+        assert_eq!(F.plain(335.512), "336");
+        assert_eq!(F.stated(335.5), "335.5");
+        assert_eq!(F.stated(12_345_678.9), "12\u{202f}345\u{202f}679");
+        assert_eq!(F.stated(407.762_592), "407.763");
+        assert_eq!(F.plain(49.73), "49.7");
+        assert_eq!(F.plain(12.8), "12.8");
+        assert_eq!(F.plain(0.0254), "0.025");
+        assert_eq!(F.plain(12_800.0), "12\u{202f}800");
+        assert_eq!(F.plain(-0.0), "0");
         assert_eq!(
             [390.1881, 13.2234, -0.38].map(rounded),
             [390.0, 13.2, -0.38]
         );
-        assert_eq!(exact(-1.5, 2), "\u{2212}1.50");
+        assert_eq!(F.exact(-1.5, 2), "\u{2212}1.50");
     }
 
     #[test]
     fn times_for_people() {
-        assert_eq!(duration(9.84), "9\u{202f}h 50\u{202f}min");
-        assert_eq!(duration(0.51), "31\u{202f}min");
-        assert_eq!(duration(0.0), "0\u{202f}min");
-        assert_eq!(duration(100.0), "4.2 days");
-        assert_eq!(clock_after(21 * 60, 9.84), "06:50");
-        assert_eq!(clock(1439.99), "23:59");
+        assert_eq!(F.duration(9.84), "9\u{202f}h 50\u{202f}min");
+        assert_eq!(F.duration(0.51), "31\u{202f}min");
+        assert_eq!(F.duration(0.0), "0\u{202f}min");
+        assert_eq!(F.duration(100.0), "4.2 days");
+        assert_eq!(F.clock_after(21 * 60, 9.84), "06:50");
+        assert_eq!(F.clock(1439.99), "23:59");
         assert_eq!(day_after(21 * 60, 2.0), "the same day");
         assert_eq!(day_after(21 * 60, 9.84), "the next day");
     }

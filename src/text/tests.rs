@@ -114,7 +114,7 @@ fn what_a_range_says_is_accepted_in_the_units_shown() {
             continue;
         }
         for units in [Show::METRIC, Show::US] {
-            let ends = findings::ends(range, units, number::ENGLISH);
+            let ends = findings::ends(range, units, Formatter::ENGLISH.format());
             let [low, high] = ends.map(|end| {
                 let end: String = end.split('\u{202f}').collect();
                 let value = read(&end, range.unit, units).unwrap().value;

@@ -79,7 +79,7 @@ test('a number that cannot be is named with its range, and the last answer stays
   await settled(t.page);
   const before = await answer(t.page).textContent();
   await t.page.fill(HIGH, '99');
-  await expect(t.page.locator('.outcome.stale:has(#day-answer)')).toHaveText(/High of the day: give from .50 to 60\s°C/);
+  await expect(t.page.locator('.outcome.stale:has(#day-answer)')).toHaveText(/High of the day: this entry cannot be used\. Accepted: from .50 to 60\s°C/);
   await expect(answer(t.page)).toHaveText(before);
   await t.page.fill(HIGH, '38');
   await expect(t.page.locator('.outcome:not(.stale):has(#day-answer)')).toHaveCount(1);

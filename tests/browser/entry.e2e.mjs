@@ -38,7 +38,7 @@ test('amps typed in a draw are amps, and the field keeps the keyboard', async (t
 test('a browser set to en-US begins with US units, and a fresh plan keeps them', { context: { locale: 'en-US' } }, async (t) => {
   await visit(t);
   await expect(t.page.locator('#us-units')).toBeChecked();
-  await t.page.getByText('Split cooler: feed and cable').click();
+  await t.page.getByText('Split cooler: supply and cable').click();
   const length = '#units-0--cable-length-m';
   await value(t.page, length, '8.202');
   await t.page.fill(length, '9999');

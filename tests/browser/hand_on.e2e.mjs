@@ -35,7 +35,7 @@ test('every file comes out, under a strict policy', async ({ page, open }) => {
   const svg = await saved(page, 'Save “Night ribbon” as SVG');
   assert.equal(svg.name, 'till-morning-night-ribbon.svg');
   assert.match(svg.data.toString(), /^<svg .*<title id="title">Night ribbon<\/title><desc /);
-  const png = await saved(page, 'Save “Hours against how far down” as PNG');
+  const png = await saved(page, 'Save “Hours against depth of discharge” as PNG');
   assert.equal(png.name, 'till-morning-hours-against-how-far-down.png');
   assert.equal(png.data.subarray(1, 4).toString(), 'PNG');
   // Twice the width of the drawing, as IHDR says it (PNG specification, 11.2.2).

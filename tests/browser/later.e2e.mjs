@@ -78,7 +78,7 @@ test('where it does not come the page says so, works on, and tries again', { ...
   await ready(page);
   await missing(page);
   await openAll(page);
-  await page.getByText('has not arrived').first().waitFor();
+  await page.getByText('has not loaded').first().waitFor();
   await shot();
   const answer = await page.locator('#answer').textContent();
   await page.locator('#question-1').locator('xpath=..').locator('input').first().fill('17');
@@ -151,7 +151,7 @@ test('where it does not come one’s own plan is safe, and comes with it', { ...
   await page.goto('about:blank');
   await page.goto(site.url);
   await ready(page);
-  await page.locator('#notice').getByText('has not arrived').waitFor();
+  await page.locator('#notice').getByText('has not loaded').waitFor();
   await shot();
   await expect(charge(page)).not.toHaveValue('17');
   await charge(page).fill('23');

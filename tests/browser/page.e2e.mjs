@@ -54,7 +54,7 @@ test('a bad text is kept, named, and the last good answer stays, marked', async 
   await t.page.fill(AH, 'plenty');
   await t.page.waitForSelector('.outcome.stale');
   await says(t.page, before);
-  await expect(t.page.locator(`${AH}-error`)).toHaveText(/Capacity of one battery: give from 0\.1/);
+  await expect(t.page.locator(`${AH}-error`)).toHaveText(/Capacity of one battery: this entry cannot be used\. Accepted: from 0\.1/);
   await expect(t.page.locator(AH)).toHaveAttribute('aria-invalid', 'true');
   await t.page.locator(AH).blur();
   await holds(t.page, AH, 'plenty');
@@ -158,7 +158,7 @@ test('the address follows the plan, and a reader’s own plan is one undo away',
   await t.page.goto(link);
   await ready(t.page);
   await holds(t.page, AH, '66');
-  await t.page.getByText('This plan came by a link').waitFor();
+  await t.page.getByText('This plan came from a link').waitFor();
   await button(t.page, 'Undo').click();
   await holds(t.page, AH, '99');
 });
@@ -293,7 +293,7 @@ test('a file that is no plan changes nothing', async (t) => {
 
 test('feet and degrees Fahrenheit change what is shown, not the answer', async (t) => {
   await visit(t);
-  await t.page.getByText('Split cooler: feed and cable').click();
+  await t.page.getByText('Split cooler: supply and cable').click();
   const length = '#units-0--cable-length-m';
   await holds(t.page, length, '2.5');
   const before = await answer(t.page);
@@ -305,9 +305,9 @@ test('feet and degrees Fahrenheit change what is shown, not the answer', async (
 
 test('another bank and another unit are laid beside the first', async (t) => {
   await visit(t);
-  await button(t.page, 'Lay another bank beside it').click();
+  await button(t.page, 'Compare a second bank').click();
   await bars(t.page, 6);
-  await button(t.page, 'Lay another cooling unit beside it').click();
+  await button(t.page, 'Compare a second cooling unit').click();
   await bars(t.page, 12);
   await t.page.fill('#banks-1--battery-rated-ah', 'no');
   await button(t.page, 'Remove this bank').first().click();
@@ -328,7 +328,7 @@ test('modes are added, named and removed', async (t) => {
 test('any one of bank, hours, draw and depth can be asked for', async (t) => {
   await visit(t);
   const said = t.page.locator('section:has(#question-2) .answer');
-  for (const [index, words] of [['0', /needs .*Ah/], ['1', /runs .* on this bank/], ['2', /may draw .*W/], ['3', /goes .*% down/]]) {
+  for (const [index, words] of [['0', /needs .*Ah/], ['1', /runs .* on this bank/], ['2', /may draw .*W/], ['3', /depth of discharge of .*%/]]) {
     await t.page.selectOption('#unknown', index);
     await expect(said).toHaveText(words);
   }

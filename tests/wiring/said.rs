@@ -8,7 +8,7 @@ use till_morning::{
     plan::{Figure, Path, Plan, Unknown},
     range::Unit,
     study::sizing::Found,
-    text::{self, number::with_unit, wiring as say},
+    text::{self, wiring as say},
 };
 
 #[test]
