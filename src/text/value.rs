@@ -1,7 +1,7 @@
 //! A value of a chart, written out.
 
 use super::day;
-use crate::text::{Formatter, m};
+use crate::text::Formatter;
 
 /// How a value is written in a read-out and in a table.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -45,10 +45,11 @@ impl Text {
             }
             Self::Amps => f.with_unit(value, "A"),
             Self::Clock { start_min } => f.clock(start_min + 60.0 * value),
-            Self::DayClock { start_min } => f.say(m::DayAndClock {
-                day: day::day_number(value),
-                clock: f.clock(start_min + 60.0 * value),
-            }),
+            Self::DayClock { start_min } => format!(
+                "Day {}, {}",
+                day::day_number(value),
+                f.clock(start_min + 60.0 * value)
+            ),
             Self::FahrenheitAsIs => f.with_unit(value, "°F"),
         }
     }

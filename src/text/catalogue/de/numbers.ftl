@@ -25,7 +25,3 @@ list-or = { $first } oder { $last }
 accepted-count = eine ganze Zahl von { $min } bis { $max }
 accepted-clock = eine Uhrzeit von { $first } bis { $last }
 accepted-range = von { $min } bis { $max }
-
-## What a chart shows
-
-day-and-clock = Tag { NUMBER($day) }, { $clock }

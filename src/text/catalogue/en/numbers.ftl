@@ -27,7 +27,3 @@ list-or = { $first } or { $last }
 accepted-count = a whole number from { $min } to { $max }
 accepted-clock = a clock time from { $first } to { $last }
 accepted-range = from { $min } to { $max }
-
-## What a chart shows
-
-day-and-clock = Day { NUMBER($day) }, { $clock }

@@ -25,7 +25,3 @@ list-or = { $first } o { $last }
 accepted-count = un número entero de { $min } a { $max }
 accepted-clock = una hora de { $first } a { $last }
 accepted-range = de { $min } a { $max }
-
-## What a chart shows
-
-day-and-clock = Día { NUMBER($day) }, { $clock }
