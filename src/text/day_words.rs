@@ -11,8 +11,21 @@ use crate::{
     },
 };
 
-pub const STRETCHES: [&str; 2] = ["the hottest", "from the date above on"];
-pub const STAMPS: [&str; 3] = ["of the hour before", "about it", "of the hour after"];
+/// Which days of a weather file.
+#[must_use]
+pub fn stretches(f: Formatter) -> [&'static str; 2] {
+    [f.say(m::DayStretchHottest), f.say(m::DayStretchDate)]
+}
+
+/// What of an hour its sun is the mean of.
+#[must_use]
+pub fn stamps(f: Formatter) -> [&'static str; 3] {
+    [
+        f.say(m::DayStampBefore),
+        f.say(m::DayStampAbout),
+        f.say(m::DayStampAfter),
+    ]
+}
 
 /// A choice that nobody made.
 #[must_use]
@@ -22,123 +35,119 @@ pub fn assumed_choice(f: Formatter, name: &str) -> String {
 
 /// What to mind with a charger of a kind.
 #[must_use]
-pub fn charger_hint(_f: Formatter, kind: ChargerKind) -> &'static str {
+pub fn charger_hint(f: Formatter, kind: ChargerKind) -> &'static str {
     match kind {
-        ChargerKind::Shore => "Left without hours it is on all day.",
-        ChargerKind::Engine => {
-            "Left without hours it never runs. No engine runs while people sleep."
-        }
-        ChargerKind::Generator => {
-            "Left without hours it never runs. A generator stands outside, 20 ft (6 m) away and downwind (CPSC), and never runs while people sleep beside it."
-        }
+        ChargerKind::Shore => f.say(m::DayChargerHintShore),
+        ChargerKind::Engine => f.say(m::DayChargerHintEngine),
+        ChargerKind::Generator => f.say(m::DayChargerHintGenerator),
     }
 }
 
 /// A type of country, as people would say it.
 #[must_use]
-pub fn climate_name(_f: Formatter, climate: Climate) -> &'static str {
+pub fn climate_name(f: Formatter, climate: Climate) -> &'static str {
     match climate {
-        Climate::SaltLakePlain => "Salt lake plain, 38° N",
-        Climate::LowDesert => "Low stony desert, 33° N",
-        Climate::HighPlateau => "High dry plateau, 36° N",
-        Climate::GulfCoast => "Moist gulf coast, 29° N",
-        Climate::HumidForest => "Humid forest, 34° N",
-        Climate::InlandValley => "Dry inland valley, 37° N",
-        Climate::SouthernRiverPlain => "Southern river plain, 38° N",
-        Climate::MildSeaShore => "Mild sea shore, 36° N",
-        Climate::NorthernHeatWave => "Northern heat wave, 50° N",
-        Climate::DustySteppe => "Dusty steppe, 27° N",
-        Climate::RedInlandPlain => "Red inland plain, 24° S",
-        Climate::TropicalCoast => "Tropical coast, 17° S",
+        Climate::SaltLakePlain => f.say(m::DayClimateSaltLakePlain),
+        Climate::LowDesert => f.say(m::DayClimateLowDesert),
+        Climate::HighPlateau => f.say(m::DayClimateHighPlateau),
+        Climate::GulfCoast => f.say(m::DayClimateGulfCoast),
+        Climate::HumidForest => f.say(m::DayClimateHumidForest),
+        Climate::InlandValley => f.say(m::DayClimateInlandValley),
+        Climate::SouthernRiverPlain => f.say(m::DayClimateSouthernRiverPlain),
+        Climate::MildSeaShore => f.say(m::DayClimateMildSeaShore),
+        Climate::NorthernHeatWave => f.say(m::DayClimateNorthernHeatWave),
+        Climate::DustySteppe => f.say(m::DayClimateDustySteppe),
+        Climate::RedInlandPlain => f.say(m::DayClimateRedInlandPlain),
+        Climate::TropicalCoast => f.say(m::DayClimateTropicalCoast),
     }
 }
 
 #[must_use]
-pub fn body_name(_f: Formatter, kind: BodyKind) -> &'static str {
+pub fn body_name(f: Formatter, kind: BodyKind) -> &'static str {
     match kind {
-        BodyKind::Van => "panel van",
-        BodyKind::Trailer => "trailer",
-        BodyKind::TentCabin => "tent or canvas cabin",
-        BodyKind::Boat => "boat cabin",
-        BodyKind::SmallCabin => "small hut",
+        BodyKind::Van => f.say(m::DayBodyVan),
+        BodyKind::Trailer => f.say(m::DayBodyTrailer),
+        BodyKind::TentCabin => f.say(m::DayBodyTentCabin),
+        BodyKind::Boat => f.say(m::DayBodyBoat),
+        BodyKind::SmallCabin => f.say(m::DayBodySmallCabin),
     }
 }
 
 #[must_use]
-pub fn insulation_name(_f: Formatter, one: Insulation) -> &'static str {
+pub fn insulation_name(f: Formatter, one: Insulation) -> &'static str {
     match one {
-        Insulation::Bare => "bare metal or cloth",
-        Insulation::Partial => "in parts, ribs bare",
-        Insulation::Normal => "all round, some 30 mm",
-        Insulation::Heavy => "thick, no bare ribs",
+        Insulation::Bare => f.say(m::DayInsulationBare),
+        Insulation::Partial => f.say(m::DayInsulationPartial),
+        Insulation::Normal => f.say(m::DayInsulationNormal),
+        Insulation::Heavy => f.say(m::DayInsulationHeavy),
     }
 }
 
 #[must_use]
-pub fn colour_name(_f: Formatter, one: Colour) -> &'static str {
+pub fn colour_name(f: Formatter, one: Colour) -> &'static str {
     match one {
-        Colour::Light => "light",
-        Colour::Medium => "medium",
-        Colour::Dark => "dark",
+        Colour::Light => f.say(m::DayColourLight),
+        Colour::Medium => f.say(m::DayColourMedium),
+        Colour::Dark => f.say(m::DayColourDark),
     }
 }
 
 #[must_use]
-pub fn glazing_name(_f: Formatter, one: Glazing) -> &'static str {
+pub fn glazing_name(f: Formatter, one: Glazing) -> &'static str {
     match one {
-        Glazing::Single => "single",
-        Glazing::Double => "double",
+        Glazing::Single => f.say(m::DayGlazingSingle),
+        Glazing::Double => f.say(m::DayGlazingDouble),
     }
 }
 
 #[must_use]
-pub fn covers_name(_f: Formatter, one: Covers) -> &'static str {
+pub fn covers_name(f: Formatter, one: Covers) -> &'static str {
     match one {
-        Covers::None => "nothing",
-        Covers::Curtains => "curtains",
-        Covers::InsideMats => "reflecting mats inside",
-        Covers::OutsideCovers => "covers outside",
+        Covers::None => f.say(m::DayCoversNone),
+        Covers::Curtains => f.say(m::DayCoversCurtains),
+        Covers::InsideMats => f.say(m::DayCoversInsideMats),
+        Covers::OutsideCovers => f.say(m::DayCoversOutsideCovers),
     }
 }
 
 #[must_use]
-pub fn control_name(_f: Formatter, one: Control) -> &'static str {
+pub fn control_name(f: Formatter, one: Control) -> &'static str {
     match one {
-        Control::Thermostat => "on and off (thermostat)",
-        Control::Modulating => "variable speed, with a floor",
+        Control::Thermostat => f.say(m::DayControlThermostat),
+        Control::Modulating => f.say(m::DayControlModulating),
     }
 }
 
 #[must_use]
-pub fn mounting_name(_f: Formatter, one: Mounting) -> &'static str {
+pub fn mounting_name(f: Formatter, one: Mounting) -> &'static str {
     match one {
-        Mounting::FlatOnRoof => "flat on the roof",
-        Mounting::StoodOff => "stood off, air behind",
+        Mounting::FlatOnRoof => f.say(m::DayMountingFlatOnRoof),
+        Mounting::StoodOff => f.say(m::DayMountingStoodOff),
     }
 }
 
 #[must_use]
-pub fn controller_name(_f: Formatter, one: ControllerKind) -> &'static str {
+pub fn controller_name(f: Formatter, one: ControllerKind) -> &'static str {
     match one {
-        ControllerKind::Tracking => "tracking (MPPT)",
-        ControllerKind::Direct => "direct (PWM), tied to the bank",
+        ControllerKind::Tracking => f.say(m::DayControllerTracking),
+        ControllerKind::Direct => f.say(m::DayControllerDirect),
     }
 }
 
 #[must_use]
-pub fn charger_name(_f: Formatter, one: ChargerKind) -> &'static str {
+pub fn charger_name(f: Formatter, one: ChargerKind) -> &'static str {
     match one {
-        ChargerKind::Shore => "shore power",
-        ChargerKind::Engine => "the engine",
-        ChargerKind::Generator => "a generator",
+        ChargerKind::Shore => f.say(m::DayChargerShore),
+        ChargerKind::Engine => f.say(m::DayChargerEngine),
+        ChargerKind::Generator => f.say(m::DayChargerGenerator),
     }
 }
 
 #[must_use]
-pub fn bank_place_name(_f: Formatter, one: BankPlace) -> &'static str {
+pub fn bank_place_name(f: Formatter, one: BankPlace) -> &'static str {
     match one {
-        BankPlace::Cabin => "in the cabin",
-        BankPlace::Locker => "in a locker, under seat or floor",
-        BankPlace::Outside => "outside",
+        BankPlace::Cabin => f.say(m::DayBankPlaceCabin),
+        BankPlace::Locker => f.say(m::DayBankPlaceLocker),
+        BankPlace::Outside => f.say(m::DayBankPlaceOutside),
     }
 }

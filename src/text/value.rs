@@ -1,6 +1,6 @@
 //! A value of a chart, written out.
 
-use super::day;
+use super::day::Calendar;
 use crate::text::Formatter;
 
 /// How a value is written in a read-out and in a table.
@@ -20,10 +20,8 @@ pub enum Text {
     Clock {
         start_min: f64,
     },
-    /// The same, with the day counted from the first start.
-    DayClock {
-        start_min: f64,
-    },
+    /// The same with its day.
+    DayClock(Calendar),
     /// What stands on a chart in Fahrenheit already.
     FahrenheitAsIs,
 }
@@ -45,11 +43,7 @@ impl Text {
             }
             Self::Amps => f.with_unit(value, "A"),
             Self::Clock { start_min } => f.clock(start_min + 60.0 * value),
-            Self::DayClock { start_min } => format!(
-                "Day {}, {}",
-                day::day_number(value),
-                f.clock(start_min + 60.0 * value)
-            ),
+            Self::DayClock(calendar) => calendar.moment(f, value),
             Self::FahrenheitAsIs => f.with_unit(value, "°F"),
         }
     }

@@ -57,7 +57,7 @@ impl Row {
         Self {
             change,
             what: say::change_name(formatter(), plan, &change),
-            gain: say::change_gain(formatter(), plan, ranked, one),
+            gain: say::change_gain(formatter(), ranked, one),
         }
     }
 }
@@ -88,7 +88,7 @@ fn Ranked(from: usize, most: usize) -> impl IntoView {
 fn ChangeRow(row: Row) -> impl IntoView {
     let state = State::here();
     let Row { change, what, gain } = row;
-    let label = say::try_change(formatter(), &what);
+    let label = formatter().say(m::DayTryChangeOf { what: &what });
     let take = move || state.edit(|plan| *plan = change.applied_to(plan));
     view! {
         <li>

@@ -9,6 +9,7 @@ use crate::{
         chart::{ChartColumn, Plot},
         kit::anew,
     },
+    text::day::Calendar,
     view::drawing::{DayChart, Drawing},
 };
 use leptos::prelude::*;
@@ -18,17 +19,16 @@ use std::sync::Arc;
 #[component]
 pub fn Charts() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
-    // What their words hang on; a clock of other hours is another axis.
+    // What their words hang on; a clock of other hours or dates is another axis.
     let words_of = move || {
         let day = told.day.get()?;
-        let show = state.with_plan(|plan| (plan.show.us_units, plan.night.start_clock_min));
-        Some((show, day.span_h.to_bits()))
+        let calendar = state.with_plan(Calendar::of);
+        Some((state.with_plan(|plan| plan.show.us_units), calendar, day.span_h))
     };
-    let build = move |words_of: Option<((bool, u32), u64)>| {
-        let Some((_, span_h)) = words_of else {
+    let build = move |words_of: Option<(bool, Calendar, f64)>| {
+        let Some((_, _, span_h)) = words_of else {
             return ().into_any();
         };
-        let span_h = f64::from_bits(span_h);
         let plots = DayChart::ALL.map(|chart| plot(state, told, chart, span_h));
         view! { <ChartColumn plots=plots.into() hint=say(m::DayChartsHint) /> }.into_any()
     };

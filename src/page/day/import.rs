@@ -66,10 +66,15 @@ pub fn Import() -> impl IntoView {
                 <Select
                     id="weather-stretch"
                     label=say(m::DayStretch)
-                    names=&words::STRETCHES
+                    names=words::stretches(formatter()).into()
                     at=desk.stretch
                 />
-                <Select id="weather-stamp" label=say(m::DayStamp) names=&words::STAMPS at=desk.stamp />
+                <Select
+                    id="weather-stamp"
+                    label=say(m::DayStamp)
+                    names=words::stamps(formatter()).into()
+                    at=desk.stamp
+                />
                 <div class="buttons">
                     <Press words=say(m::DayPickWeather) press=pick />
                     <Press words=say(m::DayForgetWeather) hidden=none press=move || forget(desk) />
@@ -101,7 +106,7 @@ pub fn Import() -> impl IntoView {
 fn Select(
     id: &'static str,
     label: &'static str,
-    names: &'static [&'static str],
+    names: Vec<&'static str>,
     at: RwSignal<usize>,
 ) -> impl IntoView {
     let names = move || names.iter().map(|&name| name.to_owned()).collect();
@@ -143,7 +148,7 @@ fn picked(desk: Desk, event: &ev::Event) {
         return;
     };
     let file = input.files().and_then(|files| files.get(0));
-    // So that the same file, mended, can be chosen again.
+    // So that the same file, corrected, can be chosen again.
     input.set_value("");
     open(desk, file);
 }

@@ -30,7 +30,7 @@ fn EventList() -> impl IntoView {
             let events = day.events.iter();
             let row = |event: &DayEvent| {
                 (
-                    say::when(formatter(), day, event.hours_h),
+                    say::moment(formatter(), plan, event.hours_h),
                     say::event_sentence(formatter(), plan, event),
                 )
             };
@@ -62,7 +62,7 @@ pub fn ByDay() -> impl IntoView {
 fn DayTable() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
     let build = move |_| {
-        let rows = told.of(state, |_, day| say::day_rows(formatter(), day));
+        let rows = told.of(state, |plan, day| say::day_rows(formatter(), plan, day));
         let mut rows = rows.into_iter();
         let heads = rows.next().unwrap_or_default().into_iter();
         let heads = heads.map(|text| view! { <th scope="col">{text}</th> });

@@ -39,6 +39,19 @@ impl Date {
         date.map(Self).map_err(|_| outside(Input::DayOfMonth, last))
     }
 
+    /// A date, its day brought down to the month's last; nothing where year or month are
+    /// out of range.
+    #[must_use]
+    pub fn or_last_of_month(year: i32, month: u8, day: u8) -> Option<Self> {
+        (0..4).find_map(|less| Self::new(year, month, day.saturating_sub(less)).ok())
+    }
+
+    /// The day of the week: Monday 0, Sunday 6.
+    #[must_use]
+    pub fn weekday(&self) -> u8 {
+        self.0.weekday().number_days_from_monday()
+    }
+
     /// Year, month, day.
     #[must_use]
     pub fn parts(&self) -> (i32, u8, u8) {

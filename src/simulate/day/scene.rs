@@ -111,9 +111,7 @@ impl Scene {
     }
 }
 
-/// A date, its day brought down to the month's last.
+/// Of whole numbers in range, as the plan was checked; casts saturate.
 fn date(year: f64, month: f64, day: f64) -> Option<Date> {
-    // Whole numbers in range, as the plan was checked; casts saturate.
-    let (year, month, day) = (year as i32, month as u8, day as u8);
-    (0..4).find_map(|less| Date::new(year, month, day.saturating_sub(less)).ok())
+    Date::or_last_of_month(year as i32, month as u8, day as u8)
 }

@@ -1,7 +1,8 @@
 //! The books of energy and heat, row by row.
 
-use crate::text::Formatter;
-use crate::{answer::day::DayAnswer, range::Unit};
+use super::Calendar;
+use crate::text::{Formatter, m};
+use crate::{answer::day::DayAnswer, plan::Plan, range::Unit};
 
 /// One row of the energy book: what, and how much of it in or out.
 pub type BookRow = (&'static str, String);
@@ -9,16 +10,25 @@ pub type BookRow = (&'static str, String);
 /// The table of days: its head, then a row for each. Energies are in watt-hours;
 /// chargers only where there are any.
 #[must_use]
-pub fn day_rows(f: Formatter, day: &DayAnswer) -> Vec<Vec<String>> {
+pub fn day_rows(f: Formatter, plan: &Plan, day: &DayAnswer) -> Vec<Vec<String>> {
+    let calendar = Calendar::of(plan);
     let charged = day.energy.charger_wh > 0.0;
-    let mut heads = vec!["Day", "Panels, Wh", "Unit, Wh", "Loads, Wh", "Least", "End"];
+    let clock = f.clock(f64::from(day.start_clock_min));
+    let mut heads = vec![
+        f.say(m::DayHeadFrom { clock }),
+        f.say(m::DayHeadPanels).into(),
+        f.say(m::DayHeadUnit).into(),
+        f.say(m::DayHeadLoads).into(),
+        f.say(m::DayHeadLeast).into(),
+        f.say(m::DayHeadEnd).into(),
+    ];
     if charged {
-        heads.insert(2, "Chargers, Wh");
+        heads.insert(2, f.say(m::DayHeadChargers).into());
     }
     let wh = |value: f64| f.plain(value.round());
     let rows = day.days.iter().enumerate().map(|(at, sum)| {
         let mut row = vec![
-            f.plain(at as f64 + 1.0),
+            calendar.row(f, at),
             wh(sum.solar_wh),
             wh(sum.unit_wh),
             wh(sum.loads_wh),
@@ -30,9 +40,7 @@ pub fn day_rows(f: Formatter, day: &DayAnswer) -> Vec<Vec<String>> {
         }
         row
     });
-    std::iter::once(heads.into_iter().map(str::to_owned).collect())
-        .chain(rows)
-        .collect()
+    std::iter::once(heads).chain(rows).collect()
 }
 
 /// Where the energy came from and went.
@@ -40,25 +48,16 @@ pub fn day_rows(f: Formatter, day: &DayAnswer) -> Vec<Vec<String>> {
 pub fn energy_rows(f: Formatter, day: &DayAnswer) -> Vec<BookRow> {
     let book = &day.energy;
     let mut rows = vec![
-        (
-            "From the panels, past the controller",
-            f.energy(book.solar_wh),
-        ),
-        ("From chargers", f.energy(book.charger_wh)),
-        ("Out of the bank’s store", f.energy(book.from_store_wh)),
-        (
-            "To the cooling unit, its feed and cable",
-            f.energy(book.unit_wh),
-        ),
-        ("To the other loads", f.energy(book.loads_wh)),
-        ("Lost as heat in the bank", f.energy(book.lost_wh)),
-        (
-            "Offered by the panels and not taken",
-            f.energy(book.spilled_wh),
-        ),
+        (f.say(m::DayEnergyPanels), f.energy(book.solar_wh)),
+        (f.say(m::DayEnergyChargers), f.energy(book.charger_wh)),
+        (f.say(m::DayEnergyStore), f.energy(book.from_store_wh)),
+        (f.say(m::DayEnergyUnit), f.energy(book.unit_wh)),
+        (f.say(m::DayEnergyLoads), f.energy(book.loads_wh)),
+        (f.say(m::DayEnergyLost), f.energy(book.lost_wh)),
+        (f.say(m::DayEnergySpilled), f.energy(book.spilled_wh)),
     ];
     if book.fuel_l > 0.0 {
-        rows.push(("Fuel used", f.value(book.fuel_l, Unit::Liter)));
+        rows.push((f.say(m::DayEnergyFuel), f.value(book.fuel_l, Unit::Liter)));
     }
     rows
 }
@@ -68,22 +67,19 @@ pub fn energy_rows(f: Formatter, day: &DayAnswer) -> Vec<BookRow> {
 pub fn heat_rows(f: Formatter, day: &DayAnswer) -> Vec<BookRow> {
     let heat = &day.heat;
     vec![
-        ("Sun through glass", f.energy(heat.sun_glass_wh)),
-        ("Sun on the shell", f.energy(heat.sun_shell_wh)),
-        ("Through glass, by conduction", f.energy(heat.glass_wh)),
-        ("Through the shell, by conduction", f.energy(heat.shell_wh)),
-        ("With air that comes in", f.energy(heat.air_change_wh)),
-        ("People and animals", f.energy(heat.people_wh)),
-        ("Other things inside", f.energy(heat.gains_wh)),
-        ("Taken out by the unit", f.energy(-heat.unit_wh)),
+        (f.say(m::DayHeatSunGlass), f.energy(heat.sun_glass_wh)),
+        (f.say(m::DayHeatSunShell), f.energy(heat.sun_shell_wh)),
+        (f.say(m::DayHeatGlass), f.energy(heat.glass_wh)),
+        (f.say(m::DayHeatShell), f.energy(heat.shell_wh)),
+        (f.say(m::DayHeatAir), f.energy(heat.air_change_wh)),
+        (f.say(m::DayHeatPeople), f.energy(heat.people_wh)),
+        (f.say(m::DayHeatGains), f.energy(heat.gains_wh)),
+        (f.say(m::DayHeatUnit), f.energy(-heat.unit_wh)),
+        (f.say(m::DayHeatStored), f.energy(heat.stored_wh)),
         (
-            "Stayed in air, contents and shell",
-            f.energy(heat.stored_wh),
-        ),
-        (
-            "Water that the unit shed",
+            f.say(m::DayHeatCondensed),
             f.value(heat.condensed_kg, Unit::Kilogram),
         ),
-        ("Latent heat of that water", f.energy(heat.latent_wh)),
+        (f.say(m::DayHeatLatent), f.energy(heat.latent_wh)),
     ]
 }

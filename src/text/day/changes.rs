@@ -1,9 +1,11 @@
 //! What would buy more hours, and the bedtime line, in words.
 
-use super::{chance, day_number, until_wanted};
-use crate::text::Formatter;
+use super::{chance, until_wanted};
+use crate::text::{Formatter, m};
 use crate::{
-    answer::day::{BedtimeLine, Change, DayAnswer, Latest, ModeAt, MoreHours, RankedChange},
+    answer::day::{
+        BedtimeLine, COLDEST_C, Change, DayAnswer, Latest, ModeAt, MoreHours, RankedChange,
+    },
     plan::{Path, Plan, entry::shown, supply::ArrayField},
     range::Unit,
     text::{
@@ -19,125 +21,129 @@ const LEAST_WH: f64 = 20.0;
 /// A change, as one would make it.
 #[must_use]
 pub fn change_name(f: Formatter, plan: &Plan, change: &Change) -> String {
+    let name = |unit, mode| full_mode_name(f, plan, unit, mode);
     match *change {
-        Change::OneMoreString { parallel_count } => {
-            format!("One more string of batteries: {parallel_count} in parallel")
-        }
-        Change::PanelWatts { array, rated_w } => {
-            let now_w = plan
-                .number(Path::Array(array, ArrayField::RatedW))
-                .filter(|_| array < plan.supply.arrays.len())
-                .unwrap_or(0.0);
-            let more = f.with_unit((rated_w - now_w).max(0.0), "W");
-            if now_w > 0.0 {
-                format!(
-                    "{more} more of panels, {} in all",
-                    f.with_unit(rated_w, "W")
-                )
-            } else {
-                format!("{more} of panels, flat on the roof")
-            }
-        }
-        Change::PanelsInTheOpen { .. } => "The panels out of the shade".into(),
-        Change::ChargerAmps { most_a, .. } => {
-            format!("A stronger charger: {}", f.with_unit(most_a, "A"))
-        }
-        Change::FullAtStart => "The bank full at the start".into(),
-        Change::SetPoint { set_point_c } => {
-            format!("A set point of {}", f.temperature(set_point_c))
-        }
-        Change::LowerMode { unit, mode, lower } => format!(
-            "{} instead of {}",
-            full_mode_name(f, plan, unit, lower),
-            full_mode_name(f, plan, unit, mode)
-        ),
-        Change::Covers { covers } => format!("Before the windows: {}", covers_name(f, covers)),
-        Change::Shade { shade_percent } => format!(
-            "Parked in the shade: {} of the sun kept off, panels and all",
-            f.percent(shade_percent)
-        ),
-        Change::Insulation { insulation } => {
-            format!("Insulation: {}", insulation_name(f, insulation))
-        }
-        Change::Colour { colour } => format!("A {} outside", colour_name(f, colour)),
+        Change::OneMoreString { parallel_count } => f.say(m::DayChangeString {
+            count: parallel_count,
+        }),
+        Change::PanelWatts { array, rated_w } => panel_watts(f, plan, array, rated_w),
+        Change::PanelsInTheOpen { .. } => f.say(m::DayChangePanelsInOpen).into(),
+        Change::ChargerAmps { most_a, .. } => f.say(m::DayChangeCharger {
+            current: f.with_unit(most_a, "A"),
+        }),
+        Change::FullAtStart => f.say(m::DayChangeFullAtStart).into(),
+        Change::SetPoint { set_point_c } => f.say(m::DayChangeSetPoint {
+            temperature: f.temperature(set_point_c),
+        }),
+        Change::LowerMode { unit, mode, lower } => f.say(m::DayChangeLowerMode {
+            lower: name(unit, lower),
+            mode: name(unit, mode),
+        }),
+        Change::Covers { covers } => f.say(m::DayChangeCovers {
+            covers: covers_name(f, covers),
+        }),
+        Change::Shade { shade_percent } => f.say(m::DayChangeShade {
+            share: f.percent(shade_percent),
+        }),
+        Change::Insulation { insulation } => f.say(m::DayChangeInsulation {
+            insulation: insulation_name(f, insulation),
+        }),
+        Change::Colour { colour } => f.say(m::DayChangeColour {
+            colour: colour_name(f, colour),
+        }),
         Change::LoadOff { load } => {
             let name = plan.loads.get(load).map_or("", |load| load.name.trim());
             if name.is_empty() {
-                format!("Without load {}", load + 1)
+                f.say(m::DayChangeLoadNumber {
+                    number: f.number(load as f64 + 1.0),
+                })
             } else {
-                format!("Without “{name}”")
+                f.say(m::DayChangeLoad { name })
             }
         }
+    }
+}
+
+fn panel_watts(f: Formatter, plan: &Plan, array: usize, rated_w: f64) -> String {
+    let now_w = plan
+        .number(Path::Array(array, ArrayField::RatedW))
+        .filter(|_| array < plan.supply.arrays.len())
+        .unwrap_or(0.0);
+    let more = f.with_unit((rated_w - now_w).max(0.0), "W");
+    if now_w > 0.0 {
+        let all = f.with_unit(rated_w, "W");
+        f.say(m::DayChangeMorePanels { more, all })
+    } else {
+        f.say(m::DayChangePanels { power: more })
     }
 }
 
 /// What a change gains, and what it weighs and costs where that is known.
 #[must_use]
-pub fn change_gain(f: Formatter, plan: &Plan, all: &MoreHours, one: &RankedChange) -> String {
+pub fn change_gain(f: Formatter, all: &MoreHours, one: &RankedChange) -> String {
     let mut said = vec![gain(f, all, one)];
     if let (Some(now), Some(then)) = (all.now.chances, one.worth.chances)
         && (then.lasting_percent - now.lasting_percent).abs() >= 5.0
     {
-        said.push(format!(
-            "lasting the night {}, now {}",
-            chance(f, then.lasting_percent),
-            chance(f, now.lasting_percent)
-        ));
+        said.push(f.say(m::DayGainChance {
+            then: chance(f, then.lasting_percent),
+            now: chance(f, now.lasting_percent),
+        }));
     }
     let warmer_k = one.worth.warmest_c - all.now.warmest_c;
-    if warmer_k.abs() >= 0.5 && one.worth.warmest_c > crate::answer::day::COLDEST_C {
-        said.push(format!(
-            "the cabin {} at the warmest",
-            f.temperature(one.worth.warmest_c)
-        ));
+    if warmer_k.abs() >= 0.5 && one.worth.warmest_c > COLDEST_C {
+        said.push(f.say(m::DayGainWarmest {
+            temperature: f.temperature(one.worth.warmest_c),
+        }));
     }
     if let Some(kg) = one.mass_kg.filter(|&kg| kg >= 0.5) {
-        said.push(format!("about {} more to carry", mass(f, plan, kg)));
+        said.push(f.say(m::DayGainMass { mass: mass(f, kg) }));
     }
     if let Some(cost) = one.cost_number {
-        said.push(format!("for {} by your price", f.with_unit(cost, "")));
+        said.push(f.say(m::DayGainCost {
+            cost: f.plain(cost),
+        }));
     }
     said.join("; ")
 }
 
 /// Whole kilograms or pounds.
-fn mass(f: Formatter, _plan: &Plan, kg: f64) -> String {
+fn mass(f: Formatter, kg: f64) -> String {
     let mass = shown(kg, Unit::Kilogram, f.units);
     f.with_unit(mass.round(), f.sign(Unit::Kilogram))
 }
 
 fn gain(f: Formatter, all: &MoreHours, one: &RankedChange) -> String {
     let never_empty = one.worth.hours_h >= all.span_h;
+    let duration = |hours_h: f64| f.duration(hours_h.abs());
+    let energy = |wh: f64| f.energy(wh.abs());
     if one.gained_h >= LEAST_H && never_empty {
-        format!("not empty in all {} days tried", day_number(all.span_h) - 1)
+        f.say(m::DayGainNeverEmpty {
+            count: (all.span_h / super::ONE_DAY_H).round(),
+        })
     } else if one.gained_h >= LEAST_H {
-        format!("{} more until empty", f.duration(one.gained_h))
+        f.say(m::DayGainHours {
+            duration: duration(one.gained_h),
+        })
     } else if one.gained_h <= -LEAST_H {
-        format!("{} less until empty", f.duration(-one.gained_h))
+        f.say(m::DayGainFewerHours {
+            duration: duration(one.gained_h),
+        })
     } else if one.gained_holding_h >= LEAST_H {
-        format!(
-            "the set point held {} longer",
-            f.duration(one.gained_holding_h)
-        )
+        f.say(m::DayGainHolding {
+            duration: duration(one.gained_holding_h),
+        })
     } else if one.gained_spare_wh >= LEAST_WH {
-        format!(
-            "{} more to spare at the lowest",
-            f.energy(one.gained_spare_wh)
-        )
+        f.say(m::DayGainSpare {
+            energy: energy(one.gained_spare_wh),
+        })
     } else if one.gained_spare_wh <= -LEAST_WH {
-        format!(
-            "{} less to spare at the lowest",
-            f.energy(-one.gained_spare_wh)
-        )
+        f.say(m::DayGainLessSpare {
+            energy: energy(one.gained_spare_wh),
+        })
     } else {
-        "nothing to speak of".into()
+        f.say(m::DayGainNone).into()
     }
-}
-
-/// What pressing its button does.
-#[must_use]
-pub fn try_change(_f: Formatter, what: &str) -> String {
-    format!("Try it in the plan: {what}")
 }
 
 /// The bedtime lines, strong modes first. Where nothing needs changing it is said
@@ -155,25 +161,43 @@ pub fn bedtime_sentences(
         .iter()
         .find(|line| matches!(line.latest, Latest::NoNeed { .. }));
     if let Some(line) = no_need {
-        return vec![format!(
-            "No need to change down: with {} all along at least nine nights in ten last {until}.",
-            mode(line.from)
-        )];
+        let mode = mode(line.from);
+        return vec![f.say(m::DayBedtimeNoNeed { mode, until })];
     }
     let said = lines.iter().map(|line| {
-        let change = match line.to {
-            Some(to) => format!("Change from {} to {}", mode(line.from), mode(to)),
-            None => format!("Turn {} off", mode(line.from)),
-        };
-        match line.latest {
-            Latest::By { clock_min, .. } => format!(
-                "{change} by {} at the latest: then nine nights in ten last {until}.",
-                f.clock(f64::from(clock_min))
-            ),
-            Latest::TooLate { lasting_percent } | Latest::NoNeed { lasting_percent } => format!(
-                "{change} at the start and lasting {until} is still {}.",
-                chance(f, lasting_percent)
-            ),
+        let from = mode(line.from);
+        match (line.latest, line.to.map(mode)) {
+            (Latest::By { clock_min, .. }, to) => {
+                let (until, clock) = (&until, f.clock(f64::from(clock_min)));
+                match to {
+                    Some(to) => f.say(m::DayBedtimeChange {
+                        from,
+                        to,
+                        clock,
+                        until,
+                    }),
+                    None => f.say(m::DayBedtimeOff { from, clock, until }),
+                }
+            }
+            (
+                Latest::TooLate { lasting_percent } | Latest::NoNeed { lasting_percent },
+                to,
+            ) => {
+                let (until, chance) = (&until, chance(f, lasting_percent));
+                match to {
+                    Some(to) => f.say(m::DayBedtimeChangeLate {
+                        from,
+                        to,
+                        until,
+                        chance,
+                    }),
+                    None => f.say(m::DayBedtimeOffLate {
+                        from,
+                        until,
+                        chance,
+                    }),
+                }
+            }
         }
     });
     said.collect()
@@ -188,13 +212,13 @@ mod tests {
     fn a_small_bank_hears_of_hours_and_a_big_one_of_spare() {
         let mut plan = Plan::demo();
         let all = more_hours(&plan).unwrap();
-        let best = change_gain(Formatter::ENGLISH, &plan, &all, &all.changes[0]);
+        let best = change_gain(Formatter::ENGLISH, &all, &all.changes[0]);
         assert!(best.contains("to spare at the lowest"), "{best}");
         plan.banks[0].parallel_count = 1;
         plan.banks[0].battery_rated_ah.value = 15.0;
         plan.day.days_count = Some(1);
         let all = more_hours(&plan).unwrap();
-        let best = change_gain(Formatter::ENGLISH, &plan, &all, &all.changes[0]);
+        let best = change_gain(Formatter::ENGLISH, &all, &all.changes[0]);
         assert!(
             best.contains("until empty") || best.contains("not empty"),
             "{best}"

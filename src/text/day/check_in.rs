@@ -1,135 +1,124 @@
 //! The midnight check-in in words.
 
-use super::chance;
-use crate::text::Formatter;
+use super::{Calendar, chance};
+use crate::text::{Formatter, m};
 use crate::{
     answer::day::{Advice, Chances, CheckInAnswer, Fit, FittedFactor},
     plan::Plan,
     text::full_mode_name,
 };
 
-/// A clock time so many hours after the plan's start, to the minute.
-fn at(f: Formatter, plan: &Plan, hours_h: f64) -> String {
-    f.clock((f64::from(plan.night.start_clock_min) + 60.0 * hours_h).round())
-}
-
 /// What was read, and what was expected.
 #[must_use]
 pub fn check_in_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> String {
-    let mut text = format!(
-        "At {} the bank stands at {}, where {} was expected, and the cabin at {}, where {} was.",
-        at(f, plan, said.at_h),
-        f.percent(said.charge_percent),
-        f.percent(said.expected_charge_percent),
-        f.temperature(said.cabin_c),
-        f.temperature(said.expected_cabin_c)
-    );
-    if let Some(ratio) = said.used_ratio_number.filter(|ratio| *ratio > 0.0) {
-        let since = if said.readings_count > 1 {
-            "the reading before"
-        } else {
-            "the start"
-        };
-        text += &format!(
-            " Since {since} {} times as much went as was expected to.",
-            f.fixed(ratio, 2)
-        );
-    }
-    text
+    let read = f.say(m::DayCheckInRead {
+        moment: Calendar::of(plan).moment(f, said.at_h),
+        charge: f.percent(said.charge_percent),
+        expected_charge: f.percent(said.expected_charge_percent),
+        cabin: f.temperature(said.cabin_c),
+        expected_cabin: f.temperature(said.expected_cabin_c),
+    });
+    let Some(ratio) = said.used_ratio_number.filter(|ratio| *ratio > 0.0) else {
+        return read;
+    };
+    let ratio = f.fixed(ratio, 2);
+    let used = if said.readings_count > 1 {
+        f.say(m::DayCheckInUsedSinceReading { ratio })
+    } else {
+        f.say(m::DayCheckInUsedSinceStart { ratio })
+    };
+    format!("{read} {used}")
 }
 
 /// How it goes on from there, as the plan stands.
 #[must_use]
 pub fn onward_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> String {
-    let goal = at(f, plan, said.goal_h);
+    let calendar = Calendar::of(plan);
+    let goal = calendar.moment(f, said.goal_h);
     let at_goal = said
         .onward
         .trace
         .iter()
         .find(|point| point.hours_h >= said.goal_h - 1e-6);
-    match said.onward.empty_h {
-        Some(empty_h) if empty_h < said.goal_h => format!(
-            "From there the bank is empty about {}, before {goal}.",
-            at(f, plan, (6.0 * empty_h).round() / 6.0)
-        ),
-        _ => match at_goal {
-            Some(point) => format!(
-                "From there it lasts until {goal}, with {} left.",
-                f.percent(point.charge_percent)
-            ),
-            None => format!("From there it lasts until {goal}."),
-        },
+    match (said.onward.empty_h, at_goal) {
+        (Some(empty_h), _) if empty_h < said.goal_h => f.say(m::DayOnwardEmpty {
+            moment: calendar.about(f, empty_h),
+            goal,
+        }),
+        (_, Some(point)) => f.say(m::DayOnwardLastsWith {
+            goal,
+            charge: f.percent(point.charge_percent),
+        }),
+        _ => f.say(m::DayOnwardLasts { goal }),
     }
 }
 
 /// What to switch now.
 #[must_use]
 pub fn advice_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> Option<String> {
-    let goal = at(f, plan, said.goal_h);
+    let goal = Calendar::of(plan).moment(f, said.goal_h);
     let lasting = |chances: &Chances| chance(f, chances.lasting_percent);
-    let as_planned = said.chances.as_ref().map_or_else(String::new, |chances| {
-        format!(" As planned it is {}.", lasting(chances))
-    });
-    Some(match said.advice.as_ref()? {
-        Advice::GoOn { chances } => format!(
-            "Go on as planned: lasting until {goal} is {}.",
-            lasting(chances)
-        ),
-        Advice::SwitchNow { to, chances } => {
-            let what = match to {
-                Some(mode) => format!(
-                    "Switch to {} now",
-                    full_mode_name(f, plan, mode.unit, mode.mode)
-                ),
-                None => "Turn the unit off now".into(),
-            };
-            format!(
-                "{what}: then lasting until {goal} is {}.{as_planned}",
-                lasting(chances)
-            )
-        }
-        Advice::NothingReaches { chances } => format!(
-            "Nothing that can be switched reaches {goal} in nine nights of ten: with the unit off from now on it is {}.{as_planned}",
-            lasting(chances)
-        ),
-    })
+    let advice = said.advice.as_ref()?;
+    let first = match advice {
+        Advice::GoOn { chances } => f.say(m::DayAdviceGoOn {
+            goal,
+            chance: lasting(chances),
+        }),
+        Advice::SwitchNow {
+            to: Some(mode),
+            chances,
+        } => f.say(m::DayAdviceSwitch {
+            mode: full_mode_name(f, plan, mode.unit, mode.mode),
+            goal,
+            chance: lasting(chances),
+        }),
+        Advice::SwitchNow { to: None, chances } => f.say(m::DayAdviceOff {
+            goal,
+            chance: lasting(chances),
+        }),
+        Advice::NothingReaches { chances } => f.say(m::DayAdviceNothing {
+            goal,
+            chance: lasting(chances),
+        }),
+    };
+    let changes_plan = !matches!(advice, Advice::GoOn { .. });
+    let as_planned = said.chances.as_ref().filter(|_| changes_plan);
+    Some(as_planned.map_or(first.clone(), |chances| {
+        let chance = lasting(chances);
+        format!("{first} {}", f.say(m::DayAdviceAsPlanned { chance }))
+    }))
 }
 
 /// What the readings say of the plan: one line for each of the three figures.
 #[must_use]
 pub fn fit_sentences(f: Formatter, fit: &Fit) -> Vec<String> {
-    match fit {
+    match *fit {
         Fit::TooFew {
             readings_count,
             least_count,
-        } => vec![format!(
-            "With {} readings or more the plan itself is fitted to them; there {}.",
-            least_count,
-            match readings_count {
-                0 => "is none yet".into(),
-                1 => "is one".into(),
-                count => format!("are {count}"),
-            }
-        )],
-        Fit::Untold { readings_count, .. } => vec![format!(
-            "The {readings_count} readings tell neither cabin loss nor draw nor usable energy better than the plan knows them."
-        )],
+        } => vec![f.say(m::DayFitTooFew {
+            least: least_count,
+            readings: readings_count,
+        })],
+        Fit::Untold { readings_count, .. } => vec![f.say(m::DayFitUntold {
+            readings: readings_count,
+        })],
         Fit::Fitted {
-            cabin_loss,
-            draw,
-            usable,
+            ref cabin_loss,
+            ref draw,
+            ref usable,
             misfit_number,
             readings_count,
         } => {
             let mut said = vec![
-                factor(f, "Heat that comes into the cabin", cabin_loss),
-                factor(f, "What the unit draws", draw),
-                factor(f, "What the bank gives from full to empty", usable),
+                factor(f, f.say(m::DayFitCabinLoss), cabin_loss),
+                factor(f, f.say(m::DayFitDraw), draw),
+                factor(f, f.say(m::DayFitUsable), usable),
             ];
-            if *misfit_number > 2.0 {
-                said.push(format!(
-                    "The {readings_count} readings do not go together with these three alone: something else in the plan is off."
-                ));
+            if misfit_number > 2.0 {
+                said.push(f.say(m::DayFitMisfit {
+                    readings: readings_count,
+                }));
             }
             said
         }
@@ -139,13 +128,14 @@ pub fn fit_sentences(f: Formatter, fit: &Fit) -> Vec<String> {
 fn factor(f: Formatter, what: &str, factor: &FittedFactor) -> String {
     let before = f.percent(200.0 * factor.sd_before_number);
     if factor.is_told {
-        format!(
-            "{what}: before, the plan’s own give or take {before}; after, {} times that give or take {}.",
-            f.fixed(factor.after_number, 2),
-            f.percent(200.0 * factor.sd_after_number)
-        )
+        f.say(m::DayFitFactor {
+            what,
+            before,
+            factor: f.fixed(factor.after_number, 2),
+            after: f.percent(200.0 * factor.sd_after_number),
+        })
     } else {
-        format!("{what}: the readings do not tell it better than give or take {before}.")
+        f.say(m::DayFitFactorUntold { what, before })
     }
 }
 
@@ -184,7 +174,7 @@ mod tests {
         assert!(onward_sentence(Formatter::ENGLISH, &plan, &said).starts_with("From there"));
         assert!(advice_sentence(Formatter::ENGLISH, &plan, &said).is_some());
         assert!(
-            fit_sentences(Formatter::ENGLISH, &said.fit)[0].contains("there is one"),
+            fit_sentences(Formatter::ENGLISH, &said.fit)[0].contains("so far there is 1"),
             "{:?}",
             said.fit
         );

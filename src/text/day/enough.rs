@@ -1,7 +1,7 @@
 //! How much is enough, and the longest cool night, in words.
 
-use super::day_number;
-use crate::text::Formatter;
+use super::Calendar;
+use crate::text::{Formatter, m};
 use crate::{
     answer::day::{CoolPlan, DayFound, DaySizing, DayUnknown, LongestNight},
     plan::Plan,
@@ -10,17 +10,17 @@ use crate::{
 
 /// What may be asked for.
 #[must_use]
-pub fn unknown_name(_f: Formatter, unknown: DayUnknown) -> &'static str {
+pub fn unknown_name(f: Formatter, unknown: DayUnknown) -> &'static str {
     match unknown {
-        DayUnknown::BankAh => "the charge of a battery",
-        DayUnknown::PanelW => "panel watts",
-        DayUnknown::ChargerA => "charger amps",
-        DayUnknown::SetPointC => "the coolest set point",
-        DayUnknown::HighC => "the hottest day",
+        DayUnknown::BankAh => f.say(m::DayUnknownBank),
+        DayUnknown::PanelW => f.say(m::DayUnknownPanels),
+        DayUnknown::ChargerA => f.say(m::DayUnknownCharger),
+        DayUnknown::SetPointC => f.say(m::DayUnknownSetPoint),
+        DayUnknown::HighC => f.say(m::DayUnknownHigh),
     }
 }
 
-fn amount(f: Formatter, _plan: &Plan, unknown: DayUnknown, value: f64) -> String {
+fn amount(f: Formatter, unknown: DayUnknown, value: f64) -> String {
     match unknown {
         DayUnknown::BankAh => f.with_unit(value, "Ah"),
         DayUnknown::PanelW => f.with_unit(value, "W"),
@@ -32,88 +32,70 @@ fn amount(f: Formatter, _plan: &Plan, unknown: DayUnknown, value: f64) -> String
 /// How much of one thing carries these days.
 #[must_use]
 pub fn enough_sentence(f: Formatter, plan: &Plan, sizing: &DaySizing) -> String {
-    let start = f64::from(plan.night.start_clock_min);
-    let goal = f.clock(start + 60.0 * sizing.goal_h);
-    let until = format!("until {goal} on day {}", day_number(sizing.goal_h));
+    let goal = Calendar::of(plan).about(f, sizing.goal_h);
+    let until = f.say(m::DayUntil { moment: goal });
     let unknown = sizing.unknown;
     match sizing.found {
         DayFound::Enough { value, .. } => {
-            let value = amount(f, plan, unknown, value);
+            let value = amount(f, unknown, value);
             match unknown {
-                DayUnknown::BankAh => format!(
-                    "Batteries of {value} each carry it {until}, as many as there are, the set point held."
-                ),
-                DayUnknown::PanelW => {
-                    format!("{value} in the first panels carry it {until}, the set point held.")
-                }
-                DayUnknown::ChargerA => {
-                    format!("A first charger of {value} carries it {until}, the set point held.")
-                }
-                DayUnknown::SetPointC => {
-                    format!("{value} is the coolest set point that is held {until}.")
-                }
-                DayUnknown::HighC => format!(
-                    "A high of {value} is the hottest that is borne {until}, the set point held and the night as much hotter."
-                ),
+                DayUnknown::BankAh => f.say(m::DayEnoughBank { value, until }),
+                DayUnknown::PanelW => f.say(m::DayEnoughPanels { value, until }),
+                DayUnknown::ChargerA => f.say(m::DayEnoughCharger { value, until }),
+                DayUnknown::SetPointC => f.say(m::DayEnoughSetPoint { value, until }),
+                DayUnknown::HighC => f.say(m::DayEnoughHigh { value, until }),
             }
         }
-        DayFound::Any { value, .. } => format!(
-            "Even {} would do {until}: nothing here stands in the way.",
-            amount(f, plan, unknown, value)
-        ),
-        DayFound::None { lasts: true } => format!(
-            "Nothing that may be asked for holds the set point {until}: the bank lasts, and it is the unit that gives too little."
-        ),
-        DayFound::None { lasts: false } => {
-            format!("Nothing that may be asked for carries it {until}.")
-        }
+        DayFound::Any { value, .. } => f.say(m::DayEnoughAny {
+            value: amount(f, unknown, value),
+            until,
+        }),
+        DayFound::None { lasts: true } => f.say(m::DayEnoughUnitTooSmall { until }),
+        DayFound::None { lasts: false } => f.say(m::DayEnoughNothing { until }),
     }
 }
 
-/// A mode plan in one line: "Plunge from 21:00, then Hush from 23:40".
+/// A mode plan in one line: "from 21:00 Plunge, then from 23:40 Hush".
 fn modes_said(f: Formatter, plan: &Plan, cool: &CoolPlan) -> String {
-    let said: Vec<String> = cool
-        .modes
-        .iter()
-        .enumerate()
-        .map(|(at, from)| {
-            // The first begins the sentence.
-            let nothing = if at == 0 { "Nothing" } else { "nothing" };
-            let name = from.mode.map_or_else(
-                || nothing.to_owned(),
-                |at| full_mode_name(f, plan, at.unit, at.mode),
-            );
-            format!("{name} from {}", f.clock(f64::from(from.clock_min)))
-        })
-        .collect();
-    said.join(", then ")
+    let said = cool.modes.iter().map(|from| {
+        let mode = from.mode.map_or_else(
+            || f.say(m::DayModeOff).to_owned(),
+            |at| full_mode_name(f, plan, at.unit, at.mode),
+        );
+        let clock = f.clock(f64::from(from.clock_min));
+        f.say(m::DayModeFrom { mode, clock })
+    });
+    let said = said.reduce(|first, next| f.say(m::DayModesNext { first, next }));
+    said.unwrap_or_default()
 }
 
 fn held(f: Formatter, plan: &Plan, night: &LongestNight, cool: &CoolPlan) -> String {
     if cool.held_h >= night.looked_h {
-        return format!("all {} that were looked at", f.duration(night.looked_h));
+        return f.say(m::DayHeldAll {
+            duration: f.duration(night.looked_h),
+        });
     }
     let end = f64::from(plan.night.start_clock_min) + 60.0 * cool.held_h;
-    format!("{}, until {}", f.duration(cool.held_h), f.clock(end))
+    f.say(m::DayHeldUntil {
+        duration: f.duration(cool.held_h),
+        clock: f.clock(end),
+    })
 }
 
 /// The plan that holds longest.
 #[must_use]
 pub fn longest_sentence(f: Formatter, plan: &Plan, night: &LongestNight) -> String {
     let best = &night.best;
+    let limit = f.temperature(night.limit_c);
     if best.held_h <= 0.0 {
-        return format!(
-            "No mode brings the cabin to {} on this bank.",
-            f.temperature(night.limit_c)
-        );
+        return f.say(m::DayLongestNever { limit });
     }
-    format!(
-        "{}: {} at or below {}, with {} left in the bank.",
-        modes_said(f, plan, best),
-        held(f, plan, night, best),
-        f.temperature(night.limit_c),
-        f.percent(best.charge_percent)
-    )
+    f.say(m::DayLongestIs {
+        limit,
+        held: held(f, plan, night, best),
+        modes: modes_said(f, plan, best),
+        charge: f.percent(best.charge_percent),
+    })
 }
 
 /// What each mode alone does beside it.
@@ -122,13 +104,17 @@ pub fn alone_sentences(f: Formatter, plan: &Plan, night: &LongestNight) -> Vec<S
     let alone = night.alone.iter().map(|cool| {
         let mode = cool.modes.first().and_then(|from| from.mode);
         let name = mode.map_or_else(
-            || "Everything open and nothing on".to_owned(),
-            |at| format!("{} alone", full_mode_name(f, plan, at.unit, at.mode)),
+            || f.say(m::DayAloneOpen).to_owned(),
+            |at| {
+                let mode = full_mode_name(f, plan, at.unit, at.mode);
+                f.say(m::DayAloneMode { mode })
+            },
         );
         if cool.held_h <= 0.0 {
-            format!("{name}: never that cool.")
+            f.say(m::DayAloneNever { name })
         } else {
-            format!("{name}: {}.", held(f, plan, night, cool))
+            let held = held(f, plan, night, cool);
+            f.say(m::DayAloneHeld { name, held })
         }
     });
     alone.collect()
@@ -137,16 +123,16 @@ pub fn alone_sentences(f: Formatter, plan: &Plan, night: &LongestNight) -> Vec<S
 /// How good it is, plainly.
 #[must_use]
 pub fn longest_stands(f: Formatter, night: &LongestNight) -> String {
-    let mut text = format!(
-        "The longest of all plans with at most {} switches at times {} min apart, those that come to nearly the same counted as one; the cabin may take {} to cool down first. By the plan’s own numbers, without their spread.",
-        night.most_switches_count,
-        night.grid_min,
-        f.duration(night.pull_down_h)
-    );
+    let stands = f.say(m::DayLongestStands {
+        switches: night.most_switches_count,
+        minutes: f.with_unit(f64::from(night.grid_min), "min"),
+        duration: f.duration(night.pull_down_h),
+    });
     if night.is_cut_short {
-        text += " Some plans were given up for want of room: there may be a longer one.";
+        format!("{stands} {}", f.say(m::DayLongestCutShort))
+    } else {
+        stands
     }
-    text
 }
 
 #[cfg(test)]
@@ -165,7 +151,7 @@ mod tests {
         plan.banks[0].battery_rated_ah.value = 40.0;
         let night = longest_night(&plan).unwrap();
         let text = plain(&longest_sentence(Formatter::ENGLISH, &plan, &night));
-        assert!(text.contains(" from 21:00"), "{text}");
+        assert!(text.contains("from 21:00"), "{text}");
         assert!(text.contains("at or below 26 °C"), "{text}");
         let alone = alone_sentences(Formatter::ENGLISH, &plan, &night);
         assert!(
@@ -183,7 +169,7 @@ mod tests {
             match size_day(&plan, unknown) {
                 Some(sizing) => {
                     let text = enough_sentence(Formatter::ENGLISH, &plan, &sizing);
-                    assert!(text.contains("until 07:00 on day 1"), "{text}");
+                    assert!(text.contains("until 07:00"), "{text}");
                 }
                 // The demo has no charger.
                 None => assert_eq!(unknown, DayUnknown::ChargerA),

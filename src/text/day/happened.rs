@@ -1,7 +1,7 @@
 //! What happens on the days: events, what the charts show, what to know first.
 
-use super::{ONE_DAY_H, all_days, moment};
-use crate::text::Formatter;
+use super::{ONE_DAY_H, all_days, moments};
+use crate::text::{Formatter, m};
 use crate::{
     answer::day::{DayAnswer, DayEvent, Happening, ModeAt},
     plan::{Path, Plan, day::DayField},
@@ -11,94 +11,87 @@ use crate::{
 /// An event beside its line in a chart: short.
 #[must_use]
 pub fn event_label(f: Formatter, plan: &Plan, event: &DayEvent) -> String {
-    match event.what {
-        Happening::Empty { .. } => "empty".into(),
-        Happening::BackOn => "back on".into(),
-        Happening::Full => "full".into(),
-        Happening::UnitStopped { .. } => "unit stops".into(),
-        Happening::SetPointLost => "too warm".into(),
-        Happening::SetPointRegained => "held again".into(),
-        Happening::ModeChanged { mode } => mode_label(f, plan, mode),
-        Happening::ChargingRefused { .. } => "no charging".into(),
-        Happening::ChargingResumed => "charging again".into(),
-        Happening::FuelGone { .. } => "fuel gone".into(),
-    }
-}
-
-fn mode_label(f: Formatter, plan: &Plan, mode: Option<ModeAt>) -> String {
-    mode.map_or_else(
-        || "unit off".into(),
-        |at| full_mode_name(f, plan, at.unit, at.mode),
-    )
+    let fixed = match event.what {
+        Happening::ModeChanged { mode: Some(at) } => {
+            return full_mode_name(f, plan, at.unit, at.mode);
+        }
+        Happening::ModeChanged { mode: None } => f.say(m::DayMarkUnitOff),
+        Happening::Empty { .. } => f.say(m::DayMarkEmpty),
+        Happening::BackOn => f.say(m::DayMarkBackOn),
+        Happening::Full => f.say(m::DayMarkFull),
+        Happening::UnitStopped { .. } => f.say(m::DayMarkUnitStops),
+        Happening::SetPointLost => f.say(m::DayMarkTooWarm),
+        Happening::SetPointRegained => f.say(m::DayMarkCoolAgain),
+        Happening::ChargingRefused { .. } => f.say(m::DayMarkNoCharging),
+        Happening::ChargingResumed => f.say(m::DayMarkChargingAgain),
+        Happening::FuelGone { .. } => f.say(m::DayMarkFuelGone),
+    };
+    fixed.into()
 }
 
 /// An event as a sentence of its own, after its clock time.
 #[must_use]
 pub fn event_sentence(f: Formatter, plan: &Plan, event: &DayEvent) -> String {
-    match event.what {
-        Happening::Empty {
-            stop,
-            starting: None,
-        } => format!(
-            "Everything on the bank is off: it ends {}.",
-            stop_phrase(f, &stop)
-        ),
-        Happening::Empty {
-            stop,
-            starting: Some(at),
-        } => format!(
-            "Everything on the bank is off: the start of {} ends it {}. The loads alone would be carried.",
-            full_mode_name(f, plan, at.unit, at.mode),
-            stop_phrase(f, &stop)
-        ),
-        Happening::BackOn => {
-            "The bank is charged far enough again: loads and unit come back.".into()
+    let mode = |at: ModeAt| full_mode_name(f, plan, at.unit, at.mode);
+    let fixed = match event.what {
+        Happening::Empty { stop, starting } => {
+            let stop = stop_phrase(f, &stop);
+            return match starting {
+                None => f.say(m::DayEventEmpty { stop }),
+                Some(at) => f.say(m::DayEventEmptyAtStart {
+                    mode: mode(at),
+                    stop,
+                }),
+            };
         }
-        Happening::Full => "The bank is as full as it gets.".into(),
         Happening::UnitStopped { stop } => {
-            format!("The cooling unit alone stops, {}.", stop_phrase(f, &stop))
+            return f.say(m::DayEventUnitStopped {
+                stop: stop_phrase(f, &stop),
+            });
         }
-        Happening::SetPointLost => "The cabin is warmer than the set point and its band.".into(),
-        Happening::SetPointRegained => "The cabin is back at its set point.".into(),
         Happening::ModeChanged { mode: Some(at) } => {
-            format!("{} begins.", full_mode_name(f, plan, at.unit, at.mode))
+            return f.say(m::DayEventModeBegins { mode: mode(at) });
         }
-        Happening::ModeChanged { mode: None } => {
-            "The cooling unit is off by the plan; doors and roof light are open.".into()
+        Happening::ChargingRefused { bank_c } => {
+            return f.say(m::DayEventChargingRefused {
+                temperature: f.temperature(bank_c),
+            });
         }
-        Happening::ChargingRefused { bank_c } => format!(
-            "The bank is at {} and takes no charge: lithium is charged neither below freezing nor hot.",
-            f.temperature(bank_c)
-        ),
-        Happening::ChargingResumed => "The bank takes charge again.".into(),
-        Happening::FuelGone { .. } => "The generator’s fuel is used up.".into(),
-    }
+        Happening::BackOn => f.say(m::DayEventBackOn),
+        Happening::Full => f.say(m::DayEventFull),
+        Happening::SetPointLost => f.say(m::DayEventTooWarm),
+        Happening::SetPointRegained => f.say(m::DayEventCoolAgain),
+        Happening::ModeChanged { mode: None } => f.say(m::DayEventUnitOff),
+        Happening::ChargingResumed => f.say(m::DayEventChargingAgain),
+        Happening::FuelGone { .. } => f.say(m::DayEventFuelGone),
+    };
+    fixed.into()
 }
 
 /// What the temperatures show.
 #[must_use]
-pub fn temperature_takeaway(f: Formatter, _plan: &Plan, day: &DayAnswer) -> String {
+pub fn temperature_takeaway(f: Formatter, day: &DayAnswer) -> String {
     let outdoor = day.trace.iter().map(|point| point.outdoor_c);
     let (low, high) = span_of(outdoor);
     let idle = day.trace.iter().filter(|point| point.mode.is_none());
     let (_, hottest) = span_of(idle.map(|point| point.cabin_c));
-    let mut text = format!(
-        "Outdoors goes from {} to {}.",
-        f.temperature(low),
-        f.temperature(high)
-    );
+    let outdoors = f.say(m::DayOutdoorsFromTo {
+        low: f.temperature(low),
+        high: f.temperature(high),
+    });
     if hottest.is_finite() && hottest > day.warmest_c {
-        text += &format!(
-            " With the unit off the cabin reaches {}: this is no place to leave anyone.",
-            f.temperature(hottest)
-        );
+        let hot = f.say(m::DayUnitOffCabinHot {
+            temperature: f.temperature(hottest),
+        });
+        format!("{outdoors} {hot}")
+    } else {
+        outdoors
     }
-    text
 }
 
 /// What the charge shows.
 #[must_use]
-pub fn charge_takeaway(f: Formatter, day: &DayAnswer) -> String {
+pub fn charge_takeaway(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
     let least = day
         .trace
         .iter()
@@ -107,32 +100,36 @@ pub fn charge_takeaway(f: Formatter, day: &DayAnswer) -> String {
     let Some(least) = least else {
         return String::new();
     };
-    format!(
-        "Lowest {} at {}; it ends at {}.",
-        f.percent(day.least_charge_percent),
-        moment(f, day, least.hours_h),
-        f.percent(end)
-    )
+    f.say(m::DayLowestCharge {
+        least: f.percent(day.least_charge_percent),
+        moment: moments::about(f, plan, least.hours_h),
+        end: f.percent(end),
+    })
 }
 
 /// What the power shows: the energy book in a sentence.
 #[must_use]
 pub fn power_takeaway(f: Formatter, day: &DayAnswer) -> String {
     let book = &day.energy;
-    let mut ways_in = vec![format!("the panels {}", f.energy(book.solar_wh))];
+    let mut ways_in = vec![f.say(m::DayInPanels {
+        energy: f.energy(book.solar_wh),
+    })];
     if book.charger_wh > 0.0 {
-        ways_in.push(format!("chargers {}", f.energy(book.charger_wh)));
+        ways_in.push(f.say(m::DayInChargers {
+            energy: f.energy(book.charger_wh),
+        }));
     }
     if book.from_store_wh > 0.0 {
-        ways_in.push(format!("the bank’s store {}", f.energy(book.from_store_wh)));
+        ways_in.push(f.say(m::DayInStore {
+            energy: f.energy(book.from_store_wh),
+        }));
     }
-    format!(
-        "In {}: {}. Out: the unit {}, loads {}.",
-        all_days(f, day),
-        ways_in.join(", "),
-        f.energy(book.unit_wh),
-        f.energy(book.loads_wh)
-    )
+    f.say(m::DayInAndOut {
+        days: all_days(f, day),
+        ways_in: ways_in.join(", "),
+        unit: f.energy(book.unit_wh),
+        loads: f.energy(book.loads_wh),
+    })
 }
 
 /// For how long the unit alone is stopped, and by what first; nothing if it never is.
@@ -143,11 +140,10 @@ pub(super) fn unit_off_sentence(f: Formatter, day: &DayAnswer) -> Option<String>
         _ => None,
     })?;
     (off_h > 0.0).then(|| {
-        format!(
-            "The cooling unit is stopped for {} with a mode planned, {}; everything else runs on.",
-            f.duration(off_h),
-            stop_phrase(f, &stop)
-        )
+        f.say(m::DayUnitStoppedFor {
+            duration: f.duration(off_h),
+            stop: stop_phrase(f, &stop),
+        })
     })
 }
 
@@ -163,41 +159,34 @@ pub fn first_things(f: Formatter, plan: &Plan, day: &DayAnswer) -> Vec<String> {
     let mut things = Vec::new();
     let dark_h: f64 = day.days.iter().map(|sum| sum.dark_h).sum();
     if dark_h > 0.0 {
-        things.push(format!(
-            "Everything electric is off for {} of these days: lamps, fan and fridge too.",
-            f.duration(dark_h)
-        ));
+        things.push(f.say(m::DayAllOffFor {
+            duration: f.duration(dark_h),
+        }));
     }
     let lost_h: f64 = day.days.iter().map(|sum| sum.lost_h).sum();
     if lost_h > 0.0 {
-        things.push(format!(
-            "For {} with a mode planned the cabin is above {} and its band.",
-            f.duration(lost_h),
-            f.temperature(day.set_point_c)
-        ));
+        things.push(f.say(m::DayTooWarmFor {
+            duration: f.duration(lost_h),
+            set: f.temperature(day.set_point_c),
+        }));
     }
     let days = day.span_h / ONE_DAY_H;
     if days > 1.5 && day.energy.from_store_wh > 0.0 {
-        things.push(format!(
-            "Each day takes about {} more out of the bank than comes in.",
-            f.energy(day.energy.from_store_wh / days)
-        ));
+        things.push(f.say(m::DayRunsDown {
+            energy: f.energy(day.energy.from_store_wh / days),
+        }));
     }
     if day.energy.spilled_wh > 0.1 * (day.energy.solar_wh + day.energy.spilled_wh) {
-        things.push(format!(
-            "The panels offer {} that nothing takes: the bank is full by then.",
-            f.energy(day.energy.spilled_wh)
-        ));
+        things.push(f.say(m::DaySpilled {
+            energy: f.energy(day.energy.spilled_wh),
+        }));
     }
     if plan.day.climate.is_none()
         && plan.number(Path::Day(DayField::HighC)).is_some()
         && plan.day.high_c.is_none()
         && plan.day.imported.outdoor_c.is_empty()
     {
-        things.push(
-            "No weather is stated: a hot day beside a salt lake is taken, high plain, 38° north."
-                .into(),
-        );
+        things.push(f.say(m::DayNoWeather).into());
     }
     things
 }

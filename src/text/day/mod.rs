@@ -1,15 +1,15 @@
 //! The hot day in sentences.
 
-use crate::text::Formatter;
 mod books;
 mod changes;
 mod check_in;
 mod enough;
 mod happened;
+mod moments;
 mod weather;
 
 pub use books::{BookRow, day_rows, energy_rows, heat_rows};
-pub use changes::{bedtime_sentences, change_gain, change_name, try_change};
+pub use changes::{bedtime_sentences, change_gain, change_name};
 pub use check_in::{advice_sentence, check_in_sentence, fit_sentences, is_fitted, onward_sentence};
 pub use enough::{
     alone_sentences, enough_sentence, longest_sentence, longest_stands, unknown_name,
@@ -18,75 +18,17 @@ pub use happened::{
     charge_takeaway, event_label, event_sentence, first_things, power_takeaway,
     temperature_takeaway,
 };
+pub use moments::{Calendar, moment, utc_offset};
 pub use weather::{weather_fault, weather_taken};
 
-use super::{full_mode_name, stop_phrase};
+use super::{Formatter, full_mode_name, m, stop_phrase};
 use crate::{
-    answer::day::{DayAnswer, Happening, ModeAt, Odds},
-    plan::{Plan, entry::shown},
-    range::Unit,
+    answer::day::{COLDEST_C, DayAnswer, Happening, ModeAt, Odds},
+    plan::Plan,
 };
 
 /// Beyond this a clock time needs its day beside it.
 const ONE_DAY_H: f64 = 24.0;
-
-/// A temperature in the units shown.
-#[must_use]
-pub fn temperature(f: Formatter, _plan: &Plan, value_c: f64) -> String {
-    f.temperature(value_c)
-}
-
-/// The same to a tenth of a degree.
-#[must_use]
-pub fn temperature_in(f: Formatter, value_c: f64) -> String {
-    let value = shown(value_c, Unit::Celsius, f.units);
-    format!("{}\u{202f}{}", f.fixed(value, 1), f.sign(Unit::Celsius))
-}
-
-/// Watt-hours, from ten thousand on in kilowatt-hours.
-#[must_use]
-pub fn energy(f: Formatter, wh: f64) -> String {
-    if wh.abs() >= 10_000.0 {
-        f.with_unit(wh / 1000.0, "kWh")
-    } else {
-        f.with_unit(wh.round(), "Wh")
-    }
-}
-
-/// Day 1 begins with the first night.
-#[must_use]
-pub fn day_number(hours_h: f64) -> usize {
-    (hours_h.max(0.0) / ONE_DAY_H).floor() as usize + 1
-}
-
-/// The day that a moment belongs to, for an axis.
-#[must_use]
-pub fn day_short(_f: Formatter, hours_h: f64) -> String {
-    format!("day {}", day_number(hours_h))
-}
-
-/// A moment at the head of a row: the day where there are several, then the clock.
-#[must_use]
-pub fn when(f: Formatter, day: &DayAnswer, hours_h: f64) -> String {
-    let at = f.clock(f64::from(day.start_clock_min) + 60.0 * hours_h);
-    if day.span_h > ONE_DAY_H {
-        format!("Day {}, {at}", day_number(hours_h))
-    } else {
-        at
-    }
-}
-
-/// A moment of the days, after "at" or "from": the clock, and the day where
-/// there are several.
-#[must_use]
-pub fn moment(f: Formatter, day: &DayAnswer, hours_h: f64) -> String {
-    let clock = f.clock_after(day.start_clock_min, hours_h);
-    if day.span_h > ONE_DAY_H {
-        format!("{clock} on day {}", day_number(hours_h))
-    } else {
-        clock
-    }
-}
 
 /// The rows of the mode plan from the start on, not from midnight.
 fn from_start(plan: &Plan) -> Vec<(u32, usize, Option<usize>)> {
@@ -108,9 +50,12 @@ pub fn planned_modes(f: Formatter, plan: &Plan) -> String {
         }
     }
     match names.as_slice() {
-        [] => "nothing cooled".into(),
+        [] => f.say(m::DayNoMode).into(),
         [one] => one.clone(),
-        [all @ .., last] => format!("{} then {last}", all.join(", ")),
+        [all @ .., last] => f.say(m::DayModesThen {
+            first: all.join(", "),
+            last,
+        }),
     }
 }
 
@@ -118,19 +63,23 @@ pub fn planned_modes(f: Formatter, plan: &Plan) -> String {
 fn until_wanted(f: Formatter, day: &DayAnswer) -> String {
     if day.wanted_h < crate::text::WITHIN_A_DAY_H {
         let clock = f.clock_after(day.start_clock_min, day.wanted_h);
-        format!("until {clock}")
+        f.say(m::DayUntil { moment: clock })
     } else {
-        format!("for {}", f.duration(day.wanted_h))
+        let duration = f.duration(day.wanted_h);
+        f.say(m::DayForDuration { duration })
     }
 }
 
-/// The whole of the days, after "all" or "in".
+/// The whole of the days: "7 days", "24 h".
 fn all_days(f: Formatter, day: &DayAnswer) -> String {
     let days = (day.span_h / ONE_DAY_H).round();
     if days <= 1.0 {
-        format!("{}\u{202f}h", f.fixed(day.span_h, 0))
+        f.with_unit(day.span_h, "h")
     } else {
-        format!("{} days", f.fixed(days, 0))
+        f.say(m::DurationDays {
+            count: days,
+            days: f.number(days),
+        })
     }
 }
 
@@ -148,140 +97,152 @@ pub fn is_held(day: &DayAnswer) -> bool {
 /// The first sentences of the third question: whether it lasts, and how warm it gets.
 #[must_use]
 pub fn day_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
+    let mut said = vec![lasts(f, plan, day)];
+    said.extend(warmth(f, plan, day));
+    said.extend(happened::unit_off_sentence(f, day));
+    said.join(" ")
+}
+
+fn lasts(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
     let until = until_wanted(f, day);
     let modes = planned_modes(f, plan);
     let least = f.percent(day.least_charge_percent);
-    let lasts = match day.empty_h {
-        None if day.span_h > ONE_DAY_H => format!(
-            "It lasts all {}: with {modes} each night the bank goes no lower than {least}. {}",
-            all_days(f, day),
-            warmth(f, plan, day)
-        ),
-        None => format!(
-            "It lasts {until}: with {modes} the bank goes no lower than {least}. {}",
-            warmth(f, plan, day)
-        ),
-        Some(empty_h) if empty_h >= day.wanted_h => format!(
-            "It lasts the night, {until}, and the bank is empty about {}. {}",
-            moment(f, day, empty_h),
-            warmth(f, plan, day)
-        ),
-        Some(empty_h) => format!(
-            "It does not last {until}: with {modes} the bank is empty about {}, after {}. {}",
-            moment(f, day, empty_h),
-            f.duration(empty_h),
-            warmth(f, plan, day)
-        ),
-    };
-    match happened::unit_off_sentence(f, day) {
-        Some(stopped) => format!("{lasts} {stopped}"),
-        None => lasts,
+    match day.empty_h {
+        None if day.span_h > ONE_DAY_H => f.say(m::DayLastsAll {
+            days: all_days(f, day),
+            modes,
+            least,
+        }),
+        None => f.say(m::DayLasts {
+            until,
+            modes,
+            least,
+        }),
+        Some(empty_h) if empty_h >= day.wanted_h => f.say(m::DayLastsThenEmpty {
+            until,
+            moment: moments::about(f, plan, empty_h),
+        }),
+        Some(empty_h) => f.say(m::DayDoesNotLast {
+            until,
+            modes,
+            moment: moments::about(f, plan, empty_h),
+            duration: f.duration(empty_h),
+        }),
     }
 }
 
-fn warmth(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
-    let set = f.temperature(day.set_point_c);
+/// How warm the cabin gets once it is cooled down; and, where that is more, while a mode
+/// is planned at all.
+fn warmth(f: Formatter, plan: &Plan, day: &DayAnswer) -> Vec<String> {
     if !is_cooled(plan) {
-        return "No mode is planned, so nothing is cooled.".into();
+        return vec![f.say(m::DayNothingCooled).into()];
     }
+    let set = f.temperature(day.set_point_c);
     let warmest = f.temperature(day.warmest_c);
-    match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
+    let held = match day.lost_h.filter(|&lost_h| lost_h < day.wanted_h) {
         None if day.empty_h.is_some_and(|empty_h| empty_h < day.wanted_h) => {
-            format!("The cabin still stays at {warmest} or below that night.")
+            f.say(m::DayStaysCool { warmest: &warmest })
         }
-        None => format!("The first night the cabin keeps its {set}, {warmest} at the warmest."),
-        Some(lost_h) => format!(
-            "The cabin does not keep its {set}: it is warmer from {} on, {warmest} at the warmest.",
-            moment(f, day, lost_h)
-        ),
+        None => f.say(m::DayKeepsSetPoint {
+            set,
+            warmest: &warmest,
+        }),
+        Some(lost_h) => f.say(m::DayLosesSetPoint {
+            set,
+            moment: moments::about(f, plan, lost_h),
+            warmest: &warmest,
+        }),
+    };
+    let mut said = vec![held];
+    let in_all_c = day
+        .days
+        .iter()
+        .map(|sum| sum.warmest_c)
+        .fold(COLDEST_C, f64::max);
+    let in_all = f.temperature(in_all_c);
+    if in_all_c > day.warmest_c && in_all != warmest {
+        said.push(f.say(m::DayWarmestInAll {
+            days: all_days(f, day),
+            warmest: in_all,
+        }));
     }
+    said
 }
 
 /// A chance in rounded words: tens of per cent, as fine as such odds are.
 #[must_use]
-pub fn chance(_f: Formatter, share_percent: f64) -> String {
-    match (share_percent / 10.0).round() as i64 {
-        _ if share_percent >= 97.5 => "next to certain".into(),
-        _ if share_percent <= 2.5 => "next to no chance".into(),
-        ..=0 => "less than one chance in ten".into(),
-        1 => "about one chance in ten".into(),
-        5 => "about even odds".into(),
-        10.. => "more than nine chances in ten".into(),
-        tens => {
-            const IN_WORDS: [&str; 10] = [
-                "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
-            ];
-            format!(
-                "about {} chances in ten",
-                IN_WORDS[tens.unsigned_abs() as usize % 10]
-            )
-        }
+pub fn chance(f: Formatter, share_percent: f64) -> String {
+    match (share_percent / 10.0).round() as i32 {
+        _ if share_percent >= 97.5 => f.say(m::DayChanceCertain).into(),
+        _ if share_percent <= 2.5 => f.say(m::DayChanceNone).into(),
+        ..=0 => f.say(m::DayChanceUnderTenth).into(),
+        5 => f.say(m::DayChanceEven).into(),
+        10.. => f.say(m::DayChanceOverNine).into(),
+        tens => f.say(m::DayChanceTens { tens }),
     }
 }
 
 /// How sure the answer is.
 #[must_use]
 pub fn odds_sentence(f: Formatter, plan: &Plan, day: &DayAnswer, odds: &Odds) -> String {
-    let set = f.temperature(day.set_point_c);
-    let until = until_wanted(f, day);
-    let mut sentence = format!("Lasting {until}: {}", chance(f, odds.lasting_percent));
+    let mut said = vec![f.say(m::DayOddsLasting {
+        until: until_wanted(f, day),
+        chance: chance(f, odds.lasting_percent),
+    })];
     if is_cooled(plan) {
-        sentence += &format!(
-            "; holding {set} as well: {}",
-            chance(f, odds.holding_percent)
-        );
+        said.push(f.say(m::DayOddsHolding {
+            set: f.temperature(day.set_point_c),
+            chance: chance(f, odds.holding_percent),
+        }));
     }
     if day.span_h > ONE_DAY_H {
-        sentence += &format!(
-            "; never empty in {}: {}",
-            all_days(f, day),
-            chance(f, odds.never_empty_percent)
-        );
+        said.push(f.say(m::DayOddsNeverEmpty {
+            days: all_days(f, day),
+            chance: chance(f, odds.never_empty_percent),
+        }));
     }
-    sentence + "."
+    said.join("; ") + "."
 }
 
 /// What the odds rest on.
 #[must_use]
-pub fn odds_assume(_f: Formatter, odds: &Odds) -> String {
-    format!(
-        "Odds of {} drawn days: each number anew from how far it may be off, every one by itself. A forecast that errs the same way all week is not in them, nor what nobody wrote down.",
-        odds.samples_count
-    )
+pub fn odds_assume(f: Formatter, odds: &Odds) -> String {
+    f.say(m::DayOddsAssume {
+        count: odds.samples_count,
+    })
 }
 
 /// What ended it, and how sure the hours are.
 #[must_use]
 pub fn end_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> Option<String> {
     let stop = day.empty_by?;
-    let mut sentence = format!("It ends {}.", stop_phrase(f, &stop));
+    let mut said = vec![f.say(m::DayEnds {
+        stop: stop_phrase(f, &stop),
+    })];
     if let Some(at) = starting(day) {
-        sentence += &format!(
-            " That is the start of {}: the loads alone would be carried.",
-            full_mode_name(f, plan, at.unit, at.mode)
-        );
+        said.push(f.say(m::DayEndsAtStart {
+            mode: full_mode_name(f, plan, at.unit, at.mode),
+        }));
     }
     if let Some(odds) = &day.odds {
         let band = odds.hours_h;
         if band.low < day.span_h {
-            let low = moment(f, day, band.low);
-            sentence += &if band.high >= day.span_h {
-                format!(" In 39 of 40 drawn days that is after {low}, in some not at all.")
+            let low = moments::about(f, plan, band.low);
+            said.push(if band.high >= day.span_h {
+                f.say(m::DayEndsAfter { low })
             } else {
-                let high = moment(f, day, band.high);
-                format!(" In 19 of 20 drawn days that is between {low} and {high}.")
-            };
+                let high = moments::about(f, plan, band.high);
+                f.say(m::DayEndsBetween { low, high })
+            });
         }
-        let warm = odds.warmest_c;
         if is_cooled(plan) {
-            sentence += &format!(
-                " The warmest cabin of the night lies between {} and {}.",
-                f.temperature(warm.low),
-                f.temperature(warm.high)
-            );
+            said.push(f.say(m::DayWarmestBetween {
+                low: f.temperature(odds.warmest_c.low),
+                high: f.temperature(odds.warmest_c.high),
+            }));
         }
     }
-    Some(sentence)
+    Some(said.join(" "))
 }
 
 /// The mode whose start first emptied the bank, if it was that.
@@ -299,17 +260,15 @@ pub fn mode_plan_taken(f: Formatter, plan: &Plan) -> String {
     let said: Vec<String> = from_start(plan)
         .into_iter()
         .map(|(from_min, unit, mode)| {
-            let name = mode.map_or_else(
-                || "nothing".to_owned(),
-                |mode| full_mode_name(f, plan, unit, mode),
-            );
-            format!("{} {name}", f.clock(f64::from(from_min)))
+            let clock = f.clock(f64::from(from_min));
+            let name = mode.map(|mode| full_mode_name(f, plan, unit, mode));
+            let off = f.say(m::DayModeOff);
+            format!("{clock} {}", name.as_deref().unwrap_or(off))
         })
         .collect();
-    format!(
-        "No plan is stated. Taken from the hours wanted: {}.",
-        said.join(", ")
-    )
+    f.say(m::DayModePlanTaken {
+        modes: said.join(", "),
+    })
 }
 
 #[cfg(test)]
@@ -330,8 +289,16 @@ mod tests {
             text.starts_with("It lasts all 7 days: with Hold each night"),
             "{text}"
         );
+        // Later nights begin with a warm cabin: the table by days counts that in.
+        let warmest_c = day.days.iter().map(|sum| sum.warmest_c).fold(0.0, f64::max);
+        assert!(warmest_c > day.warmest_c + 0.1, "{warmest_c}");
+        let in_all = plain(&Formatter::ENGLISH.temperature(warmest_c));
         assert!(
-            text.contains("The first night the cabin keeps its 25 °C, 25.5 °C at the warmest"),
+            text.contains(&format!("cooling down included, {in_all} at the warmest")),
+            "{text}"
+        );
+        assert!(
+            text.contains("The first night the cabin keeps its 25 °C: 25.5 °C at the warmest"),
             "{text}"
         );
     }
@@ -349,7 +316,7 @@ mod tests {
             "{text}"
         );
         let end = end_sentence(Formatter::ENGLISH, &plan, &day).unwrap();
-        assert!(end.starts_with("It ends "), "{end}");
+        assert!(end.starts_with("It stops "), "{end}");
         let things = first_things(Formatter::ENGLISH, &plan, &day);
         assert!(
             things[0].starts_with("Everything electric is off"),
@@ -362,17 +329,17 @@ mod tests {
         assert_eq!(chance(Formatter::ENGLISH, 100.0), "next to certain");
         assert_eq!(
             chance(Formatter::ENGLISH, 96.0),
-            "more than nine chances in ten"
+            "more than 9 chances in 10"
         );
         assert_eq!(
             chance(Formatter::ENGLISH, 88.0),
-            "about nine chances in ten"
+            "about 9 chances in 10"
         );
         assert_eq!(chance(Formatter::ENGLISH, 52.0), "about even odds");
-        assert_eq!(chance(Formatter::ENGLISH, 13.0), "about one chance in ten");
+        assert_eq!(chance(Formatter::ENGLISH, 13.0), "about 1 chance in 10");
         assert_eq!(
             chance(Formatter::ENGLISH, 4.0),
-            "less than one chance in ten"
+            "less than 1 chance in 10"
         );
         assert_eq!(chance(Formatter::ENGLISH, 0.0), "next to no chance");
     }

@@ -1,27 +1,28 @@
 //! What became of a weather file.
 
-use crate::text::Formatter;
+use super::{moments::month_name, utc_offset};
+use crate::text::{Formatter, m};
 use crate::{
     answer::day::import::{Fault, Field, Format, Refusal, Taken},
-    plan::Plan,
+    plan::{Path, Plan, day::DayField},
     text::findings::sun_parts_sentence,
 };
 
 /// A quantity of a weather file.
-fn file_field(_f: Formatter, field: Field) -> &'static str {
+fn file_field(f: Formatter, field: Field) -> &'static str {
     match field {
-        Field::Latitude => "latitude",
-        Field::Longitude => "longitude",
-        Field::Altitude => "altitude",
-        Field::UtcOffset => "clock against UTC",
-        Field::Date => "date",
-        Field::Hour => "hour",
-        Field::Temperature => "temperature",
-        Field::DewPoint => "dew point",
-        Field::Wind => "wind",
-        Field::Global => "irradiance on level ground",
-        Field::Beam => "irradiance facing the sun",
-        Field::Diffuse => "irradiance from the sky",
+        Field::Latitude => f.say(m::DayFileLatitude),
+        Field::Longitude => f.say(m::DayFileLongitude),
+        Field::Altitude => f.say(m::DayFileAltitude),
+        Field::UtcOffset => f.say(m::DayFileUtcOffset),
+        Field::Date => f.say(m::DayFileDate),
+        Field::Hour => f.say(m::DayFileHour),
+        Field::Temperature => f.say(m::DayFileTemperature),
+        Field::DewPoint => f.say(m::DayFileDewPoint),
+        Field::Wind => f.say(m::DayFileWind),
+        Field::Global => f.say(m::DayFileGlobal),
+        Field::Beam => f.say(m::DayFileBeam),
+        Field::Diffuse => f.say(m::DayFileDiffuse),
     }
 }
 
@@ -30,98 +31,101 @@ fn file_field(_f: Formatter, field: Field) -> &'static str {
 pub fn weather_fault(f: Formatter, refusal: &Refusal) -> String {
     let error = match refusal {
         Refusal::TooShort { hours } => {
-            return format!(
-                "The file has {hours} hours, and a whole day of 24 is needed. Nothing was changed."
-            );
+            return f.say(m::DayFileTooShort { hours: *hours });
         }
         Refusal::File(error) => error,
     };
-    let place = match (error.line, error.column) {
-        (Some(line), Some(column)) => format!("Line {line}, column {column}: "),
-        (Some(line), None) => format!("Line {line}: "),
-        _ => String::new(),
-    };
-    let fault = match error.fault {
-        Fault::TooLarge => "the file is larger than the 4 MB that are read".into(),
-        Fault::TooManyColumns => "the line has more columns than any weather table".into(),
-        Fault::TooManyHours => "the file has more hours than a year".into(),
-        Fault::UnknownFormat => "this is no EPW, TMY2 or TMY3 file, and no table with the headings hour, temperature and irradiance".into(),
-        Fault::NoHours => "the file has no hours".into(),
-        Fault::Missing(field) => format!("{} is missing", file_field(f, field)),
-        Fault::NotANumber(field) => format!("{} is not a number", file_field(f, field)),
-        Fault::OutOfRange(field) => {
-            let (least, most) = field.range();
-            format!(
-                "{} is out of range: from {} to {} is read",
-                file_field(f, field),
-                f.fixed(least, 0),
-                f.fixed(most, 0)
-            )
-        }
-        Fault::NoSuchDate => "there is no such date".into(),
-        Fault::NotTheNextHour => "this is not the hour after the one before".into(),
-        Fault::LongGap(field) => format!(
-            "more than three hours of {} are missing from here on",
-            file_field(f, field)
-        ),
-    };
-    format!("{place}{fault}. Nothing was changed.")
+    let place = |number: usize| f.number(number as f64);
+    let fault = fault(f, error.fault);
+    match (error.line, error.column) {
+        (Some(line), Some(column)) => f.say(m::DayFileFaultAtColumn {
+            line: place(line),
+            column: place(column),
+            fault,
+        }),
+        (Some(line), None) => f.say(m::DayFileFaultAtLine {
+            line: place(line),
+            fault,
+        }),
+        _ => f.say(m::DayFileFault { fault }),
+    }
 }
 
-/// What was taken of a weather file.
+fn fault(f: Formatter, fault: Fault) -> String {
+    let name = |field| file_field(f, field);
+    let fixed = match fault {
+        Fault::TooLarge => f.say(m::DayFileTooLarge),
+        Fault::TooManyColumns => f.say(m::DayFileTooManyColumns),
+        Fault::TooManyHours => f.say(m::DayFileTooManyHours),
+        Fault::UnknownFormat => f.say(m::DayFileUnknownFormat),
+        Fault::NoHours => f.say(m::DayFileNoHours),
+        Fault::NoSuchDate => f.say(m::DayFileNoSuchDate),
+        Fault::NotTheNextHour => f.say(m::DayFileNotNextHour),
+        Fault::Missing(field) => {
+            return f.say(m::DayFileMissing { field: name(field) });
+        }
+        Fault::NotANumber(field) => {
+            return f.say(m::DayFileNotANumber { field: name(field) });
+        }
+        Fault::LongGap(field) => {
+            return f.say(m::DayFileLongGap { field: name(field) });
+        }
+        Fault::OutOfRange(field) => {
+            let (least, most) = field.range();
+            return f.say(m::DayFileOutOfRange {
+                field: name(field),
+                least: f.fixed(least, 0),
+                most: f.fixed(most, 0),
+            });
+        }
+    };
+    fixed.into()
+}
+
+/// What was taken of a weather file, into this plan.
 #[must_use]
-pub fn weather_taken(f: Formatter, _plan: &Plan, taken: &Taken) -> String {
+pub fn weather_taken(f: Formatter, plan: &Plan, taken: &Taken) -> String {
     let format = match taken.format {
         Format::Tmy2 => "TMY2",
         Format::Tmy3 => "TMY3",
         Format::Epw => "EPW",
-        Format::Plain => "A table",
+        Format::Plain => f.say(m::DayFileTable),
     };
-    let from = match taken.date {
-        Some((_, month, day)) => format!(" from {day} {} on", month_name(f, month)),
-        None => String::new(),
+    let file = f.say(m::DayFileRead {
+        format,
+        hours: taken.file_hours,
+    });
+    let (low, high) = (f.temperature(taken.low_c), f.temperature(taken.high_c));
+    let taken_days = match taken.date {
+        Some((_, month, day)) => f.say(m::DayFileTakenFrom {
+            days: taken.days,
+            day: f.number(f64::from(day)),
+            month: month_name(f, month),
+            low,
+            high,
+        }),
+        None => f.say(m::DayFileTaken {
+            days: taken.days,
+            low,
+            high,
+        }),
     };
-    let days = if taken.days == 1 {
-        "one day".into()
-    } else {
-        format!("{} days", taken.days)
-    };
-    let mut text = format!(
-        "{format}, {} hours: {days}{from} are taken, {} to {}.",
-        f.fixed(taken.file_hours as f64, 0),
-        f.temperature(taken.low_c),
-        f.temperature(taken.high_c)
-    );
+    let mut said = vec![file, taken_days];
     if taken.is_other_date {
-        text += " The date above is not in the file, so these are its hottest.";
+        said.push(f.say(m::DayFileOtherDate).into());
     }
     if taken.has_place {
-        text += " Its place and clock are taken too.";
+        let minutes = plan.number(Path::Day(DayField::UtcOffsetMin));
+        said.push(f.say(m::DayFilePlace {
+            utc: utc_offset(minutes.unwrap_or(0.0)),
+        }));
     }
-    text += " ";
-    text += sun_parts_sentence(f, taken.sun_parts);
+    said.push(sun_parts_sentence(f, taken.sun_parts).into());
     if taken.filled > 0 {
-        text += &format!(
-            " {} missing values are filled by straight lines.",
-            f.fixed(taken.filled as f64, 0)
-        );
+        said.push(f.say(m::DayFileFilled {
+            count: taken.filled,
+        }));
     }
-    text + " Undo brings back what was there."
-}
-
-fn month_name(_f: Formatter, month: u8) -> &'static str {
-    match month {
-        1 => "January",
-        2 => "February",
-        3 => "March",
-        4 => "April",
-        5 => "May",
-        6 => "June",
-        7 => "July",
-        8 => "August",
-        9 => "September",
-        10 => "October",
-        11 => "November",
-        _ => "December",
-    }
+    said.push(f.say(m::DayFileUndo).into());
+    said.join(" ")
 }

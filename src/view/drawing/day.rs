@@ -37,11 +37,13 @@ impl DayChart {
     /// The words around it, in the plan's units and on its clock.
     #[must_use]
     pub fn titles(self, f: Formatter, plan: &Plan, span_h: f64) -> Titles {
-        let start_min = f64::from(plan.night.start_clock_min);
+        let calendar = say::Calendar::of(plan);
         let x_text = if span_h > 24.0 {
-            Text::DayClock { start_min }
+            Text::DayClock(calendar)
         } else {
-            Text::Clock { start_min }
+            Text::Clock {
+                start_min: calendar.start_min(),
+            }
         };
         let us_units = f.units.us_units;
         let (title, y_label, y_text) = match self {
@@ -83,13 +85,13 @@ impl DayChart {
         onward: &[DayPoint],
     ) -> Drawing {
         let (mut names, mut series, y_range, takeaway) = match self {
-            Self::Temperatures => temperatures(f, plan, day),
-            Self::Charge => charge(f, day),
+            Self::Temperatures => temperatures(f, day),
+            Self::Charge => charge(f, plan, day),
             Self::Power => power(f, day),
         };
         if !onward.is_empty() && self != Self::Power {
             names.push(f.say(m::DayFromReading).to_owned());
-            series.push(self.reading_curve(f, plan, day, onward));
+            series.push(self.reading_curve(f, day, onward));
         }
         Drawing {
             takeaway,
@@ -103,7 +105,7 @@ impl DayChart {
             shades: dark(day),
             marks: self.marks(f, plan, day),
             is_low: true,
-            counts_days: day.span_h > 24.0,
+            calendar: (day.span_h > 24.0).then(|| say::Calendar::of(plan)),
             least_chars: LEAST_CHARS,
         }
     }
@@ -112,11 +114,10 @@ impl DayChart {
     fn reading_curve(
         self,
         f: Formatter,
-        plan: &Plan,
         day: &DayAnswer,
         onward: &[DayPoint],
     ) -> Series {
-        let shown = of_units(f, plan);
+        let shown = of_units(f);
         let mut ahead = onward.iter().peekable();
         let samples = day.trace.iter().filter_map(|point| {
             while ahead
@@ -168,8 +169,8 @@ impl DayChart {
 
 type Curves = (Vec<String>, Vec<Series>, YRange, String);
 
-fn temperatures(f: Formatter, plan: &Plan, day: &DayAnswer) -> Curves {
-    let shown = of_units(f, plan);
+fn temperatures(f: Formatter, day: &DayAnswer) -> Curves {
+    let shown = of_units(f);
     let band = |of: fn(&BandPoint) -> Band| {
         spread(day, move |point| {
             let Band { low, high, .. } = of(point);
@@ -197,12 +198,12 @@ fn temperatures(f: Formatter, plan: &Plan, day: &DayAnswer) -> Curves {
         names.map(str::to_owned).to_vec(),
         vec![cabin, outdoor, set_point],
         YRange::Data,
-        say::temperature_takeaway(f, plan, day),
+        say::temperature_takeaway(f, day),
     )
 }
 
-/// A temperature as the plan shows it.
-fn of_units(f: Formatter, _plan: &Plan) -> impl Fn(f64) -> f64 + Copy + use<> {
+/// A temperature in the units shown.
+fn of_units(f: Formatter) -> impl Fn(f64) -> f64 + Copy + use<> {
     let us_units = f.units.us_units;
     move |value_c| {
         if us_units {
@@ -213,7 +214,7 @@ fn of_units(f: Formatter, _plan: &Plan) -> impl Fn(f64) -> f64 + Copy + use<> {
     }
 }
 
-fn charge(f: Formatter, day: &DayAnswer) -> Curves {
+fn charge(f: Formatter, plan: &Plan, day: &DayAnswer) -> Curves {
     let series = Series {
         spread: spread(day, |point| {
             (point.charge_percent.low, point.charge_percent.high)
@@ -224,7 +225,7 @@ fn charge(f: Formatter, day: &DayAnswer) -> Curves {
         vec![f.say(m::DayChargeShort).to_owned()],
         vec![series],
         YRange::Fixed(0.0, 100.0),
-        say::charge_takeaway(f, day),
+        say::charge_takeaway(f, plan, day),
     )
 }
 

@@ -3,7 +3,7 @@
 use super::Drawing;
 use crate::text::Formatter;
 use crate::{
-    text,
+    text::day::Calendar,
     view::chart::{
         axis::{AxisTick, TickLabel},
         figure::{Figure, figure},
@@ -64,8 +64,8 @@ pub fn markup(
         &marks::shades(&drawing.shades, laid.x, (laid.plot.top, laid.plot.bottom)),
     );
     axes(f, &mut svg, laid);
-    if drawing.counts_days {
-        days(f, &mut svg, laid);
+    if let Some(calendar) = drawing.calendar {
+        days(f, &mut svg, laid, calendar);
     }
     curves(&mut svg, drawing, laid);
     events(&mut svg, drawing, laid);
@@ -104,9 +104,9 @@ fn axes(f: Formatter, svg: &mut Svg, laid: &Figure) {
 }
 
 /// Which day begins to be which at each midnight, under its clock time.
-fn days(f: Formatter, svg: &mut Svg, laid: &Figure) {
+fn days(f: Formatter, svg: &mut Svg, laid: &Figure, calendar: Calendar) {
     for tick in laid.x_ticks.iter().filter(|tick| tick.is_midnight()) {
-        let text = text::day::day_short(f, laid.x.value(tick.at));
+        let text = calendar.day(f, laid.x.value(tick.at));
         let at = (tick.at, laid.plot.bottom + 30.0);
         svg.text("tick", at, Anchor::Middle, &text);
     }

@@ -26,6 +26,7 @@ pub use refill::RefillChart;
 pub use ribbon::{night_ribbon, night_ribbon_in};
 pub use wiring::wiring_diagram;
 
+use crate::text::day::Calendar;
 use crate::view::{
     chart::{
         frame::{XKind, YRange},
@@ -87,8 +88,8 @@ pub struct Drawing {
     pub marks: Vec<Event>,
     /// One of several, one above another: lower than a chart by itself.
     pub is_low: bool,
-    /// Several days: midnights carry their day's number.
-    pub counts_days: bool,
+    /// Several days: midnights carry the name of the day that begins.
+    pub calendar: Option<Calendar>,
     /// Letters to leave room for at both sides, so that those share their x axis.
     pub least_chars: (usize, usize),
 }
