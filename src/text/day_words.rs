@@ -30,7 +30,10 @@ pub fn stamps(f: Formatter) -> [&'static str; 3] {
 /// A choice that nobody made.
 #[must_use]
 pub fn assumed_choice(f: Formatter, name: &str) -> String {
-    format!("{name} ({})", f.say(m::AssumedMark))
+    f.say(m::DayAssumedChoice {
+        name,
+        assumed: f.say(m::AssumedMark),
+    })
 }
 
 /// What to mind with a charger of a kind.

@@ -164,9 +164,7 @@ pub fn made_with(f: Formatter, method: &str) -> String {
 #[must_use]
 pub fn column(f: Formatter, label: &str, text: Text) -> String {
     match text {
-        Text::Hours | Text::Clock { .. } | Text::DayClock(_)
-            if label == f.say(m::AxisClock) =>
-        {
+        Text::Hours | Text::Clock { .. } | Text::DayClock(_) if label == f.say(m::AxisClock) => {
             "Hours after the start (h)".into()
         }
         _ => label.into(),

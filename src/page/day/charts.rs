@@ -23,7 +23,11 @@ pub fn Charts() -> impl IntoView {
     let words_of = move || {
         let day = told.day.get()?;
         let calendar = state.with_plan(Calendar::of);
-        Some((state.with_plan(|plan| plan.show.us_units), calendar, day.span_h))
+        Some((
+            state.with_plan(|plan| plan.show.us_units),
+            calendar,
+            day.span_h,
+        ))
     };
     let build = move |words_of: Option<(bool, Calendar, f64)>| {
         let Some((_, _, span_h)) = words_of else {

@@ -165,34 +165,32 @@ pub fn bedtime_sentences(
         return vec![f.say(m::DayBedtimeNoNeed { mode, until })];
     }
     let said = lines.iter().map(|line| {
-        let from = mode(line.from);
-        match (line.latest, line.to.map(mode)) {
-            (Latest::By { clock_min, .. }, to) => {
-                let (until, clock) = (&until, f.clock(f64::from(clock_min)));
-                match to {
-                    Some(to) => f.say(m::DayBedtimeChange {
-                        from,
-                        to,
+        let (until, lower) = (&until, line.to.map(mode));
+        let mode = mode(line.from);
+        match line.latest {
+            Latest::By { clock_min, .. } => {
+                let clock = f.clock(f64::from(clock_min));
+                match lower {
+                    Some(lower) => f.say(m::DayBedtimeChange {
+                        mode,
+                        lower,
                         clock,
                         until,
                     }),
-                    None => f.say(m::DayBedtimeOff { from, clock, until }),
+                    None => f.say(m::DayBedtimeOff { mode, clock, until }),
                 }
             }
-            (
-                Latest::TooLate { lasting_percent } | Latest::NoNeed { lasting_percent },
-                to,
-            ) => {
-                let (until, chance) = (&until, chance(f, lasting_percent));
-                match to {
-                    Some(to) => f.say(m::DayBedtimeChangeLate {
-                        from,
-                        to,
+            Latest::TooLate { lasting_percent } | Latest::NoNeed { lasting_percent } => {
+                let chance = chance(f, lasting_percent);
+                match lower {
+                    Some(lower) => f.say(m::DayBedtimeChangeLate {
+                        mode,
+                        lower,
                         until,
                         chance,
                     }),
                     None => f.say(m::DayBedtimeOffLate {
-                        from,
+                        mode,
                         until,
                         chance,
                     }),

@@ -331,16 +331,10 @@ mod tests {
             chance(Formatter::ENGLISH, 96.0),
             "more than 9 chances in 10"
         );
-        assert_eq!(
-            chance(Formatter::ENGLISH, 88.0),
-            "about 9 chances in 10"
-        );
+        assert_eq!(chance(Formatter::ENGLISH, 88.0), "about 9 chances in 10");
         assert_eq!(chance(Formatter::ENGLISH, 52.0), "about even odds");
         assert_eq!(chance(Formatter::ENGLISH, 13.0), "about 1 chance in 10");
-        assert_eq!(
-            chance(Formatter::ENGLISH, 4.0),
-            "less than 1 chance in 10"
-        );
+        assert_eq!(chance(Formatter::ENGLISH, 4.0), "less than 1 chance in 10");
         assert_eq!(chance(Formatter::ENGLISH, 0.0), "next to no chance");
     }
 

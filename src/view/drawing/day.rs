@@ -111,12 +111,7 @@ impl DayChart {
     }
 
     /// Only where the day itself has points: the charts are read at the same stops.
-    fn reading_curve(
-        self,
-        f: Formatter,
-        day: &DayAnswer,
-        onward: &[DayPoint],
-    ) -> Series {
+    fn reading_curve(self, f: Formatter, day: &DayAnswer, onward: &[DayPoint]) -> Series {
         let shown = of_units(f);
         let mut ahead = onward.iter().peekable();
         let samples = day.trace.iter().filter_map(|point| {
