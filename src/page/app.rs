@@ -8,8 +8,8 @@ use super::{
     keep,
     keeping::Keeping,
     later::{LaterQuestion, Question},
-    locale::{self, LocaleChoice, say},
-    margin::{ExampleBar, Notices},
+    locale::{self, LocaleChoice, formatter, say},
+    margin::{ExampleBar, Notices, caution_view},
     modes::Modes,
     needed::Needed,
     outcome::{Outcome, OutcomeRest},
@@ -58,6 +58,7 @@ pub fn App() -> impl IntoView {
 #[component]
 fn Page() -> impl IntoView {
     let later = Question::ALL.map(|question| view! { <LaterQuestion question=question /> });
+    let [estimates, _] = text::usual_cautions(formatter());
     view! {
         <header class="masthead">
             <h1>{say(m::NameOfPage)}</h1>
@@ -92,7 +93,7 @@ fn Page() -> impl IntoView {
                 <Keeping />
             </Section>
             <Section id="cautions" title=say(m::CautionsTitle)>
-                <p>{text::ESTIMATES}</p>
+                <p>{caution_view(estimates)}</p>
                 {part::extra(|later| (later.inside)(Question::Cautions, RwSignal::new(true)))}
             </Section>
         </main>

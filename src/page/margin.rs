@@ -10,7 +10,7 @@ use crate::page::locale::say;
 use crate::text::m;
 use crate::{
     answer::{self, Caution},
-    text::{self},
+    text::{self, CautionText},
 };
 use leptos::prelude::*;
 
@@ -93,20 +93,35 @@ pub fn Cautions() -> impl IntoView {
         state.with_plan(|plan| {
             let all = answer::cautions(plan).into_iter();
             let all = all.filter(|&one| one != Caution::Estimates);
-            all.map(|one| {
-                (
-                    text::caution(formatter(), plan, one),
-                    text::caution_source(formatter(), one),
-                )
-            })
-            .collect::<Vec<_>>()
+            all.map(|one| text::caution_text(formatter(), plan, one))
+                .collect::<Vec<_>>()
         })
     });
-    let one = |(text, source): (String, &'static str)| {
-        let source =
-            (!source.is_empty()).then(|| view! { <cite>{text::in_brackets(source)}</cite> });
-        view! { <li>{text} " " {source}</li> }
-    };
+    let one = |caution| view! { <li>{caution_view(caution)}</li> };
     let list = move || said.get().into_iter().map(one).collect_view();
     view! { <ul class="cautions">{list}</ul> }
+}
+
+/// A caution, its source, and its English beside a translation.
+pub fn caution_view(caution: CautionText) -> AnyView {
+    let CautionText {
+        text,
+        english,
+        source,
+    } = caution;
+    let source = (!source.is_empty()).then(|| view! { <cite>{text::in_brackets(source)}</cite> });
+    let english = english.map(|english| {
+        view! {
+            <small class="in-english" lang="en">
+                {english}
+            </small>
+        }
+    });
+    view! {
+        {text}
+        " "
+        {source}
+        {english}
+    }
+    .into_any()
 }

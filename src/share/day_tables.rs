@@ -15,7 +15,7 @@ use crate::{
 
 /// The day moment by moment, then summed up by days.
 pub fn day(f: Formatter, plan: &Plan, day: &DayAnswer) -> [Table; 2] {
-    let warm = |value_c| shown(value_c, Unit::Celsius, plan.show);
+    let warm = |value_c| shown(value_c, Unit::Celsius, f.units);
     let moments = day.trace.iter().map(|point| {
         let mode = point.mode.map_or(Cell::Empty, |at| {
             text::full_mode_name(f, plan, at.unit, at.mode).into()
@@ -58,12 +58,12 @@ pub fn day(f: Formatter, plan: &Plan, day: &DayAnswer) -> [Table; 2] {
     [
         table(
             f.say(m::HandOnTableMoments),
-            words::heads_in(f, words::MOMENT_HEADS),
+            words::moment_heads(f),
             moments,
         ),
         table(
             f.say(m::HandOnTableDays),
-            words::heads_in(f, words::DAY_HEADS),
+            words::day_heads(f),
             days,
         ),
     ]
@@ -99,7 +99,7 @@ pub fn claims(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
     });
     table(
         f.say(m::HandOnTableClaims),
-        words::CLAIM_HEADS.map(String::from),
+        words::claim_heads(f).map(String::from),
         rows,
     )
 }
@@ -119,7 +119,7 @@ pub fn beside_claims(f: Formatter, _plan: &Plan, answer: &Answer) -> [Table; 2] 
     let of = |title, rows: Option<Vec<say::Row>>| {
         table(
             title,
-            words::ROW_HEADS.map(String::from),
+            words::row_heads(f).map(String::from),
             rows.into_iter().flatten().map(row),
         )
     };

@@ -58,8 +58,9 @@ pub fn file(f: Formatter, plan: &Plan, answer: &Answer, address: Option<&str>) -
     let title = escaped(&hand_on::report_title(f, plan));
     let article = article(f, plan, answer, address);
     let curves = figure::STYLE;
+    let language = f.language().tag();
     format!(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+        "<!DOCTYPE html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <title>{title}</title>\n<style>\n{STYLE}{curves}\n</style>\n</head>\n<body>\n{article}\n</body>\n</html>\n"
     )
@@ -85,7 +86,7 @@ fn hours(out: &mut Html, f: Formatter, plan: &Plan, answer: &Answer) {
     });
     out.table(&Table {
         title: f.say(m::HandOnTableRuns).into(),
-        heads: hand_on::REPORT_RUN_HEADS.map(String::from).into(),
+        heads: hand_on::report_run_heads(f).map(String::from).into(),
         rows: rows.collect(),
     });
     out.raw("<figure class=\"ribbon\">");
@@ -216,12 +217,19 @@ fn cautions(out: &mut Html, f: Formatter, plan: &Plan) {
     out.element("h2", f.say(m::CautionsTitle));
     out.raw("<ul class=\"cautions\">");
     for caution in crate::answer::cautions(plan) {
-        let source = match text::caution_source(f, caution) {
+        let said = text::caution_text(f, plan, caution);
+        let source = match said.source {
             "" => String::new(),
             source => text::in_brackets(source),
         };
-        let text = text::caution(f, plan, caution);
-        out.element("li", &format!("{text}{source}"));
+        out.raw("<li>");
+        out.text(&format!("{}{source}", said.text));
+        if let Some(english) = said.english {
+            out.raw(" <small lang=\"en\">");
+            out.text(&english);
+            out.raw("</small>");
+        }
+        out.raw("</li>");
     }
     out.raw("</ul>");
 }

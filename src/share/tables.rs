@@ -41,7 +41,7 @@ pub fn tables(f: Formatter, plan: &Plan, answer: &Answer, figures: &[Figure]) ->
 fn runs(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
     Table {
         title: f.say(m::HandOnTableRuns).into(),
-        heads: hand_on::RUN_HEADS.map(String::from).into(),
+        heads: hand_on::run_heads(f).map(String::from).into(),
         rows: answer
             .runs
             .iter()
@@ -72,7 +72,7 @@ fn run_row(f: Formatter, plan: &Plan, run: &RunAnswer) -> Vec<Cell> {
 fn sizes(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
     Table {
         title: f.say(m::HandOnTableSizes).into(),
-        heads: hand_on::SIZE_HEADS.map(String::from).into(),
+        heads: hand_on::size_heads(f).map(String::from).into(),
         rows: answer
             .sizing
             .iter()
@@ -90,15 +90,16 @@ fn size_rows(f: Formatter, plan: &Plan, sizing: &Sizing) -> Vec<Vec<Cell>> {
         }
         Found::Depth { depth_percent } => vec![(f.say(m::HandOnSizeDepth), *depth_percent, "%")],
         Found::Bank(needed) => {
-            let [ah, wh, reserve_ah, reserve_wh, batteries, new, aged] = hand_on::SIZE_BANK;
+            let (new, reserve) = (f.say(m::HandOnSizeNew), f.say(m::HandOnSizeReserve));
+            let batteries = f64::from(needed.batteries_count);
             vec![
-                (ah, needed.needed_ah, "Ah"),
-                (wh, needed.needed_wh, "Wh"),
-                (reserve_ah, needed.with_reserve_ah, "Ah"),
-                (reserve_wh, needed.with_reserve_wh, "Wh"),
-                (batteries, f64::from(needed.batteries_count), ""),
-                (new, needed.hours_new_h, "h"),
-                (aged, needed.hours_aged_h, "h"),
+                (new, needed.needed_ah, "Ah"),
+                (new, needed.needed_wh, "Wh"),
+                (reserve, needed.with_reserve_ah, "Ah"),
+                (reserve, needed.with_reserve_wh, "Wh"),
+                (f.say(m::HandOnSizeBatteries), batteries, ""),
+                (f.say(m::HandOnSizeRunsNew), needed.hours_new_h, "h"),
+                (f.say(m::HandOnSizeRunsAged), needed.hours_aged_h, "h"),
             ]
         }
         Found::None => Vec::new(),
@@ -130,8 +131,8 @@ fn plan_table(f: Formatter, plan: &Plan) -> Table {
         choice_row(
             f,
             of,
-            f.say(m::Feed),
-            hand_on::feed_name(&the_unit.feed),
+            f.say(m::HandOnFeed),
+            hand_on::feed_name(f, &the_unit.feed),
             key,
         )
     });
@@ -142,7 +143,7 @@ fn plan_table(f: Formatter, plan: &Plan) -> Table {
     });
     Table {
         title: f.say(m::HandOnTablePlan).into(),
-        heads: hand_on::PLAN_HEADS.map(String::from).into(),
+        heads: hand_on::plan_heads(f).map(String::from).into(),
         rows: chemistries.chain(feeds).chain(numbers).collect(),
     }
 }

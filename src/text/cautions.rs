@@ -1,163 +1,165 @@
 //! Cautions that the page shows where they apply: each sentence and source once.
 
 use super::{
-    bank_in_words,
-    hand_on::plan_value,
+    Formatter, Locale, bank_in_words, m,
     wiring::{amps, circuit_name},
 };
-use crate::text::Formatter;
 use crate::{
     answer::cautions::Caution,
-    plan::Plan,
+    plan::{Plan, reader::Language},
     quantity::{in_square_inches, in_square_meters, square_millimeters},
     range::Unit,
 };
 
-/// Said of every closed cabin that gets hot, and on every reader's page.
-pub const NEVER_LEAVE: &str = "Never leave children, animals or anyone who cannot get out, unattended, to a battery-run cooler. \
-    A closed vehicle climbs about 3.2 °F (1.8 °C) each 5 minutes, and most of the rise comes in the first 30.";
-pub const ESTIMATES: &str =
-    "This does not replace local codes or a licensed electrician. Estimates are not guarantees.";
+/// A caution as it is shown.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CautionText {
+    pub text: String,
+    /// The same in English, beside a translation: no speaker of the trade has read those
+    /// yet, and nobody shall come to harm by a wrong word.
+    pub english: Option<String>,
+    /// Where it comes from; empty where there is nothing to name.
+    pub source: &'static str,
+}
+
+/// A caution with its source and, where it is translated, its English.
+#[must_use]
+pub fn caution_text(f: Formatter, plan: &Plan, one: Caution) -> CautionText {
+    CautionText {
+        source: caution_source(f, one),
+        ..with_english(f, |f| caution(f, plan, one))
+    }
+}
+
+/// What is said on every reader's page, of plans in which it is not worked out too.
+#[must_use]
+pub fn usual_cautions(f: Formatter) -> [CautionText; 2] {
+    [
+        with_english(f, |f| f.say(m::CautionEstimates).into()),
+        with_english(f, |f| f.say(m::CautionNeverLeave).into()),
+    ]
+}
+
+fn with_english(f: Formatter, say: impl Fn(Formatter) -> String) -> CautionText {
+    let text = say(f);
+    let english = say(Formatter::new(Locale::usual(Language::English), f.units));
+    CautionText {
+        english: (f.language() != Language::English && english != text).then_some(english),
+        text,
+        source: "",
+    }
+}
 
 /// A caution as a sentence.
 #[must_use]
 pub fn caution(f: Formatter, plan: &Plan, caution: Caution) -> String {
-    let degrees = |celsius: f64| plan_value(f, plan, Unit::Celsius, celsius.round());
-    match caution {
-        Caution::HeatUnattended { cabin_c } => format!(
-            "{NEVER_LEAVE} In this plan’s weather the closed cabin reaches {} with nothing to cool it.",
-            degrees(cabin_c)
-        ),
-        Caution::BeyondFiftyVolts { bank, charge_v } => format!(
-            "{}While it charges the bank stands at {}. The cable table and the fuse rule used here are made for less than 50 V: above that other rules apply, and direct current kills and keeps arcing. This is work for a licensed electrician.",
-            of_bank(f, plan, bank),
-            f.volts(charge_v)
-        ),
-        Caution::Generator { at_night } => format!(
-            "A generator stands outside, 20 ft (6 m) away from every opening, exhaust turned away: its carbon monoxide kills unnoticed.{}",
-            asleep(f, at_night)
-        ),
-        Caution::Engine { at_night } => format!(
-            "No engine runs while people sleep, nor in a closed space: its carbon monoxide kills unnoticed. Fit an alarm for it.{}",
-            asleep(f, at_night)
-        ),
+    let degrees = |celsius: f64| f.stated_value(celsius.round(), Unit::Celsius);
+    let text = match caution {
+        Caution::HeatUnattended { cabin_c } => f.say(m::CautionHeatUnattended {
+            temperature: degrees(cabin_c),
+        }),
+        Caution::BeyondFiftyVolts { charge_v, .. } => f.say(m::CautionBeyondFiftyVolts {
+            volts: f.volts(charge_v),
+        }),
+        Caution::Generator { at_night } => asleep(f, f.say(m::CautionGenerator), at_night),
+        Caution::Engine { at_night } => asleep(f, f.say(m::CautionEngine), at_night),
         Caution::ChargedCold {
-            bank,
-            least_c,
-            coldest_c,
-        } => format!(
-            "{}Lithium is not charged below {}, and this bank may be as cold as {}: every charger and the panels must be kept off until it is warm. Charging frozen cells plates metal and can start a fire.",
-            of_bank(f, plan, bank),
-            degrees(least_c),
-            degrees(coldest_c)
-        ),
+            least_c, coldest_c, ..
+        } => f.say(m::CautionChargedCold {
+            least: degrees(least_c),
+            coldest: degrees(coldest_c),
+        }),
         Caution::LeadAcidGas {
-            bank,
             air_m3_h,
             opening_mm2,
-        } => format!(
-            "{}Lead-acid gives off hydrogen while it charges. Its compartment needs {} of air an hour, to the outside: an opening of {} low and another high.",
-            of_bank(f, plan, bank),
-            f.value(air_m3_h, Unit::CubicMeter),
-            opening(f, plan, opening_mm2)
-        ),
-        Caution::PathWithoutFuse { circuit, current_a } => format!(
-            "{}: {} and no fuse is named for it. Without one a short circuit heats the cable until it burns.",
-            circuit_name(f, circuit),
-            amps(f, current_a)
-        ),
-        Caution::AlternatorLeftOpen { bank } => format!(
-            "{}If the BMS opens while the engine charges, the alternator’s voltage leaps and can destroy it and the vehicle’s electronics. Use a charger made for that between them.",
-            of_bank(f, plan, bank)
-        ),
+            ..
+        } => f.say(m::CautionLeadAcidGas {
+            air: f.value(air_m3_h, Unit::CubicMeter),
+            opening: opening(f, opening_mm2),
+        }),
+        Caution::PathWithoutFuse { circuit, current_a } => f.say(m::CautionPathWithoutFuse {
+            circuit: circuit_name(f, circuit),
+            current: amps(f, current_a),
+        }),
+        Caution::AlternatorLeftOpen { .. } => f.say(m::CautionAlternator).into(),
         Caution::SeriesBeyondMaker {
-            bank,
             series_count,
             most_count,
-        } => format!(
-            "{}{series_count} batteries in series, and the maker allows {most_count}: do not.",
-            of_bank(f, plan, bank)
-        ),
-        Caution::SeriesAsAllowed { bank, series_count } => format!(
-            "{}{series_count} batteries in series: only if the maker allows so many. The BMS of each must stand the whole bank’s volts when it opens.",
-            of_bank(f, plan, bank)
-        ),
-        Caution::ParallelAsAllowed {
-            bank,
-            parallel_count,
-        } => format!(
-            "{}{parallel_count} strings in parallel: only as the maker of the battery allows.",
-            of_bank(f, plan, bank)
-        ),
-        Caution::BmsIsNoFuse => {
-            "The battery’s own electronics (BMS) are no fuse: they may fail closed.".into()
-        }
-        Caution::FuseAtSource => {
-            "The fuse sits at the source of the current, as near the battery as can be and before the first branch.".into()
-        }
-        Caution::CopperOnly => {
-            "Copper only. Copper-clad aluminium of the same size resists about 1.6 times as much and carries less: do not use it here.".into()
-        }
-        Caution::AutomotiveGauge => {
-            "Cable sold by an automotive gauge holds less copper than the American gauge of that number.".into()
-        }
-        Caution::PrintedRatingDecides => {
-            "What is printed on the fuse for direct current, volts and interrupting rating, decides over any table.".into()
-        }
-        Caution::LocalCodes => {
-            "Local codes and licensed practice govern, and may ask for more. Take the printed page to an electrician before you buy or lay anything.".into()
-        }
-        Caution::Estimates => ESTIMATES.into(),
+            ..
+        } => f.say(m::CautionSeriesBeyondMaker {
+            count: f.number(f64::from(series_count)),
+            most: f.number(f64::from(most_count)),
+        }),
+        Caution::SeriesAsAllowed { series_count, .. } => f.say(m::CautionSeriesAsAllowed {
+            count: f.number(f64::from(series_count)),
+        }),
+        Caution::ParallelAsAllowed { parallel_count, .. } => f.say(m::CautionParallelAsAllowed {
+            count: f.number(f64::from(parallel_count)),
+        }),
+        Caution::BmsIsNoFuse => f.say(m::CautionBmsIsNoFuse).into(),
+        Caution::FuseAtSource => f.say(m::CautionFuseAtSource).into(),
+        Caution::CopperOnly => f.say(m::CautionCopperOnly).into(),
+        Caution::AutomotiveGauge => f.say(m::CautionAutomotiveGauge).into(),
+        Caution::PrintedRatingDecides => f.say(m::CautionPrintedRatingDecides).into(),
+        Caution::LocalCodes => f.say(m::CautionLocalCodes).into(),
+        Caution::Estimates => f.say(m::CautionEstimates).into(),
+    };
+    match bank_of(caution) {
+        Some(bank) if plan.banks.len() > 1 => f.say(m::CautionOfBank {
+            bank: bank_in_words(f, plan, bank),
+            caution: text,
+        }),
+        _ => text,
+    }
+}
+
+/// Which bank a caution is of.
+const fn bank_of(caution: Caution) -> Option<usize> {
+    match caution {
+        Caution::BeyondFiftyVolts { bank, .. }
+        | Caution::ChargedCold { bank, .. }
+        | Caution::LeadAcidGas { bank, .. }
+        | Caution::AlternatorLeftOpen { bank }
+        | Caution::SeriesBeyondMaker { bank, .. }
+        | Caution::SeriesAsAllowed { bank, .. }
+        | Caution::ParallelAsAllowed { bank, .. } => Some(bank),
+        _ => None,
     }
 }
 
 /// Where a caution comes from.
 #[must_use]
-pub fn caution_source(_f: Formatter, caution: Caution) -> &'static str {
+pub fn caution_source(f: Formatter, caution: Caution) -> &'static str {
     match caution {
-        Caution::HeatUnattended { .. } => "McLaren, Null & Quinn, Pediatrics 116 (2005) e109",
-        Caution::BeyondFiftyVolts { .. } => {
-            "scope of 33 CFR 183.425 and 183.455; NFPA 70 chapter 4 and article 480, from memory"
-        }
-        Caution::Generator { .. } => "US Consumer Product Safety Commission",
-        Caution::Engine { .. } => {
-            "US Consumer Product Safety Commission on carbon monoxide, from memory"
-        }
-        Caution::ChargedCold { .. } => "cell makers’ usual limit",
-        Caution::LeadAcidGas { .. } => "33 CFR 183.420; EN 50272-3 / IEC 62485-3",
-        Caution::PathWithoutFuse { .. } => "33 CFR 183.455; NFPA 70 section 240.21, from memory",
-        Caution::FuseAtSource => "33 CFR 183.455; NFPA 70 section 240.21, from memory",
-        Caution::SeriesBeyondMaker { .. } => "the maker’s figure, as typed",
-        Caution::AutomotiveGauge => "SAE against ASTM B258 areas; common practice",
+        Caution::HeatUnattended { .. } => f.say(m::CautionSourceHeat),
+        Caution::BeyondFiftyVolts { .. } => f.say(m::CautionSourceFiftyVolts),
+        Caution::Generator { .. } => f.say(m::CautionSourceGenerator),
+        Caution::Engine { .. } => f.say(m::CautionSourceEngine),
+        Caution::ChargedCold { .. } => f.say(m::CautionSourceCold),
+        Caution::LeadAcidGas { .. } => f.say(m::CautionSourceGas),
+        Caution::PathWithoutFuse { .. } | Caution::FuseAtSource => f.say(m::CautionSourceFuse),
+        Caution::SeriesBeyondMaker { .. } => f.say(m::CautionSourceMaker),
+        Caution::AutomotiveGauge => f.say(m::CautionSourceGauge),
         Caution::AlternatorLeftOpen { .. }
         | Caution::SeriesAsAllowed { .. }
         | Caution::ParallelAsAllowed { .. }
         | Caution::BmsIsNoFuse
         | Caution::CopperOnly
-        | Caution::PrintedRatingDecides => "common practice",
+        | Caution::PrintedRatingDecides => f.say(m::CautionSourcePractice),
         Caution::LocalCodes | Caution::Estimates => "",
     }
 }
 
-fn asleep(_f: Formatter, at_night: bool) -> &'static str {
+fn asleep(f: Formatter, text: &str, at_night: bool) -> String {
     if at_night {
-        " By the clock it is on in the night of this plan: do not sleep beside it."
+        format!("{text} {}", f.say(m::CautionRunsAtNight))
     } else {
-        ""
-    }
-}
-
-/// Which bank, where there are several.
-fn of_bank(f: Formatter, plan: &Plan, bank: usize) -> String {
-    if plan.banks.len() > 1 {
-        format!("{}: ", bank_in_words(f, plan, bank))
-    } else {
-        String::new()
+        text.into()
     }
 }
 
 /// The size of an opening in square centimetres, or in square inches.
-fn opening(f: Formatter, _plan: &Plan, mm2: f64) -> String {
+fn opening(f: Formatter, mm2: f64) -> String {
     let area = square_millimeters(mm2);
     if f.units.us_units {
         format!("{}\u{202f}in²", f.fixed(in_square_inches(area).ceil(), 0))

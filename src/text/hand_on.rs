@@ -1,11 +1,8 @@
 //! Words of what is handed on: tables, figures, the report, the section itself.
 
 use super::{
-    bank_in_words, full_mode_name, labels, number::day_after, run_detail, run_sentence, unit_name,
-    words,
+    Formatter, bank_in_words, full_mode_name, labels, m, run_detail, run_sentence, unit_name,
 };
-use crate::text::Formatter;
-use crate::text::m;
 use crate::{
     answer::{
         RunAnswer,
@@ -17,147 +14,172 @@ use crate::{
 };
 
 /// Heads of the table of runs.
-pub const RUN_HEADS: [&str; 14] = [
-    "Mode",
-    "Cooling unit",
-    "Bank",
-    "Hours, likely (h)",
-    "Hours, low (h)",
-    "Hours, high (h)",
-    "Until about",
-    "It ends",
-    "Mean power at the bank (W)",
-    "Mean current (A)",
-    "Drawn from the bank (Ah)",
-    "Drawn from the bank (Wh)",
-    "Reaching the unit (Wh)",
-    "Lost in the bank (Wh)",
-];
+#[must_use]
+pub fn run_heads(f: Formatter) -> [&'static str; 14] {
+    [
+        f.say(m::HandOnHeadMode),
+        f.say(m::HandOnHeadUnitName),
+        f.say(m::HandOnHeadBank),
+        f.say(m::HandOnHeadLikely),
+        f.say(m::HandOnHeadLow),
+        f.say(m::HandOnHeadHigh),
+        f.say(m::HandOnHeadUntil),
+        f.say(m::HandOnHeadEnd),
+        f.say(m::HandOnHeadMeanPower),
+        f.say(m::HandOnHeadMeanCurrent),
+        f.say(m::HandOnHeadDrawnAh),
+        f.say(m::HandOnHeadDrawnWh),
+        f.say(m::HandOnHeadUnitWh),
+        f.say(m::HandOnHeadLostWh),
+    ]
+}
 
 /// Heads of the table of runs in the report, where room is short.
-pub const REPORT_RUN_HEADS: [&str; 5] = ["Mode", "Hours", "From, to", "Until about", "It ends"];
-
-/// What stands in a head for the unit of temperatures.
-const CELSIUS: &str = "°C";
+#[must_use]
+pub fn report_run_heads(f: Formatter) -> [&'static str; 5] {
+    [
+        f.say(m::HandOnHeadMode),
+        f.say(m::HandOnHeadHours),
+        f.say(m::HandOnHeadRange),
+        f.say(m::HandOnHeadUntil),
+        f.say(m::HandOnHeadEnd),
+    ]
+}
 
 /// Heads of the day's table.
-pub const MOMENT_HEADS: [&str; 14] = [
-    "Hours after the start (h)",
-    "Clock",
-    "State of charge (%)",
-    "Terminal voltage (V)",
-    "Current out of the bank (A)",
-    "Cabin (°C)",
-    "Outdoors (°C)",
-    "Humidity in the cabin (%)",
-    "From the panels (W)",
-    "From chargers (W)",
-    "Loads (W)",
-    "Cooling unit (W)",
-    "Cooling given (W)",
-    "Mode",
-];
+#[must_use]
+pub fn moment_heads(f: Formatter) -> [String; 14] {
+    let unit = f.sign(Unit::Celsius);
+    [
+        f.say(m::HandOnHeadAfterStart).into(),
+        f.say(m::HandOnHeadClock).into(),
+        f.say(m::HandOnHeadCharge).into(),
+        f.say(m::HandOnHeadVolts).into(),
+        f.say(m::HandOnHeadAmpsOut).into(),
+        f.say(m::HandOnHeadCabin { unit }),
+        f.say(m::HandOnHeadOutdoors { unit }),
+        f.say(m::HandOnHeadHumidity).into(),
+        f.say(m::HandOnHeadPanels).into(),
+        f.say(m::HandOnHeadChargers).into(),
+        f.say(m::HandOnHeadLoads).into(),
+        f.say(m::HandOnHeadUnitPower).into(),
+        f.say(m::HandOnHeadCooling).into(),
+        f.say(m::HandOnHeadMode).into(),
+    ]
+}
 
 /// Heads of the table of days.
-pub const DAY_HEADS: [&str; 11] = [
-    "Day",
-    "From the panels (Wh)",
-    "From chargers (Wh)",
-    "Loads (Wh)",
-    "Cooling unit (Wh)",
-    "Least charge (%)",
-    "Charge at the end (%)",
-    "Warmest cabin with a mode planned (°C)",
-    "Without current (h)",
-    "Unit alone stopped (h)",
-    "Above the set point (h)",
-];
+#[must_use]
+pub fn day_heads(f: Formatter) -> [String; 11] {
+    let unit = f.sign(Unit::Celsius);
+    [
+        f.say(m::HandOnHeadDay).into(),
+        f.say(m::HandOnHeadDayPanels).into(),
+        f.say(m::HandOnHeadDayChargers).into(),
+        f.say(m::HandOnHeadDayLoads).into(),
+        f.say(m::HandOnHeadDayUnit).into(),
+        f.say(m::HandOnHeadLeast).into(),
+        f.say(m::HandOnHeadAtEnd).into(),
+        f.say(m::HandOnHeadWarmest { unit }),
+        f.say(m::HandOnHeadOff).into(),
+        f.say(m::HandOnHeadUnitOff).into(),
+        f.say(m::HandOnHeadAbove).into(),
+    ]
+}
 
 /// Heads of the tables of the air side and of the price.
-pub const ROW_HEADS: [&str; 4] = ["What", "Value", "Unit", "Uncertainty, k about 2"];
+#[must_use]
+pub fn row_heads(f: Formatter) -> [&'static str; 4] {
+    [
+        f.say(m::HandOnHeadWhat),
+        f.say(m::HandOnHeadValue),
+        f.say(m::HandOnHeadUnit),
+        f.say(m::HandOnHeadUncertainty),
+    ]
+}
 
 /// Heads of the table of claims.
-pub const CLAIM_HEADS: [&str; 9] = [
-    "Claim",
-    "About",
-    "Claimed",
-    "Claimed at most",
-    "Measured",
-    "Uncertainty, k about 2",
-    "Measured of claimed (%)",
-    "Verdict",
-    "Why there is no uncertainty",
-];
+#[must_use]
+pub fn claim_heads(f: Formatter) -> [&'static str; 9] {
+    [
+        f.say(m::HandOnHeadClaim),
+        f.say(m::HandOnHeadAbout),
+        f.say(m::HandOnHeadClaimed),
+        f.say(m::HandOnHeadClaimedMost),
+        f.say(m::HandOnHeadMeasured),
+        f.say(m::HandOnHeadUncertainty),
+        f.say(m::HandOnHeadShare),
+        f.say(m::HandOnHeadVerdict),
+        f.say(m::HandOnHeadWhyNone),
+    ]
+}
+
+/// Heads of the table of what was asked.
+#[must_use]
+pub fn size_heads(f: Formatter) -> [&'static str; 6] {
+    [
+        f.say(m::HandOnHeadBank),
+        f.say(m::HandOnHeadMode),
+        f.say(m::HandOnHeadWanted),
+        f.say(m::HandOnHeadWhat),
+        f.say(m::HandOnHeadValue),
+        f.say(m::HandOnHeadUnit),
+    ]
+}
+
+/// Heads of the plan's table.
+#[must_use]
+pub fn plan_heads(f: Formatter) -> [&'static str; 8] {
+    [
+        f.say(m::HandOnHeadPart),
+        f.say(m::HandOnHeadWhat),
+        f.say(m::HandOnHeadValue),
+        f.say(m::HandOnHeadUnit),
+        f.say(m::HandOnHeadOrigin),
+        f.say(m::HandOnHeadSpread),
+        f.say(m::HandOnHeadStated),
+        f.say(m::HandOnHeadKey),
+    ]
+}
 
 /// What a claim is about, with its unit.
 #[must_use]
 pub fn claimed_name(f: Formatter, about: Claimed) -> String {
-    let unit = about.range().unit;
-    let what = match about {
-        Claimed::Charge => "charge",
-        Claimed::Energy => "energy",
-        Claimed::Draw => "draw",
-        Claimed::Airflow => "airflow",
-        Claimed::Temperature => "temperature",
-        Claimed::Cooling => "cooling",
-        Claimed::Eer => return "energy efficiency ratio (BTU/Wh)".into(),
-    };
-    format!("{what} ({})", f.sign(unit))
+    let unit = f.sign(about.range().unit);
+    match about {
+        Claimed::Charge => f.say(m::HandOnClaimedCharge { unit }),
+        Claimed::Energy => f.say(m::HandOnClaimedEnergy { unit }),
+        Claimed::Draw => f.say(m::HandOnClaimedDraw { unit }),
+        Claimed::Airflow => f.say(m::HandOnClaimedAirflow { unit }),
+        Claimed::Temperature => f.say(m::HandOnClaimedTemperature { unit }),
+        Claimed::Cooling => f.say(m::HandOnClaimedCooling { unit }),
+        Claimed::Eer => f.say(m::HandOnClaimedEer).into(),
+    }
 }
 
-/// Heads of a table whose temperatures are in the units shown.
-#[must_use]
-pub fn heads_in<const N: usize>(f: Formatter, heads: [&str; N]) -> [String; N] {
-    heads.map(|head| head.replace(CELSIUS, f.sign(Unit::Celsius)))
-}
-
-/// A verdict, word for word, or why there is none.
+/// A verdict in a cell, or why there is none.
 #[must_use]
 pub fn verdict_text(f: Formatter, judged: &ClaimAnswer) -> String {
     match judged.verdict {
-        ClaimVerdict::BeatsIt => "beats it",
-        ClaimVerdict::FallsShort => "falls short",
-        ClaimVerdict::BearsItOut => "bears it out",
-        ClaimVerdict::TooCloseToCall => "too close to call",
+        ClaimVerdict::BeatsIt => f.say(m::HandOnVerdictBeats),
+        ClaimVerdict::FallsShort => f.say(m::HandOnVerdictShort),
+        ClaimVerdict::BearsItOut => f.say(m::HandOnVerdictMeets),
+        ClaimVerdict::TooCloseToCall => f.say(m::HandOnVerdictClose),
         ClaimVerdict::NotJudged => return super::claims::not_judged(f, judged.missing),
-        ClaimVerdict::Inside => "inside",
-        ClaimVerdict::OutsideBelow => "outside, below",
-        ClaimVerdict::OutsideAbove => "outside, above",
+        ClaimVerdict::Inside => f.say(m::HandOnVerdictInside),
+        ClaimVerdict::OutsideBelow => f.say(m::HandOnVerdictBelow),
+        ClaimVerdict::OutsideAbove => f.say(m::HandOnVerdictAbove),
     }
     .into()
 }
 
-/// Heads of the table of what was asked.
-pub const SIZE_HEADS: [&str; 6] = ["Bank", "Mode", "Hours wanted (h)", "What", "Value", "Unit"];
-pub const SIZE_BANK: [&str; 7] = [
-    "just enough, new",
-    "just enough, new",
-    "with ageing and margin",
-    "with ageing and margin",
-    "batteries",
-    "they run when new",
-    "they run when aged",
-];
-
-/// Heads of the plan's table.
-pub const PLAN_HEADS: [&str; 8] = [
-    "Of",
-    "What",
-    "Value",
-    "Unit",
-    "Comes from",
-    "Spread (%)",
-    "Stated",
-    "Key",
-];
-
 /// Who worked it out, and by which version of the method.
 #[must_use]
 pub fn made_with(f: Formatter, method: &str) -> String {
-    format!(
-        "{}, method {method}. Estimates are not guarantees.",
-        f.say(m::NameOfPage)
-    )
+    f.say(m::HandOnMadeWith {
+        page: f.say(m::NameOfPage),
+        method,
+    })
 }
 
 /// A column's name: hours along a night are counted, not told by the clock.
@@ -165,31 +187,42 @@ pub fn made_with(f: Formatter, method: &str) -> String {
 pub fn column(f: Formatter, label: &str, text: Text) -> String {
     match text {
         Text::Hours | Text::Clock { .. } | Text::DayClock(_) if label == f.say(m::AxisClock) => {
-            "Hours after the start (h)".into()
+            f.say(m::HandOnHeadAfterStart).into()
         }
         _ => label.into(),
     }
 }
 
-/// The run that leads, as a sentence that stands alone in any post.
+/// The run that leads, in sentences that stand alone in any post.
 #[must_use]
 pub fn sentence(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
     let depth = plan.number(Path::Bank(
         run.bank,
         crate::plan::path::BankField::DepthPercent,
     ));
-    let down = depth.map_or_else(String::new, |depth| format!(", {} down", f.percent(depth)));
     let bank = bank_in_words(f, plan, run.bank);
     let chemistry = plan.banks.get(run.bank).map_or("", |bank| {
         let name = labels::chemistry_name(f, bank.chemistry);
         name.split(" (").next().unwrap_or(name)
     });
-    let runs = run_sentence(f, plan, run);
-    let runs = runs.trim_end_matches('.');
+    let run_text = run_sentence(f, plan, run);
     let detail = run_detail(f, run);
-    format!("{runs}, on {bank} ({chemistry}){down}. {detail}")
-        .trim_end()
-        .into()
+    let said = match depth {
+        Some(depth) => f.say(m::HandOnSentence {
+            run: run_text,
+            bank,
+            chemistry,
+            depth: f.percent(depth),
+            detail,
+        }),
+        None => f.say(m::HandOnSentenceNoDepth {
+            run: run_text,
+            bank,
+            chemistry,
+            detail,
+        }),
+    };
+    said.trim_end().into()
 }
 
 /// The clock time at which a run is over, and the day where it is not plain.
@@ -198,43 +231,47 @@ pub fn until(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
     let (start, hours) = (plan.night.start_clock_min, run.hours_h.likely);
     let clock = f.clock_after(start, hours);
     if hours < super::WITHIN_A_DAY_H {
-        clock
-    } else {
-        format!("{clock}, {}", day_after(start, hours))
+        return clock;
     }
+    // The day of the time that is shown: to ten minutes.
+    let minutes = ((f64::from(start) + hours * 60.0) / 10.0).round() * 10.0;
+    f.say(m::HandOnUntil {
+        days: (minutes / 1440.0).floor(),
+        clock,
+    })
 }
 
 /// From the low to the high end of the spread.
 #[must_use]
 pub fn from_to(f: Formatter, run: &RunAnswer) -> String {
-    format!(
-        "{} to {}",
-        f.duration(run.hours_h.low),
-        f.duration(run.hours_h.high)
-    )
+    f.say(m::HandOnFromTo {
+        low: f.duration(run.hours_h.low),
+        high: f.duration(run.hours_h.high),
+    })
 }
 
 /// The length of a link, for those who paste it somewhere narrow.
 #[must_use]
-pub fn link_length(_f: Formatter, letters: usize) -> String {
-    format!("The link in it has {letters} characters.")
+pub fn link_length(f: Formatter, characters: usize) -> String {
+    f.say(m::HandOnLinkLength { characters })
 }
 
 /// What a file of this name and kind is called on its button, for those who do
 /// not see what stands beside it.
 #[must_use]
-pub fn save_as(_f: Formatter, title: &str, kind: &str) -> String {
-    format!("Save “{title}” as {kind}")
+pub fn save_as(f: Formatter, title: &str, kind: &str) -> String {
+    f.say(m::HandOnSaveAs { title, kind })
 }
 
 #[must_use]
-pub fn saved(_f: Formatter, name: &str) -> String {
-    format!("Handed to the browser as {name}.")
+pub fn saved(f: Formatter, name: &str) -> String {
+    f.say(m::HandOnSaved { name })
 }
 
 /// Which part of the plan a number belongs to.
 #[must_use]
 pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
+    let numbered = |at: usize| (at + 1).to_string();
     match path {
         Path::Bank(bank, _) | Path::OpenCircuit(bank) => bank_in_words(f, plan, bank),
         Path::Unit(unit, _) | Path::Modes(unit) | Path::Cooling(unit, _) => {
@@ -246,18 +283,24 @@ pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
             .get(load)
             .map_or("", |load| load.name.trim())
             .into(),
-        Path::Night(_) => "The night".into(),
+        Path::Night(_) => f.say(m::HandOnPartNight).into(),
         Path::Day(_) | Path::ModeRow(..) | Path::CheckIn(..) => f.say(m::QuestionDay).into(),
-        Path::Cabin(_) => "The cabin".into(),
-        Path::Array(array, _) => format!("Panels {}", array + 1),
-        Path::Charger(charger, _) => format!("Charger {}", charger + 1),
-        Path::Supply(_) => "What feeds the bank".into(),
+        Path::Cabin(_) => f.say(m::HandOnPartCabin).into(),
+        Path::Array(array, _) => f.say(m::HandOnPartPanels {
+            number: numbered(array),
+        }),
+        Path::Charger(charger, _) => f.say(m::HandOnPartCharger {
+            number: numbered(charger),
+        }),
+        Path::Supply(_) => f.say(m::HandOnPartSupply).into(),
         Path::Claim(claim, _) => match plan.claims.get(claim).map(|claim| claim.name.trim()) {
             Some(name) if !name.is_empty() => name.into(),
-            _ => format!("Claim {}", claim + 1),
+            _ => f.say(m::HandOnPartClaim {
+                number: numbered(claim),
+            }),
         },
-        Path::Air(_) => "The air side".into(),
-        Path::Price(_) => "The price".into(),
+        Path::Air(_) => f.say(m::HandOnPartAir).into(),
+        Path::Price(_) => f.say(m::HandOnPartPrice).into(),
         Path::Wiring(_) => f.say(m::QuestionWiring).into(),
         Path::Installation(circuit, _) => super::wiring::circuit_name(f, circuit).into(),
         _ => String::new(),
@@ -285,22 +328,20 @@ pub fn plan_line(f: Formatter, plan: &Plan, path: Path, figure: Figure) -> Strin
 
 /// How a unit is fed.
 #[must_use]
-pub const fn feed_name(feed: &Feed) -> &'static str {
-    words::FEEDS[match feed {
-        Feed::Direct => 0,
-        Feed::DcDc { .. } => 1,
-        Feed::Inverter { .. } => 2,
-    }]
+pub fn feed_name(f: Formatter, feed: &Feed) -> &'static str {
+    match feed {
+        Feed::Direct => f.say(m::HandOnFeedDirect),
+        Feed::DcDc { .. } => f.say(m::HandOnFeedDc),
+        Feed::Inverter { .. } => f.say(m::HandOnFeedInverter),
+    }
 }
 
 /// The same as a line of the report.
 #[must_use]
 pub fn fed(f: Formatter, feed: &Feed) -> String {
-    format!(
-        "{} {}",
-        f.say(m::Feed).to_ascii_lowercase(),
-        feed_name(feed)
-    )
+    f.say(m::HandOnFed {
+        how: feed_name(f, feed),
+    })
 }
 
 /// A report's title: the plan's own, or what it is about.

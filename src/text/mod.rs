@@ -36,7 +36,7 @@ pub use answers::{
     in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,
     share_sentence, sizing_answer, stop_phrase, unit_name,
 };
-pub use cautions::{ESTIMATES, NEVER_LEAVE, caution, caution_source};
+pub use cautions::{CautionText, caution, caution_source, caution_text, usual_cautions};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
 pub use fields::{field_hint, field_label};
 pub use findings::{finding_sentence, stated_text};

@@ -85,6 +85,10 @@ pub const fn table(language: Language) -> &'static Table {
     }
 }
 
+const NEVER_LEAVE: &str = "Never leave children, animals or anyone who cannot get out unattended and relying on a battery-run cooler. A closed vehicle heats up by about 3.2\u{202f}°F (1.8\u{202f}°C) every 5 minutes, and most of the rise comes in the first 30.";
+const ESTIMATES: &str =
+    "This does not replace local codes or a licensed electrician. Estimates are not guarantees.";
+
 static ENGLISH: Table = Table {
     format: number::ENGLISH,
     texts: Texts {
@@ -101,8 +105,8 @@ static ENGLISH: Table = Table {
         back: "Back to the numbers as published",
         in_full: "Open in full",
         in_full_hint: "All of the plan, with your numbers in it: what was assumed, curves, how big a bank.",
-        caution: super::NEVER_LEAVE,
-        estimates: super::ESTIMATES,
+        caution: NEVER_LEAVE,
+        estimates: ESTIMATES,
         foot: "Till Morning. Worked out in this browser; nothing is sent anywhere.",
     },
     ribbon: super::RIBBON,

@@ -6,6 +6,7 @@ use crate::page::locale::say;
 use crate::text::m;
 use crate::{
     answer::wiring::WiringAnswer,
+    page::margin::caution_view,
     plan::Plan,
     text::{
         self,
@@ -43,10 +44,8 @@ pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let all = crate::answer::cautions(plan).into_iter();
     let of_plan = all.filter(|caution| caution.is_of_wiring());
     let of_plan = of_plan.map(|caution| {
-        one(
-            text::caution(formatter(), plan, caution),
-            text::caution_source(formatter(), caution),
-        )
+        let caution = text::caution_text(formatter(), plan, caution);
+        view! { <li class="caution">{caution_view(caution)}</li> }
     });
     view! {
         <ul class="cautions wiring-cautions">

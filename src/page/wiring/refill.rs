@@ -13,6 +13,7 @@ use crate::{
         chart::{ChartView, Plot},
         field::NumberField,
         kit::{Fold, Sentences, anew},
+        margin::caution_view,
         outcome::Said,
         slices::{Lane, Late},
         state::State,
@@ -218,15 +219,7 @@ fn ChargerRow(at: usize, name: String) -> impl IntoView {
         })
     });
     let cautions = move || {
-        let one = |(text, source): (String, &'static str)| {
-            view! {
-                <p class="caution">
-                    {text}
-                    " "
-                    <cite>{source}</cite>
-                </p>
-            }
-        };
+        let one = |caution| view! { <p class="caution">{caution_view(caution)}</p> };
         cautions.get().into_iter().map(one).collect_view()
     };
     view! {

@@ -13,7 +13,7 @@ use crate::{
     range::Unit,
     simulate::charge::{FillEnd, MOST_H},
     study::spread::{Band, Share},
-    text::{Formatter, caution, caution_source, field_label, full_mode_name, m},
+    text::{CautionText, Formatter, caution_text, field_label, full_mode_name, m},
 };
 use std::iter;
 
@@ -409,12 +409,12 @@ pub fn sky_row(f: Formatter, plan: &Plan, sky: &SkyDay) -> Vec<String> {
     ]
 }
 
-/// The cautions of a kind of charger, each with its source.
+/// The cautions of a kind of charger.
 #[must_use]
-pub fn cautions(f: Formatter, plan: &Plan, kind: ChargerKind) -> Vec<(String, &'static str)> {
+pub fn cautions(f: Formatter, plan: &Plan, kind: ChargerKind) -> Vec<CautionText> {
     let all = crate::answer::cautions(plan).into_iter();
     all.filter(|one| one.is_of_charger(kind))
-        .map(|one| (caution(f, plan, one), caution_source(f, one)))
+        .map(|one| caution_text(f, plan, one))
         .collect()
 }
 
