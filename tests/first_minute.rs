@@ -56,7 +56,10 @@ fn three_fields_make_it_ones_own() {
     let depth = draft.plan.number(Path::Bank(0, B::DepthPercent)).unwrap() / 100.0;
     let by_hand = 320.0 * 12.8 * depth / 45.0;
     let ours = hours(&draft.plan);
-    assert!((0.88..1.05).contains(&(ours / by_hand)), "{ours} h, {by_hand} h by hand");
+    assert!(
+        (0.88..1.05).contains(&(ours / by_hand)),
+        "{ours} h, {by_hand} h by hand"
+    );
 }
 
 /// The trap of an example that shines through: its 21 V cut-off kept 12 V from starting.
@@ -95,10 +98,7 @@ fn what_is_unsaid_comes_back_from_a_file_as_unsaid() {
     assert_eq!(json["banks"][0].get("battery_nominal_v"), None);
     let back: Plan = serde_json::from_value(json).unwrap();
     assert_eq!(back, Plan::fresh());
-    assert_eq!(
-        back.banks[0].battery_rated_ah.from,
-        Provenance::Assumed
-    );
+    assert_eq!(back.banks[0].battery_rated_ah.from, Provenance::Assumed);
 }
 
 #[test]
@@ -116,7 +116,11 @@ fn amps_and_watts_are_taps_and_what_was_typed_stays() {
     let mut usual = Draft::of(Plan::fresh());
     let before = hours(&usual.plan);
     usual.draw_in((0, 0), true);
-    let Draw::Current { current_a, measured_at_v } = usual.plan.units[0].modes[0].draw else {
+    let Draw::Current {
+        current_a,
+        measured_at_v,
+    } = usual.plan.units[0].modes[0].draw
+    else {
         panic!("amps");
     };
     assert!((current_a.value * measured_at_v - 300.0).abs() < 1e-9);
@@ -154,9 +158,12 @@ fn a_mean_decides_no_verdict() {
     }
     // And a duty is not counted twice.
     plan.set_number(Path::Mode(0, 0, M::DutyPercent), 40.0);
-    assert_eq!(hours(&plan), hours(&{
-        let mut mean = plan.clone();
-        mean.units[0].modes[0].duty_percent = None;
-        mean
-    }));
+    assert_eq!(
+        hours(&plan),
+        hours(&{
+            let mut mean = plan.clone();
+            mean.units[0].modes[0].duty_percent = None;
+            mean
+        })
+    );
 }

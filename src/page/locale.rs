@@ -86,7 +86,10 @@ pub fn LocaleChoice() -> impl IntoView {
     };
     let language = move || {
         let now = locale.get().language;
-        Language::ALL.iter().position(|&one| one == now).unwrap_or(0)
+        Language::ALL
+            .iter()
+            .position(|&one| one == now)
+            .unwrap_or(0)
     };
     let speak = move |place: usize| {
         if let Some(&language) = Language::ALL.get(place) {

@@ -172,9 +172,8 @@ fn BasisTaps(unit: usize, mode: usize) -> impl IntoView {
             say(m::TapOnAverage).to_owned(),
         ]
     };
-    let chosen = move || {
-        state.with_plan(|plan| Some(usize::from(plan.mode(unit, mode)?.is_average())))
-    };
+    let chosen =
+        move || state.with_plan(|plan| Some(usize::from(plan.mode(unit, mode)?.is_average())));
     let choose = move |place: usize| {
         state.edit(|plan| {
             if let Some(mode) = mode_mut(plan, unit, mode) {

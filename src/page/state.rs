@@ -194,7 +194,8 @@ impl State {
     }
 
     pub fn take_steps(self, steps: Vec<Draft>) {
-        self.past.update(|past| past.splice(0..0, steps).for_each(drop));
+        self.past
+            .update(|past| past.splice(0..0, steps).for_each(drop));
     }
 
     /// What stands in a field now.

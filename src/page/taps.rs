@@ -30,7 +30,14 @@ pub fn Taps(
             </button>
         }
     };
-    let buttons = move || names.get().into_iter().enumerate().map(button).collect_view();
+    let buttons = move || {
+        names
+            .get()
+            .into_iter()
+            .enumerate()
+            .map(button)
+            .collect_view()
+    };
     view! {
         <div class="taps" id=id role="group" aria-labelledby=label_id>
             <span class="taps-label" id=span_id>

@@ -4,8 +4,8 @@
 //! the page can list them all under *What was assumed*.
 
 use super::{
-    Bank, Draw,
-    demo::{USUAL_DRAW_W, USUAL_SYSTEM_V}, Figure, Plan,
+    Bank, Draw, Figure, Plan,
+    demo::{USUAL_DRAW_W, USUAL_SYSTEM_V},
     path::{LoadField, Path},
 };
 use crate::physics::battery::nominal::Reading;

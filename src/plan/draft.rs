@@ -242,7 +242,10 @@ impl Draft {
                 },
                 measured_at_v: at_v,
             },
-            Draw::Current { current_a, measured_at_v } if !amps => Draw::Power {
+            Draw::Current {
+                current_a,
+                measured_at_v,
+            } if !amps => Draw::Power {
                 power_w: match current_a.if_said() {
                     Some(said) if range::DRAW_W.accepts(said.value) => said,
                     _ => current_a.with(current_a.value * measured_at_v),

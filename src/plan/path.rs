@@ -5,12 +5,12 @@
 //! [`Plan::set_number`] and needs to know nothing else of a field.
 
 use super::{
-    demo::{USUAL_AH, USUAL_SYSTEM_V},
     Bank, Figure, Load, Mode, Night, Unit,
     cabin::CabinField,
     claims::{AirField, ClaimField, PriceField},
     cooling::CoolingField,
     day::{CheckInField, DayField, ModeRowField},
+    demo::{USUAL_AH, USUAL_SYSTEM_V},
     fields::{Row, Width, fields},
     part::Choice,
     supply::{ArrayField, ChargerField, SupplyField},

@@ -61,11 +61,7 @@ pub fn day(f: Formatter, plan: &Plan, day: &DayAnswer) -> [Table; 2] {
             words::moment_heads(f),
             moments,
         ),
-        table(
-            f.say(m::HandOnTableDays),
-            words::day_heads(f),
-            days,
-        ),
+        table(f.say(m::HandOnTableDays), words::day_heads(f), days),
     ]
 }
 

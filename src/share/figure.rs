@@ -143,7 +143,7 @@ fn books(f: Formatter, day: &DayAnswer) -> [Figure; 2] {
             .map(|(name, wh)| vec![name.into(), wh.into()]);
         let table = Table {
             title: shown.title.into(),
-            heads: pictures::FLOW_HEADS.map(String::from).into(),
+            heads: pictures::flow_heads(f).map(String::from).into(),
             rows: rows.collect(),
         };
         Figure::of_diagram(&shown, Some(table))

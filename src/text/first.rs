@@ -21,7 +21,9 @@ fn unsaid(f: Formatter, plan: &Plan) -> Vec<&'static str> {
         (Path::Bank(0, B::BatteryNominalV), f.say(m::StartVoltage)),
         (Path::Mode(unit, mode, draw), f.say(m::StartDraw)),
     ];
-    let missing = needed.into_iter().filter(|(path, _)| plan.stated(*path).is_none());
+    let missing = needed
+        .into_iter()
+        .filter(|(path, _)| plan.stated(*path).is_none());
     missing.map(|(_, name)| name).collect()
 }
 

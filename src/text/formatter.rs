@@ -15,8 +15,8 @@ use crate::{
     quantity,
     range::{Range, Unit},
 };
-use serde::{Deserialize, Serialize};
 use intl_pluralrules::{PluralCategory, PluralRuleType, PluralRules};
+use serde::{Deserialize, Serialize};
 use unic_langid::LanguageIdentifier;
 
 /// A narrow no-break space: between a number and its unit.

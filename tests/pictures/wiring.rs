@@ -98,7 +98,11 @@ fn what_fails_is_told_by_shape_and_word() {
     assert!(texts(&shown.picture).contains("fails: voltage drop 12"));
     // The fuse is above what the conductor may carry, and that is said as well.
     assert!(texts(&shown.picture).contains("is above what the conductor may carry"));
-    assert!(shown.told.contains("fails: voltage drop 12"), "{}", shown.told);
+    assert!(
+        shown.told.contains("fails: voltage drop 12"),
+        "{}",
+        shown.told
+    );
 }
 
 /// What stands beneath a piece hangs on it: two pieces, no more wires on the bus.

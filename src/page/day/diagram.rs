@@ -1,8 +1,8 @@
 //! The books of the day as pictures.
 
+use super::{State, told::Told};
 use crate::page::locale::formatter;
 use crate::text::Formatter;
-use super::{State, told::Told};
 use crate::{
     answer::DayAnswer,
     page::diagram::Diagram,

@@ -1,12 +1,12 @@
 //! The wiring as a picture: in the question, and on the electrician's sheet.
 
 use super::Answered;
-use crate::page::locale::formatter;
+use crate::page::locale::{formatter, say};
 use crate::{
     answer::wiring::WiringAnswer,
     page::{diagram::Diagram, state::State},
     plan::Plan,
-    text::pictures as words,
+    text::m,
     view::drawing::{PAPER_PX, bank_diagram, wiring_diagram},
 };
 use leptos::prelude::*;
@@ -25,7 +25,7 @@ pub fn WiringDiagram(answer: Answered) -> impl IntoView {
         })
     };
     let opens = |key: &str| format!("circuit-{key}");
-    view! { <Diagram shown=shown hint=words::WIRING_HINT opens=opens /> }
+    view! { <Diagram shown=shown hint=say(m::PictureWiringHint) opens=opens /> }
 }
 
 /// The bank, battery by battery.

@@ -4,7 +4,7 @@ use super::{Shown, wiring::standing};
 use crate::{
     answer::wiring::{BankLimits, Verdict, WiringAnswer},
     plan::{Plan, wiring::TakeOff},
-    text::{Formatter, pictures as say},
+    text::{Formatter, m, pictures as say},
     view::diagram::bank::{Bank, Leave, bank},
 };
 
@@ -18,9 +18,9 @@ pub fn bank_diagram(f: Formatter, plan: &Plan, answer: &WiringAnswer, width: f64
         .chain(drawn.lines.clone())
         .collect();
     Some(Shown {
-        title: say::THE_BANK,
-        caption: say::THE_BANK_CAPTION.into(),
-        told: say::told(f, say::THE_BANK, &told),
+        title: f.say(m::PictureTheBank),
+        caption: f.say(m::PictureTheBankCaption).into(),
+        told: say::told(f.say(m::PictureTheBank), &told),
         picture: bank(&drawn, width),
     })
 }
@@ -40,7 +40,7 @@ fn of_answer(f: Formatter, plan: &Plan, limits: &BankLimits) -> Bank {
     let judged = burdens.filter(|(verdict, _)| *verdict != Verdict::NotSaid);
     let lines = [
         say::bank(f, plan),
-        Some(say::counts(f, limits)),
+        Some(say::bank_counts(f, limits)),
         say::leaves(f, plan, limits),
         say::string_fuse(f, limits),
     ];
@@ -53,8 +53,12 @@ fn of_answer(f: Formatter, plan: &Plan, limits: &BankLimits) -> Bank {
             standing(limits.continuous.verdict),
             say::most_loaded(f, limits),
         ),
-        more_in_series: say::of_many(f, limits.series_count),
-        more_in_parallel: say::strings(f, limits.parallel_count),
+        more_in_series: f.say(m::PictureMany {
+            count: f.number(f64::from(limits.series_count)),
+        }),
+        more_in_parallel: f.say(m::PictureStrings {
+            count: f.number(f64::from(limits.parallel_count)),
+        }),
         verdicts: judged
             .map(|(verdict, text)| (standing(verdict), text))
             .collect(),

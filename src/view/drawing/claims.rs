@@ -4,7 +4,7 @@ use super::Shown;
 use crate::{
     answer::claims::{ClaimAnswer, ClaimVerdict, ClaimsAnswer},
     plan::Plan,
-    text::{Formatter, claims as said, pictures as say},
+    text::{Formatter, claims as said, m, pictures as say},
     view::diagram::{
         badge::Standing,
         intervals::{Interval, intervals},
@@ -25,9 +25,9 @@ pub fn claims_diagram(
     let rows = claim_rows(f, plan, answer);
     let told: Vec<String> = rows.iter().map(|one| told(f, one)).collect();
     Some(Shown {
-        title: say::CLAIMS,
-        caption: say::CLAIMS_CAPTION.into(),
-        told: say::told(f, say::CLAIMS, &told),
+        title: f.say(m::PictureClaims),
+        caption: f.say(m::PictureClaimsCaption).into(),
+        told: say::told(f.say(m::PictureClaims), &told),
         picture: intervals(&rows, width),
     })
 }

@@ -3,7 +3,7 @@
 use super::Shown;
 use crate::{
     answer::day::DayAnswer,
-    text::{Formatter, pictures as say},
+    text::{Formatter, m, pictures as say},
     view::diagram::flows::{Balance, Flow, flows},
 };
 
@@ -24,8 +24,8 @@ type Term = ([&'static str; 2], f64, usize);
 pub fn energy_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
     shown(
         f,
-        say::ENERGY,
-        say::ENERGY_CAPTION,
+        f.say(m::PictureEnergy),
+        f.say(m::PictureEnergyCaption),
         &energy_balance(f, day),
         width,
     )
@@ -36,8 +36,8 @@ pub fn energy_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
 pub fn heat_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
     shown(
         f,
-        say::HEAT,
-        say::HEAT_CAPTION,
+        f.say(m::PictureHeat),
+        f.say(m::PictureHeatCaption),
         &heat_balance(f, day),
         width,
     )
@@ -61,7 +61,7 @@ fn shown(
     Shown {
         title,
         caption: caption.into(),
-        told: say::told(f, title, &told),
+        told: say::told(title, &told),
         picture: flows(balance, width).picture,
     }
 }
@@ -72,17 +72,25 @@ fn shown(
 pub fn energy_balance(f: Formatter, day: &DayAnswer) -> Balance {
     let book = &day.energy;
     let terms: [Term; 6] = [
-        ([say::FROM_PANELS; 2], book.solar_wh, SUN),
-        ([say::FROM_CHARGERS; 2], book.charger_wh, CHARGERS),
-        ([say::FROM_BANK, say::TO_BANK], book.from_store_wh, OTHER),
-        ([say::TO_UNIT; 2], -book.unit_wh, UNIT),
-        ([say::TO_LOADS; 2], -book.loads_wh, LOADS),
-        ([say::TO_LOSSES; 2], -book.lost_wh, OTHER),
+        ([f.say(m::PictureFromPanels); 2], book.solar_wh, SUN),
+        (
+            [f.say(m::PictureFromChargers); 2],
+            book.charger_wh,
+            CHARGERS,
+        ),
+        (
+            [f.say(m::PictureFromBank), f.say(m::PictureToBank)],
+            book.from_store_wh,
+            OTHER,
+        ),
+        ([f.say(m::PictureToUnit); 2], -book.unit_wh, UNIT),
+        ([f.say(m::PictureToLoads); 2], -book.loads_wh, LOADS),
+        ([f.say(m::PictureToLosses); 2], -book.lost_wh, OTHER),
     ];
     let spilled = Flow {
-        name: say::SPILLED.into(),
+        name: f.say(m::PictureSpilled).into(),
         value: book.spilled_wh,
-        text: say::not_taken(f, book.spilled_wh),
+        text: f.energy(book.spilled_wh),
         style: SUN,
     };
     Balance {
@@ -105,12 +113,16 @@ pub fn heat_balance(f: Formatter, day: &DayAnswer) -> Balance {
         (heat.people_wh, OTHER),
         (heat.gains_wh, OTHER),
     ];
-    let ways = say::HEAT_WAYS.into_iter().zip(ways);
+    let ways = say::heat_ways(f).into_iter().zip(ways);
     let mut terms: Vec<Term> = ways
         .map(|(names, (wh, style))| (names, wh, style))
         .collect();
-    terms.push(([say::UNIT_HEAT; 2], -heat.unit_wh, UNIT));
-    terms.push((say::HEAT_STORED, -heat.stored_wh, OTHER));
+    terms.push(([f.say(m::PictureUnitHeat); 2], -heat.unit_wh, UNIT));
+    terms.push((
+        [f.say(m::PictureHeatFromStore), f.say(m::PictureHeatToStore)],
+        -heat.stored_wh,
+        OTHER,
+    ));
     balance(f, &terms)
 }
 
@@ -135,7 +147,9 @@ fn balance(f: Formatter, terms: &[Term]) -> Balance {
         ins: ins.collect(),
         outs: outs.collect(),
         spilled: None,
-        heads: say::FLOW_SIDES.map(String::from),
-        sum: say::in_all(f, in_wh),
+        heads: say::flow_sides(f).map(String::from),
+        sum: f.say(m::PictureInAll {
+            energy: f.energy(in_wh),
+        }),
     }
 }

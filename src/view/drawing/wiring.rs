@@ -10,7 +10,7 @@ use crate::{
         supply::{ChargerField, ChargerKind, SupplyField},
         wiring::Circuit,
     },
-    text::{Formatter, pictures as say, wiring::circuit_verdict},
+    text::{Formatter, m, pictures as say, wiring::circuit_verdict},
     view::diagram::{
         badge::Standing,
         single_line::{Branch, FuseMark, Stage, single_line},
@@ -23,17 +23,17 @@ use crate::{
 pub fn wiring_diagram(f: Formatter, plan: &Plan, answer: &WiringAnswer, width: f64) -> Shown {
     let branches = branches(f, plan, answer);
     let stages = branches.iter().flat_map(|branch| &branch.stages);
-    let parts: Vec<String> = stages.map(|stage| told(f, stage)).collect();
+    let parts: Vec<String> = stages.map(told).collect();
     Shown {
-        title: say::WIRING,
-        caption: say::WIRING_CAPTION.into(),
-        told: say::told(f, say::WIRING, &parts),
+        title: f.say(m::PictureWiring),
+        caption: f.say(m::PictureWiringCaption).into(),
+        told: say::told(f.say(m::PictureWiring), &parts),
         picture: single_line(&branches, width),
     }
 }
 
 /// A piece for those who do not see it.
-fn told(f: Formatter, stage: &Stage) -> String {
+fn told(stage: &Stage) -> String {
     let verdicts = stage.verdicts.iter().map(|(_, text)| text.as_str());
     let fuse = stage.fuse.iter().map(|fuse| fuse.text.as_str());
     let lines = stage.lines.iter().map(String::as_str);
@@ -63,8 +63,8 @@ fn branches(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<Branch> {
     all.push(takes(unit(f, plan, answer)));
     if !plan.loads.is_empty() {
         let (names, watts) = say::loads(f, plan);
-        let lines = [names, watts, say::NOT_WORKED_OUT.into()];
-        let mut loads = plain(Symbol::Load, say::LOADS.into());
+        let lines = [names, watts, f.say(m::PictureNotWorkedOut).into()];
+        let mut loads = plain(Symbol::Load, f.say(m::PictureLoads).into());
         loads.lines = lines.into_iter().filter(|line| !line.is_empty()).collect();
         all.push(takes(vec![loads]));
     }
@@ -96,13 +96,7 @@ pub(super) const fn standing(verdict: Verdict) -> Standing {
 }
 
 /// A piece at the end of a circuit's cable, with all that the answer has of that.
-fn at_circuit(
-    f: Formatter,
-    plan: &Plan,
-    answer: &WiringAnswer,
-    circuit: Circuit,
-    symbol: Symbol,
-) -> Stage {
+fn at_circuit(f: Formatter, answer: &WiringAnswer, circuit: Circuit, symbol: Symbol) -> Stage {
     let title = say::circuit_title(f, circuit);
     let mut stage = plain(symbol, title.into());
     if let Some(one) = found(answer, circuit) {
@@ -115,7 +109,7 @@ fn at_circuit(
             .extend(fuse.map(|text| (Standing::Bad, text)));
         stage
             .lines
-            .extend([say::conductor(f, plan, one), say::current(f, one)]);
+            .extend([say::conductor(f, one), say::current(f, one)]);
         // Panels have theirs by the string.
         stage.fuse =
             say::fuse(f, one)
@@ -131,7 +125,7 @@ fn at_circuit(
         |note| matches!(note, WiringNote::CircuitBeyondTables { circuit: of } if *of == circuit),
     );
     if is_beyond {
-        let verdict = (Standing::Open, say::BEYOND_TABLES.into());
+        let verdict = (Standing::Open, f.say(m::PictureBeyondTables).into());
         stage.verdicts.push(verdict);
     }
     stage
@@ -147,16 +141,16 @@ pub fn circuit_key(circuit: Circuit) -> String {
 fn bank(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
     let has_cable = plan.wiring.distribution_m.is_some();
     let mut stage = if has_cable {
-        at_circuit(f, plan, answer, Circuit::Distribution, Symbol::Battery)
+        at_circuit(f, answer, Circuit::Distribution, Symbol::Battery)
     } else {
-        plain(Symbol::Battery, say::BANK.into())
+        plain(Symbol::Battery, f.say(m::PictureBank).into())
     };
     stage.lines.extend(say::bank(f, plan));
     if let Some(limits) = &answer.bank {
         stage.lines.extend(say::string_fuse(f, limits));
     }
     if !has_cable {
-        stage.lines.push(say::BEGIN_AT_BANK.into());
+        stage.lines.push(f.say(m::PictureBeginAtBank).into());
     }
     stage
 }
@@ -174,42 +168,40 @@ fn charger(f: Formatter, plan: &Plan, answer: &WiringAnswer, at: usize) -> Optio
     };
     let (name, gives) = say::charger(f, plan, at, most_a);
     let by = AskedBy::Charger { charger: at };
-    Some(charging(f, plan, answer, by, symbol, [name, gives]))
+    Some(charging(f, answer, by, symbol, [name, gives]))
 }
 
 /// A piece that charges: with the charger's circuit where that is its own.
 fn charging(
     f: Formatter,
-    plan: &Plan,
     answer: &WiringAnswer,
     by: AskedBy,
     symbol: Symbol,
     [name, gives]: [String; 2],
 ) -> Stage {
     if is_asked_by(answer, by) {
-        let mut stage = at_circuit(f, plan, answer, Circuit::Charger, symbol);
+        let mut stage = at_circuit(f, answer, Circuit::Charger, symbol);
         stage.lines.insert(0, format!("{name}, {gives}"));
         return stage;
     }
     let mut stage = plain(symbol, name);
-    stage.lines = vec![gives, say::NOT_WORKED_OUT.into()];
+    stage.lines = vec![gives, f.say(m::PictureNotWorkedOut).into()];
     stage
 }
 
 fn controller(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
     let limit_a = plan.number(Path::Supply(SupplyField::ControllerLimitA));
-    let name = say::CONTROLLER.to_owned();
+    let name = f.say(m::PictureController).to_owned();
     let own = is_asked_by(answer, AskedBy::Controller);
     let most_a = match found(answer, Circuit::Charger) {
         Some(one) if own => Some(one.continuous_a),
         _ => limit_a,
     };
     let gives = most_a
-        .map(|most_a| say::controller(f, most_a))
+        .map(|most_a| say::at_most(f, most_a))
         .unwrap_or_default();
     let mut stage = charging(
         f,
-        plan,
         answer,
         AskedBy::Controller,
         Symbol::DcConverter,
@@ -220,10 +212,10 @@ fn controller(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
 }
 
 fn panels(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Stage {
-    let mut stage = at_circuit(f, plan, answer, Circuit::Panel, Symbol::Panel);
+    let mut stage = at_circuit(f, answer, Circuit::Panel, Symbol::Panel);
     stage.lines.insert(0, say::panels(f, plan));
     if let Some(side) = &answer.solar {
-        let text = say::cold_volts(f, plan, side);
+        let text = say::cold_volts(f, side);
         if side.verdict == Verdict::Carries {
             stage.lines.push(text);
         } else {
@@ -250,7 +242,7 @@ fn unit(f: Formatter, plan: &Plan, answer: &WiringAnswer) -> Vec<Stage> {
         Feed::DcDc { .. } => (Symbol::DcConverter, Symbol::Motor),
         Feed::Inverter { .. } => (Symbol::Inverter, Symbol::AcMotor),
     };
-    let mut stage = at_circuit(f, plan, answer, Circuit::Unit, first);
+    let mut stage = at_circuit(f, answer, Circuit::Unit, first);
     let sized = found(answer, Circuit::Unit).map(|one| say::sized_for(f, plan, one));
     let sized = sized.map_or_else(String::new, |text| format!(", {text}"));
     let name = say::unit(f, plan);
