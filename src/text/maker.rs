@@ -1,14 +1,45 @@
 //! Words of the part that makes a reader's page.
 
-use crate::plan::reader::MOST_OPEN;
-use crate::text::Formatter;
+use super::{Formatter, m};
+use crate::plan::reader::{Language, MOST_OPEN};
 
-pub const UNIT_NAMES: [&str; 3] = ["as in this plan", "metric", "US (ft, °F, cfm)"];
-pub const THEME_NAMES: [&str; 3] = ["as the reader’s device has it", "by day", "by night"];
-pub const LANGUAGE_NAMES: [&str; 3] = ["the reader’s, where we have it", "English", "German"];
+/// The choice of units; the first is for none, here as below.
+#[must_use]
+pub fn unit_names(f: Formatter) -> Vec<&'static str> {
+    vec![
+        f.say(m::MakerUnitsPlan),
+        f.say(m::MakerUnitsMetric),
+        f.say(m::MakerUnitsUs),
+    ]
+}
+
+/// The choice of looks.
+#[must_use]
+pub fn theme_names(f: Formatter) -> Vec<&'static str> {
+    vec![
+        f.say(m::MakerThemeDevice),
+        f.say(m::MakerThemeLight),
+        f.say(m::MakerThemeDark),
+    ]
+}
+
+/// The choice of languages, in the order of [`Language`].
+#[must_use]
+pub fn language_names(f: Formatter) -> Vec<&'static str> {
+    use crate::plan::part::Choice;
+    let own = Language::ALL.iter().map(|&language| match language {
+        Language::English => "English",
+        Language::German => "Deutsch",
+    });
+    std::iter::once(f.say(m::MakerLanguageBrowser))
+        .chain(own)
+        .collect()
+}
 
 /// Why a fifth is not taken.
 #[must_use]
-pub fn too_many(_f: Formatter) -> String {
-    format!("{MOST_OPEN} at the most: take one away first.")
+pub fn too_many(f: Formatter) -> String {
+    f.say(m::MakerTooMany {
+        most: MOST_OPEN.to_string(),
+    })
 }

@@ -86,7 +86,7 @@ test('the sentence is copied with its link', { context: { permissions: ['clipboa
   await section(page).getByRole('button', { name: 'Copy the sentence' }).click();
   await expect(page.locator('.said').first()).toHaveText('Copied.');
   const copied = await page.evaluate(() => navigator.clipboard.readText());
-  assert.match(copied, /^Hold runs .+, on .+ \(LFP\), 90\s% down\. .+ http:\/\/localhost:\d+\/#p\d\.[\w-]+$/);
+  assert.match(copied, /^Hold runs .+\. Bank: .+ \(LFP\), depth of discharge 90\s%\. .+ http:\/\/localhost:\d+\/#p\d\.[\w-]+$/);
 });
 
 test('the report is all that is printed while it is open, on two pages at most', async ({ page, url, shot }) => {

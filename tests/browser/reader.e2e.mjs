@@ -323,10 +323,10 @@ test('an author makes one: fields, title, looks, link and frame', async ({ page,
   await page.check('#open-night-start-clock-min');
   const more = page.locator('.open-fields input:not(:checked)').first();
   await more.click();
-  await expect(page.locator('fieldset:has(.open-fields) [role=status]')).toHaveText(/at the most/);
+  await expect(page.locator('fieldset:has(.open-fields) [role=status]')).toHaveText(/^At most/);
   await expect(page.locator('.open-fields input:checked'), 'a fifth is not taken').toHaveCount(4);
   const before = await text(page, '#reader-frame');
-  await page.selectOption('#reader-theme', { label: 'by night' });
+  await page.selectOption('#reader-theme', { label: 'dark' });
   await shot();
   await expect(page.locator('#reader-frame')).not.toHaveText(before);
   const frame = await text(page, '#reader-frame');

@@ -19,7 +19,7 @@ use crate::{
     },
     share::embed,
     text::{
-        maker as words,
+        Formatter, maker as words,
         reader::{Table, table},
     },
 };
@@ -142,19 +142,19 @@ fn Looks() -> impl IntoView {
             <Look
                 id="reader-units"
                 label=say(m::MakerUnits)
-                names=words::UNIT_NAMES
+                names=words::unit_names
                 place=|reader| &mut reader.units
             />
             <Look
                 id="reader-theme"
                 label=say(m::MakerTheme)
-                names=words::THEME_NAMES
+                names=words::theme_names
                 place=|reader| &mut reader.theme
             />
             <Look
                 id="reader-language"
                 label=say(m::MakerLanguage)
-                names=words::LANGUAGE_NAMES
+                names=words::language_names
                 place=|reader| &mut reader.language
             />
         </div>
@@ -166,7 +166,7 @@ fn Looks() -> impl IntoView {
 fn Look<T: part::Choice + Send + Sync>(
     id: &'static str,
     label: &'static str,
-    names: [&'static str; 3],
+    names: fn(Formatter) -> Vec<&'static str>,
     place: fn(&mut Reader) -> &mut Option<T>,
 ) -> impl IntoView {
     let state = State::here();
@@ -184,7 +184,7 @@ fn Look<T: part::Choice + Send + Sync>(
         <Choice
             id=id
             label=label
-            names=move || names.map(str::to_owned).to_vec()
+            names=move || names(formatter()).into_iter().map(str::to_owned).collect()
             chosen=now
             choose=choose
         />

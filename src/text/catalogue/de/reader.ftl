@@ -1,0 +1,28 @@
+## A page for readers
+
+maker-title = Eine Seite für Leser
+maker-hint = Dieselbe Antwort, bei der einige Zahlen offen bleiben: Leser geben ihre eigene Bank ein und sehen ihre eigenen Stunden. Ihr Plan steht im Link; sonst wird nichts gespeichert oder gesendet.
+maker-page-title = Titel
+maker-page-note = Eine Zeile von Ihnen
+maker-open = Was Leser ändern dürfen, eins bis vier
+maker-open-as-one = Sind Kapazität oder Spannung offen, sehen Leser Ihre Batterien als eine Bank.
+# Why a fifth is not taken.
+maker-too-many = Höchstens { $most }: entfernen Sie zuerst eines.
+maker-units = Einheiten
+maker-units-plan = wie in diesem Plan
+maker-units-metric = metrisch
+maker-units-us = US (ft, °F, cfm)
+maker-theme = Aussehen
+maker-theme-device = wie auf dem Gerät des Lesers
+maker-theme-light = hell
+maker-theme-dark = dunkel
+maker-language = Sprache
+maker-language-browser = die des Browsers, falls vorhanden
+maker-see = Seite ansehen
+maker-copy-link = Link kopieren
+maker-frame = In einer eigenen Seite
+maker-frame-hint = Ein Rahmen, der die Seite als eine Datei enthält. Er braucht nur die Erlaubnis für Skripte und funktioniert auch, wo Speicher gesperrt ist.
+maker-copy-frame = Rahmen kopieren
+maker-script-hint = Einmal in jene Seite, wenn die Höhe des Rahmens seinem Inhalt folgen soll:
+maker-copy-script = Skript kopieren
+maker-one-file = Die Seite als eine Datei, für einen eigenen Server
