@@ -11,7 +11,10 @@ mod parts;
 
 use generate::{LANGUAGES, generate};
 use std::collections::BTreeSet;
-use till_morning::text::{Formatter, m, message};
+use till_morning::{
+    plan::{Show, reader::Language},
+    text::{Formatter, Locale, m, message},
+};
 
 fn faults(catalogues: &[(&str, &str)]) -> Vec<String> {
     generate(catalogues).expect_err("it must not build")
@@ -93,6 +96,61 @@ fn english_counts_by_its_rule() {
         days: "1",
     };
     assert_eq!(Formatter::ENGLISH.say(one), "1 day");
+}
+
+/// `tests/data/cldr_german.txt` was made by Node's `Intl`, and names its CLDR. Ours
+/// differs in two signs: the minus is U+2212, and thousands are apart by a narrow space,
+/// from five digits on, in every language (as the SI Brochure, section 5.4.4, from
+/// memory).
+#[test]
+fn german_numbers_and_plural_are_those_of_cldr() {
+    use intl_pluralrules::PluralCategory;
+    let f = Formatter::new(Locale::usual(Language::German), Show::METRIC);
+    let table = include_str!("data/cldr_german.txt");
+    let rows: Vec<_> = table.lines().filter(|row| !row.starts_with('#')).collect();
+    assert!(rows.len() > 20);
+    for row in rows {
+        let [value, written, category] = row.split(';').collect::<Vec<_>>()[..] else {
+            panic!("{row}");
+        };
+        let value: f64 = value.parse().unwrap();
+        let whole = written.split(',').next().unwrap();
+        let digits = whole.chars().filter(char::is_ascii_digit).count();
+        let between = if digits < 5 { "" } else { "\u{202f}" };
+        let written = written.replace('-', "\u{2212}").replace('.', between);
+        assert_eq!(f.fixed(value, 3), written);
+        let is_one = f.plural(value) == PluralCategory::ONE;
+        assert_eq!(is_one, category == "one", "{row}");
+        assert_eq!(f.plural(value) == PluralCategory::OTHER, !is_one, "{row}");
+    }
+}
+
+/// A line that is the same as in English, word for word, was not translated: but for
+/// names of sources, and what has no words of its own.
+#[test]
+fn nothing_in_another_language_was_left_in_english() {
+    const ENGLISH_WORDS: [&str; 12] = [
+        "the", "of", "is", "are", "and", "for", "with", "not", "to", "this", "its", "your",
+    ];
+    for tag in ["de", "es"] {
+        if !std::path::Path::new(&format!("{}/{tag}", parts::FOLDER)).exists() {
+            continue;
+        }
+        for part in parts::parts(tag) {
+            let name = part.file_name().unwrap();
+            let english = std::path::Path::new(parts::FOLDER).join("en").join(name);
+            let english = std::fs::read_to_string(english).unwrap();
+            let english: BTreeSet<&str> = english.lines().collect();
+            for line in std::fs::read_to_string(&part).unwrap().lines() {
+                let is_words = !line.starts_with('#') && !line.contains("source");
+                let text = line.split_once('=').map_or(line, |(_, text)| text);
+                let mut words = text.split_whitespace();
+                let is_english = words.any(|word| ENGLISH_WORDS.contains(&word));
+                let was_left = is_words && is_english && english.contains(line);
+                assert!(!was_left, "{}: {line}", part.display());
+            }
+        }
+    }
 }
 
 #[test]
