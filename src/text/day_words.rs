@@ -46,7 +46,7 @@ pub fn charger_hint(f: Formatter, kind: ChargerKind) -> &'static str {
     }
 }
 
-/// A type of country, as people would say it.
+/// A climate, as people would say it.
 #[must_use]
 pub fn climate_name(f: Formatter, climate: Climate) -> &'static str {
     match climate {

@@ -70,7 +70,7 @@ test('three charts are read at one stop, by keys', async (t) => {
   const canvas = t.page.locator('.day-charts .canvas').first();
   await canvas.focus();
   await t.page.keyboard.press('End');
-  await expect(t.page.locator('.day-charts .read-out')).toHaveText([1, 2, 3].map(() => /^Day 8, 21:00: /));
+  await expect(t.page.locator('.day-charts .read-out')).toHaveText([1, 2, 3].map(() => /^night 8, 21:00: /));
   await expect(t.page.locator('.day-charts svg .cursor')).toHaveCount(3);
 });
 
@@ -167,16 +167,16 @@ const read = async (page, at, clock, percent, cabin) => {
 
 test('at 02:10 a reading puts the night right, and three are fitted', async (t) => {
   await oneDay(t, '40');
-  await fold(t.page, 'It is night');
+  await fold(t.page, 'Readings at night');
   await read(t.page, 0, '02:10', '54', '25');
   const said = (what) => expect(field(t.page, 'day-checked')).toContainText(what);
-  await said('At 02:10 the bank stands at 54');
+  await said('02:10: the bank is at 54');
   await said('07:00');
   // Drawn on from there in temperatures and charge.
   await expect(t.page.locator('.day-charts .end-label').getByText('From now', { exact: true })).toHaveCount(2);
   await read(t.page, 1, '03:10', '50', '25');
   await read(t.page, 2, '04:10', '46', '25');
-  await expect(t.page.locator('.checked')).toHaveText(/What the bank gives from full to empty|tell neither/);
+  await expect(t.page.locator('.checked')).toHaveText(/Usable energy of the bank|nothing new/);
 });
 
 test('the longest cool night becomes the mode plan at a tap', async (t) => {
@@ -190,7 +190,7 @@ test('the longest cool night becomes the mode plan at a tap', async (t) => {
 test('how much is enough is looked for, and taken', async (t) => {
   await oneDay(t, '20');
   await fold(t.page, 'How much is enough?');
-  await t.page.selectOption('#day-unknown', { label: 'the charge of a battery' });
+  await t.page.selectOption('#day-unknown', { label: 'capacity of one battery' });
   await expect(field(t.page, 'day-enough')).toHaveText(/^Batteries of/);
   await t.page.getByRole('button', { name: 'Take it into the plan' }).click();
   await expect(answer(t.page)).toHaveText(/^It lasts/);
