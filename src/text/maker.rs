@@ -1,7 +1,10 @@
 //! Words of the part that makes a reader's page.
 
-use super::{Formatter, m};
-use crate::plan::reader::{Language, MOST_OPEN};
+use super::{Formatter, Locale, m};
+use crate::plan::{
+    part::Choice,
+    reader::{Language, MOST_OPEN},
+};
 
 /// The choice of units; the first is for none, here as below.
 #[must_use]
@@ -23,13 +26,12 @@ pub fn theme_names(f: Formatter) -> Vec<&'static str> {
     ]
 }
 
-/// The choice of languages, in the order of [`Language`].
+/// The choice of languages, in the order of [`Language`], each by its own name.
 #[must_use]
 pub fn language_names(f: Formatter) -> Vec<&'static str> {
-    use crate::plan::part::Choice;
-    let own = Language::ALL.iter().map(|&language| match language {
-        Language::English => "English",
-        Language::German => "Deutsch",
+    let own = Language::ALL.iter().map(|&language| {
+        let f = Formatter::new(Locale::usual(language), f.units);
+        f.say(m::MakerLanguageOwnName)
     });
     std::iter::once(f.say(m::MakerLanguageBrowser))
         .chain(own)

@@ -13,7 +13,6 @@ mod fields;
 mod findings;
 pub mod first;
 pub mod formatter;
-mod german;
 pub mod hand_on;
 mod labels;
 pub mod maker;
@@ -22,7 +21,6 @@ mod notices;
 pub mod number;
 pub mod pictures;
 pub mod reader;
-pub mod ribbon;
 #[cfg(test)]
 mod tests;
 pub mod value;
@@ -46,10 +44,3 @@ pub use message::m;
 pub use notices::{Notice, echo_sentence, entry_trouble, notice_sentence};
 pub use number::rounded;
 pub use working::{formula_text, source_text, term_label, working_value};
-
-/// The night ribbon's words.
-pub const RIBBON: ribbon::RibbonWords = ribbon::RibbonWords {
-    label: |f| f.say(m::RibbonLabel),
-    title: run_title,
-    short: run_short,
-};

@@ -13,15 +13,9 @@ use crate::{
         kit::{Fold, Press, anew},
         state::State,
     },
-    plan::{
-        Path, Plan, Reader, part,
-        reader::{Language, MOST_OPEN},
-    },
+    plan::{Path, Plan, Reader, part, reader::MOST_OPEN},
     share::embed,
-    text::{
-        Formatter, maker as words,
-        reader::{Table, table},
-    },
+    text::{Formatter, Locale, maker as words, reader},
 };
 use leptos::prelude::*;
 
@@ -102,8 +96,7 @@ fn OpenFields() -> impl IntoView {
 
 /// A field's name as its reader will see it.
 fn label(state: State, path: Path) -> String {
-    let english: &Table = table(Language::English);
-    state.with_plan(|plan| (english.label)(formatter(), &plan.published(), path))
+    state.with_plan(|plan| reader::label(formatter(), &plan.published(), path))
 }
 
 #[component]
@@ -224,9 +217,11 @@ fn Frames(said: Said) -> impl IntoView {
     let frame = move || {
         let title = state.with_plan(|plan| {
             let reader = plan.reader.clone().unwrap_or_default();
-            let say = table(reader.language.unwrap_or(Language::English));
+            // In the reader's language, where the author knows it.
+            let language = reader.language.unwrap_or_else(|| formatter().language());
+            let f = Formatter::new(Locale::usual(language), plan.show);
             match reader.title.trim() {
-                "" => say.texts.usual_title.to_owned(),
+                "" => f.say(m::QuestionRun).to_owned(),
                 title => title.to_owned(),
             }
         });

@@ -1,7 +1,6 @@
 //! A reader's number: a label, a text, its unit, and what is wrong.
 //!
-//! The author's page has fields of its own (`page/field.rs`), with origins, and
-//! with English in them.
+//! The author's page has fields of its own (`page/field.rs`), with origins.
 
 use super::Open;
 use crate::page::locale::formatter;
@@ -9,7 +8,7 @@ use crate::{
     page::field::{Entry, Shown, id_of},
     physics::battery::Chemistry,
     plan::{Path, Plan, draft::Draft},
-    text::reader::Table,
+    text::{self, reader as words},
 };
 use leptos::prelude::*;
 
@@ -24,9 +23,7 @@ pub fn OpenField(path: Path) -> impl IntoView {
 
 #[component]
 fn ChemistryField(path: Path, bank: usize) -> impl IntoView {
-    let Open {
-        state, say, author, ..
-    } = Open::here();
+    let Open { state, author } = Open::here();
     let id = id_of(path);
     let chosen = move || state.with_plan(|plan| plan.banks[bank].chemistry);
     let choose = move |event| {
@@ -42,13 +39,13 @@ fn ChemistryField(path: Path, bank: usize) -> impl IntoView {
     let options = Chemistry::ALL.map(|kind| {
         view! {
             <option value=kind.key() selected=move || chosen() == kind>
-                {(say.chemistry)(formatter(), kind)}
+                {text::chemistry_name(formatter(), kind)}
             </option>
         }
     });
     view! {
         <div class="field choice">
-            <label for=id.clone()>{author.with_value(|author| (say.label)(formatter(), author, path))}</label>
+            <label for=id.clone()>{author.with_value(|author| words::label(formatter(), author, path))}</label>
             <select id=id prop:value=move || chosen().key() on:change=choose>
                 {options.collect_view()}
             </select>
@@ -57,18 +54,19 @@ fn ChemistryField(path: Path, bank: usize) -> impl IntoView {
 }
 
 /// A field as the reader's language has it.
-fn shown(draft: &Draft, say: &Table, label: &str, path: Path) -> Shown {
+fn shown(draft: &Draft, label: &str, path: Path) -> Shown {
     let written = |text: String| {
         let is_clock = text.contains(':');
         if is_clock {
             text
         } else {
-            say.format.typed(&text)
+            formatter().format().typed(&text)
         }
     };
     let sign = draft.unit_beside(path);
     let troubled = draft.trouble(path).is_some();
-    let echo = draft.echo(path).map(|echo| (say.echo)(formatter(), echo));
+    let echo = draft.echo(path);
+    let echo = echo.map(|echo| text::echo_sentence(formatter(), echo));
     Shown {
         // What is typed stays as it is; what is settled is written as the language
         // has it.
@@ -79,7 +77,7 @@ fn shown(draft: &Draft, say: &Table, label: &str, path: Path) -> Shown {
         placeholder: written(draft.default_text(path)),
         sign: sign.map_or("", |unit| formatter().sign(unit)),
         error: match draft.wanted(path) {
-            Some(wanted) if troubled => (say.trouble)(formatter(), label, wanted),
+            Some(wanted) if troubled => words::trouble(formatter(), label, wanted),
             _ => String::new(),
         },
         echo: echo.unwrap_or_default(),
@@ -88,12 +86,10 @@ fn shown(draft: &Draft, say: &Table, label: &str, path: Path) -> Shown {
 
 #[component]
 fn NumberField(path: Path) -> impl IntoView {
-    let Open {
-        state, say, author, ..
-    } = Open::here();
-    let label = author.with_value(|author| (say.label)(formatter(), author, path));
+    let Open { state, author } = Open::here();
+    let label = author.with_value(|author| words::label(formatter(), author, path));
     let name = label.clone();
-    let shown = Memo::new(move |_| state.with_draft(|draft| shown(draft, say, &name, path)));
+    let shown = Memo::new(move |_| state.with_draft(|draft| shown(draft, &name, path)));
     // Takes the text, and what hangs on the number with it.
     let typed = move |text: String| {
         state.type_text(path, &text);
@@ -104,7 +100,7 @@ fn NumberField(path: Path) -> impl IntoView {
             path=path
             id=id_of(path)
             label=label
-            hint=(say.hint)(formatter(), path)
+            hint=text::field_hint(formatter(), path)
             is_large=true
             shown=shown
             typed=typed

@@ -7,13 +7,14 @@ mod field;
 
 use super::{
     app::follow_width,
-    browser::{self, document, listen, window},
+    browser::{document, listen, window},
     keep,
     kit::{Fold, Press, Sentences},
+    locale::{self, formatter, say},
+    margin::caution_view,
     part,
     state::State,
 };
-use crate::page::locale::formatter;
 use crate::{
     answer::{RunAnswer, pocket::pocket},
     plan::finding::{Finding, Severity},
@@ -23,7 +24,7 @@ use crate::{
         part::Choice,
         reader::{Language, Theme},
     },
-    text::reader::{Table, table},
+    text::{self, Locale, m},
     view::drawing,
 };
 use field::OpenField;
@@ -33,7 +34,6 @@ use leptos::{ev, prelude::*};
 #[derive(Clone, Copy)]
 pub struct Open {
     state: State,
-    say: &'static Table,
     /// The plan as it was published.
     author: StoredValue<Plan>,
 }
@@ -51,19 +51,16 @@ pub fn page() -> Option<AnyView> {
     let reader = plan.reader.clone()?;
     let author = plan.published();
     let state = State::new(Draft::of_open_fields(author.clone()));
-    let language = reader
-        .language
-        .unwrap_or_else(|| Language::of_tag(&browser::language()));
-    let say = table(language);
+    let locale = locale_of(reader.language);
+    locale::set_up(Signal::stored(locale), state);
     let title = match reader.title.trim() {
-        "" => say.texts.usual_title.to_owned(),
+        "" => say(m::QuestionRun).to_owned(),
         title => title.to_owned(),
     };
-    dress(&title, language, reader.theme);
+    dress(&title, locale.language, reader.theme);
     follow_width(state);
     let open = Open {
         state,
-        say,
         author: StoredValue::new(author),
     };
     follow_address(open);
@@ -92,18 +89,18 @@ pub fn page() -> Option<AnyView> {
 
 #[component]
 fn Outcome() -> impl IntoView {
-    let Open { state, say, .. } = Open::here();
+    let Open { state, .. } = Open::here();
     let sentence = move || {
         lead(state, |plan, run| {
-            (say.run_sentence)(formatter(), plan, run)
+            text::run_sentence(formatter(), plan, run)
         })
-        .unwrap_or_else(|| say.texts.no_answer.into())
+        .unwrap_or_else(|| say(m::NoAnswer).into())
     };
     let detail =
-        move || lead(state, |_, run| (say.run_detail)(formatter(), run)).unwrap_or_default();
+        move || lead(state, |_, run| text::run_detail(formatter(), run)).unwrap_or_default();
     let stale = move || {
         if state.is_stale() {
-            say.texts.stale
+            say(m::Stale)
         } else {
             ""
         }
@@ -139,9 +136,7 @@ fn lead(state: State, of: impl Fn(&Plan, &RunAnswer) -> String) -> Option<String
 /// The reader's numbers, and the way back to the author's.
 #[component]
 fn Fields() -> impl IntoView {
-    let Open {
-        state, say, author, ..
-    } = Open::here();
+    let Open { state, author } = Open::here();
     let fields = author.with_value(Plan::open_fields).into_iter();
     let fields = fields.map(|path| view! { <OpenField path=path /> });
     let of_author = Signal::derive(move || {
@@ -158,34 +153,34 @@ fn Fields() -> impl IntoView {
     };
     view! {
         <fieldset class="card">
-            <legend>{say.texts.yours}</legend>
+            <legend>{say(m::ReaderYours)}</legend>
             <div class="grid start">{fields.collect_view()}</div>
             <p class="hint" role="status">
-                {move || differs(Plan::is_other_voltage, say.texts.other_voltage)}
+                {move || differs(Plan::is_other_voltage, say(m::ReaderOtherVoltage))}
             </p>
             <p class="hint" id="not-measured" role="status">
-                {move || differs(Plan::lost_measurement, say.texts.not_the_measured)}
+                {move || differs(Plan::lost_measurement, say(m::ReaderNotTheMeasured))}
             </p>
-            <Press class="quiet" words=say.texts.back hidden=of_author press=back />
+            <Press class="quiet" words=say(m::ReaderBack) hidden=of_author press=back />
         </fieldset>
     }
 }
 
 #[component]
 fn Ribbon() -> impl IntoView {
-    let Open { state, say, .. } = Open::here();
+    let Open { state, .. } = Open::here();
     let drawn = Memo::new(move |_| {
         let width = state.width.get();
         state.with_plan(|plan| {
             state.with_answer(|answer| {
-                drawing::night_ribbon_in(formatter(), plan, answer, width, &say.ribbon)
+                drawing::night_ribbon(formatter(), plan, answer, width)
             })
         })
     });
     view! {
         <figure class="ribbon">
             <div inner_html=move || drawn.get()></div>
-            <figcaption>{say.texts.ribbon_caption}</figcaption>
+            <figcaption>{say(m::RibbonCaption)}</figcaption>
         </figure>
     }
 }
@@ -196,12 +191,12 @@ fn of_this_page(finding: &Finding, notes: bool) -> bool {
 
 #[component]
 fn Findings(notes: bool) -> impl IntoView {
-    let Open { state, say, .. } = Open::here();
+    let Open { state, .. } = Open::here();
     let said = move || {
         state.with_answer(|answer| {
             let findings = answer.findings.iter();
             let wanted = findings.filter(|one| of_this_page(one, notes));
-            wanted.map(|one| (say.finding)(formatter(), one)).collect()
+            wanted.map(|one| text::finding_sentence(formatter(), one)).collect()
         })
     };
     let class = if notes {
@@ -214,13 +209,13 @@ fn Findings(notes: bool) -> impl IntoView {
 
 #[component]
 fn Readings() -> impl IntoView {
-    let Open { state, say, .. } = Open::here();
+    let Open { state, .. } = Open::here();
     let none = Signal::derive(move || {
         let is_note = |finding: &Finding| of_this_page(finding, true);
         !state.with_answer(|answer| answer.findings.iter().any(is_note))
     });
     view! {
-        <Fold class="fold small" title=move || say.texts.readings hidden=none>
+        <Fold class="fold small" title=move || say(m::Readings) hidden=none>
             <Findings notes=true />
         </Fold>
     }
@@ -236,17 +231,17 @@ fn LastPart() -> impl IntoView {
 /// The pocket formula of each mode, which runs the engine over many banks: in the part
 /// that comes last.
 pub fn on_paper(open: Open) -> AnyView {
-    let Open { state, say, .. } = open;
+    let Open { state, .. } = open;
     let lines = move || {
         state.with_plan(|plan| {
             let all = pocket(plan);
-            let lines = all.iter().map(|one| (say.pocket)(formatter(), plan, one));
+            let lines = all.iter().map(|one| text::claims::pocket_sentence(formatter(), plan, one));
             lines.collect()
         })
     };
     view! {
-        <h2>{say.texts.on_paper}</h2>
-        <p class="hint">{say.texts.on_paper_hint}</p>
+        <h2>{say(m::ReaderOnPaper)}</h2>
+        <p class="hint">{say(m::ReaderOnPaperHint)}</p>
         <Sentences class="pocket" all=lines />
     }
     .into_any()
@@ -254,7 +249,7 @@ pub fn on_paper(open: Open) -> AnyView {
 
 #[component]
 fn Foot() -> impl IntoView {
-    let Open { state, say, .. } = Open::here();
+    let Open { state, .. } = Open::here();
     let address = move || keep::address_of(&state.with_plan(keep::link_of));
     let open_in_full = move |event: ev::MouseEvent| {
         // Around a frame stands somebody's page: the whole plan gets a window of
@@ -266,19 +261,31 @@ fn Foot() -> impl IntoView {
             }
         }
     };
-    let texts = &say.texts;
+    let foot = say(m::ReaderFoot {
+        page: say(m::NameOfPage),
+    });
+    let cautions = text::usual_cautions(formatter()).map(|one| view! { <p>{caution_view(one)}</p> });
     view! {
         <footer class="foot">
             <p>
                 <a id="in-full" href=address on:click=open_in_full>
-                    {texts.in_full}
+                    {say(m::ReaderInFull)}
                 </a>
             </p>
-            <p class="hint">{texts.in_full_hint}</p>
-            <p>{texts.estimates}</p>
-            <p>{texts.caution}</p>
-            <p>{texts.foot}</p>
+            <p class="hint">{say(m::ReaderInFullHint)}</p>
+            {cautions.collect_view()}
+            <p>{foot}</p>
         </footer>
+    }
+}
+
+/// The author's language, or the browser's; numbers and clock as the browser has them
+/// where that is its language too.
+fn locale_of(wanted: Option<Language>) -> Locale {
+    let browser = locale::of_browser();
+    match wanted {
+        Some(language) if language != browser.language => Locale::usual(language),
+        _ => browser,
     }
 }
 
@@ -286,7 +293,7 @@ fn Foot() -> impl IntoView {
 fn dress(title: &str, language: Language, theme: Option<Theme>) {
     document().set_title(title);
     if let Some(root) = document().document_element() {
-        let _ = root.set_attribute("lang", language.key());
+        let _ = root.set_attribute("lang", language.tag());
         let _ = match theme {
             Some(theme) => root.set_attribute("data-theme", theme.key()),
             None => root.remove_attribute("data-theme"),

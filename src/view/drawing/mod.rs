@@ -23,7 +23,7 @@ pub use flows::{energy_balance, energy_flows, heat_balance, heat_flows};
 pub use markup::{HEIGHT_PX, lay_out, markup};
 pub use night::{NIGHT, Nightly};
 pub use refill::RefillChart;
-pub use ribbon::{night_ribbon, night_ribbon_in};
+pub use ribbon::night_ribbon;
 pub use wiring::wiring_diagram;
 
 use crate::text::day::Calendar;

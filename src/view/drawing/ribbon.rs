@@ -1,6 +1,6 @@
 //! The night ribbon: one bar per mode along the clock.
 
-use crate::text::Formatter;
+use crate::text::{Formatter, m};
 use crate::{
     answer::Answer,
     plan::Plan,
@@ -25,18 +25,6 @@ const CLOCK_PX: f64 = 24.0;
 /// nothing if nothing runs. The name it goes by is in its `aria-label`.
 #[must_use]
 pub fn night_ribbon(f: Formatter, plan: &Plan, answer: &Answer, width: f64) -> String {
-    night_ribbon_in(f, plan, answer, width, &text::RIBBON)
-}
-
-/// The same in another language.
-#[must_use]
-pub fn night_ribbon_in(
-    f: Formatter,
-    plan: &Plan,
-    answer: &Answer,
-    width: f64,
-    say: &text::ribbon::RibbonWords,
-) -> String {
     if answer.runs.is_empty() {
         return String::new();
     }
@@ -72,9 +60,9 @@ pub fn night_ribbon_in(
     for (row, (run, laid_bar)) in answer.runs.iter().zip(&laid.bars).enumerate() {
         let top = ROW_PX * row as f64;
         let text_y = top + BAR_TOP_PX - 7.0;
-        let title = (say.title)(f, plan, answer, run);
+        let title = text::run_title(f, plan, answer, run);
         svg.text("row-name", (SIDE_PX, text_y), Anchor::Start, &title);
-        let short = (say.short)(f, plan, run);
+        let short = text::run_short(f, plan, run);
         svg.text("row-hours", (width - SIDE_PX, text_y), Anchor::End, &short);
         if let Some(bar) = laid_bar {
             draw_bar(&mut svg, bar, top + BAR_TOP_PX, width);
@@ -86,12 +74,12 @@ pub fn night_ribbon_in(
         .map(|run| {
             format!(
                 "{} {}",
-                (say.title)(f, plan, answer, run),
-                (say.short)(f, plan, run)
+                text::run_title(f, plan, answer, run),
+                text::run_short(f, plan, run)
             )
         })
         .collect();
-    let label = escaped(&format!("{}: {}", (say.label)(f), said.join("; ")));
+    let label = escaped(&format!("{}: {}", f.say(m::RibbonLabel), said.join("; ")));
     svg.finish(
         (width, bottom + CLOCK_PX),
         &format!(r#"role="img" aria-label="{label}""#),

@@ -18,6 +18,8 @@ maker-theme-light = hell
 maker-theme-dark = dunkel
 maker-language = Sprache
 maker-language-browser = die des Browsers, falls vorhanden
+# How this language calls itself: languages are offered by their own names.
+maker-language-own-name = Deutsch
 maker-see = Seite ansehen
 maker-copy-link = Link kopieren
 maker-frame = In einer eigenen Seite
@@ -26,3 +28,23 @@ maker-copy-frame = Rahmen kopieren
 maker-script-hint = Einmal in jene Seite, wenn die Höhe des Rahmens seinem Inhalt folgen soll:
 maker-copy-script = Skript kopieren
 maker-one-file = Die Seite als eine Datei, für einen eigenen Server
+
+## The reader's page
+
+reader-yours = Ihre Zahlen
+reader-back = Zurück zu den veröffentlichten Zahlen
+# What the reader's bank does to the author's numbers.
+reader-other-voltage = Ihre Bank hat eine andere Spannung als die veröffentlichte: Abschaltspannungen und Nennspannung des Geräts sind im gleichen Verhältnis umgerechnet.
+reader-not-the-measured = Ihre Bank ist nicht die gemessene: gemessene Ladung und Energie bleiben außer Betracht, es gilt die Angabe auf der Batterie.
+# Names of fields: a bank of one battery is the bank.
+reader-capacity = Kapazität der Bank
+reader-voltage = Spannung der Bank
+# A field of a mode or a load.
+reader-of = { $name }: { $field }
+# Why a text is not taken.
+reader-trouble = { $label }: bitte { $accepted } angeben.
+reader-on-paper = Auf Papier
+reader-on-paper-hint = Eine Zeile je Betriebsart. Nutzbare Wh = Nennspannung × Kapazität in Ah × Entladetiefe.
+reader-in-full = Ganz öffnen
+reader-in-full-hint = Der ganze Plan mit Ihren Zahlen: was angenommen wurde, Kurven, und wie groß die Bank sein muss.
+reader-foot = { $page }. In diesem Browser berechnet; nichts wird irgendwohin gesendet.

@@ -18,6 +18,8 @@ maker-theme-light = light
 maker-theme-dark = dark
 maker-language = Language
 maker-language-browser = the reader’s browser language, if available
+# How this language calls itself: languages are offered by their own names.
+maker-language-own-name = English
 maker-see = Show the page
 maker-copy-link = Copy its link
 maker-frame = In a page of your own
@@ -26,3 +28,23 @@ maker-copy-frame = Copy the frame
 maker-script-hint = Add this once to that page if the frame’s height should follow its content:
 maker-copy-script = Copy the script
 maker-one-file = The page as one file, for a server of your own
+
+## The reader's page
+
+reader-yours = Your numbers
+reader-back = Back to the published numbers
+# What the reader's bank does to the author's numbers.
+reader-other-voltage = Your bank has another voltage than the published one: cut-offs and the unit’s rated supply voltage are scaled in proportion.
+reader-not-the-measured = Your bank is not the one that was measured: the measured charge and energy are left out, and the label counts.
+# Names of fields: a bank of one battery is the bank.
+reader-capacity = Capacity of the bank
+reader-voltage = Voltage of the bank
+# A field of a mode or a load.
+reader-of = { $name }: { $field }
+# Why a text is not taken.
+reader-trouble = { $label }: give { $accepted }.
+reader-on-paper = On paper
+reader-on-paper-hint = One line for each mode. Usable Wh = nominal voltage × capacity in Ah × depth of discharge.
+reader-in-full = Open in full
+reader-in-full-hint = The whole plan with your numbers: what was assumed, curves, and how big a bank is needed.
+reader-foot = { $page }. Calculated in this browser; nothing is sent anywhere.
