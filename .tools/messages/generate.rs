@@ -16,7 +16,7 @@ use std::{
 };
 
 /// The languages that there are catalogues of: the file's name, the type's.
-pub const LANGUAGES: [(&str, &str); 1] = [("en", "English")];
+pub const LANGUAGES: [(&str, &str); 3] = [("en", "English"), ("de", "German"), ("es", "Spanish")];
 
 /// CLDR's plural categories, which Fluent has for keys.
 const PLURALS: [(&str, &str); 6] = [

@@ -99,11 +99,7 @@ fn Outcome() -> impl IntoView {
     let detail =
         move || lead(state, |_, run| text::run_detail(formatter(), run)).unwrap_or_default();
     let stale = move || {
-        if state.is_stale() {
-            say(m::Stale)
-        } else {
-            ""
-        }
+        if state.is_stale() { say(m::Stale) } else { "" }
     };
     view! {
         <div class="outcome" class:stale=move || state.is_stale()>
@@ -172,9 +168,7 @@ fn Ribbon() -> impl IntoView {
     let drawn = Memo::new(move |_| {
         let width = state.width.get();
         state.with_plan(|plan| {
-            state.with_answer(|answer| {
-                drawing::night_ribbon(formatter(), plan, answer, width)
-            })
+            state.with_answer(|answer| drawing::night_ribbon(formatter(), plan, answer, width))
         })
     });
     view! {
@@ -196,7 +190,9 @@ fn Findings(notes: bool) -> impl IntoView {
         state.with_answer(|answer| {
             let findings = answer.findings.iter();
             let wanted = findings.filter(|one| of_this_page(one, notes));
-            wanted.map(|one| text::finding_sentence(formatter(), one)).collect()
+            wanted
+                .map(|one| text::finding_sentence(formatter(), one))
+                .collect()
         })
     };
     let class = if notes {
@@ -235,7 +231,9 @@ pub fn on_paper(open: Open) -> AnyView {
     let lines = move || {
         state.with_plan(|plan| {
             let all = pocket(plan);
-            let lines = all.iter().map(|one| text::claims::pocket_sentence(formatter(), plan, one));
+            let lines = all
+                .iter()
+                .map(|one| text::claims::pocket_sentence(formatter(), plan, one));
             lines.collect()
         })
     };
@@ -264,7 +262,8 @@ fn Foot() -> impl IntoView {
     let foot = say(m::ReaderFoot {
         page: say(m::NameOfPage),
     });
-    let cautions = text::usual_cautions(formatter()).map(|one| view! { <p>{caution_view(one)}</p> });
+    let cautions =
+        text::usual_cautions(formatter()).map(|one| view! { <p>{caution_view(one)}</p> });
     view! {
         <footer class="foot">
             <p>

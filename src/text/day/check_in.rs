@@ -167,10 +167,7 @@ mod tests {
         }];
         let said = check_in(&plan).unwrap();
         let text = check_in_sentence(Formatter::ENGLISH, &plan, &said).replace('\u{202f}', " ");
-        assert!(
-            text.starts_with("02:10: the bank is at 24 %"),
-            "{text}"
-        );
+        assert!(text.starts_with("02:10: the bank is at 24 %"), "{text}");
         assert!(onward_sentence(Formatter::ENGLISH, &plan, &said).starts_with("From there"));
         assert!(advice_sentence(Formatter::ENGLISH, &plan, &said).is_some());
         assert!(

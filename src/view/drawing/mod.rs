@@ -15,7 +15,7 @@ mod refill;
 mod ribbon;
 mod wiring;
 
-pub use crate::text::{ribbon::RibbonWords, value::Text};
+pub use crate::text::value::Text;
 pub use bank::{bank_diagram, leave};
 pub use claims::{claim_rows, claims_diagram};
 pub use day::DayChart;
