@@ -22,7 +22,7 @@ thread_local! {
 }
 
 /// What the browser says: its language, and how it writes numbers and times there.
-fn of_browser() -> Locale {
+pub fn of_browser() -> Locale {
     let tag = browser::language();
     Locale {
         decimal_comma: browser::decimal_comma(&tag),
@@ -37,7 +37,12 @@ const KEY: &str = "till-morning.locale.1";
 /// From here on the page speaks as was chosen here, or as the browser does, in the units
 /// of its plan.
 pub fn set_up(state: State) -> RwSignal<Locale> {
-    let locale = RwSignal::new(kept().unwrap_or_else(of_browser));
+    speak(kept().unwrap_or_else(of_browser), state)
+}
+
+/// The same in a language that is settled: a reader's page may have one of its author's.
+pub fn speak(locale: Locale, state: State) -> RwSignal<Locale> {
+    let locale = RwSignal::new(locale);
     let units = Memo::new(move |_| state.with_plan(|plan| plan.show));
     let formatter = Memo::new(move |_| Formatter::new(locale.get(), units.get()));
     FORMATTER.set(Some(formatter));

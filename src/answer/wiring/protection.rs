@@ -11,7 +11,7 @@ use crate::{
         prospective_fault, recommend, suitability,
     },
     plan::{
-        Plan, Provenance,
+        Plan,
         path::{BankField as B, Path},
         wiring::{CableInstallation, Circuit, FuseKind, InstallationField as L, WiringField as W},
     },

@@ -52,7 +52,7 @@ pub fn page() -> Option<AnyView> {
     let author = plan.published();
     let state = State::new(Draft::of_open_fields(author.clone()));
     let locale = locale_of(reader.language);
-    locale::set_up(Signal::stored(locale), state);
+    locale::speak(locale, state);
     let title = match reader.title.trim() {
         "" => say(m::QuestionRun).to_owned(),
         title => title.to_owned(),

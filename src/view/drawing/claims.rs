@@ -23,7 +23,7 @@ pub fn claims_diagram(
         return None;
     }
     let rows = claim_rows(f, plan, answer);
-    let told: Vec<String> = rows.iter().map(|one| told(f, one)).collect();
+    let told: Vec<String> = rows.iter().map(told).collect();
     Some(Shown {
         title: f.say(m::PictureClaims),
         caption: f.say(m::PictureClaimsCaption).into(),
@@ -32,7 +32,7 @@ pub fn claims_diagram(
     })
 }
 
-fn told(f: Formatter, row: &Interval) -> String {
+fn told(row: &Interval) -> String {
     format!(
         "{}: {}, {}, {}",
         row.name, row.verdict.1, row.measured_text, row.claimed_text

@@ -23,7 +23,6 @@ type Term = ([&'static str; 2], f64, usize);
 #[must_use]
 pub fn energy_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
     shown(
-        f,
         f.say(m::PictureEnergy),
         f.say(m::PictureEnergyCaption),
         &energy_balance(f, day),
@@ -35,7 +34,6 @@ pub fn energy_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
 #[must_use]
 pub fn heat_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
     shown(
-        f,
         f.say(m::PictureHeat),
         f.say(m::PictureHeatCaption),
         &heat_balance(f, day),
@@ -44,7 +42,6 @@ pub fn heat_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
 }
 
 fn shown(
-    f: Formatter,
     title: &'static str,
     caption: &'static str,
     balance: &Balance,
