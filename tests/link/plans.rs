@@ -175,7 +175,7 @@ fn bank() -> impl Strategy<Value = Bank> {
         .prop_map(|(a, b, c, d)| Bank {
             name: a.0,
             chemistry: a.1,
-            battery_nominal_v: a.2,
+            battery_nominal_v: Some(a.2),
             battery_rated_ah: a.3,
             rated_hours_h: a.4,
             series_count: b.0,
@@ -232,6 +232,7 @@ fn mode() -> impl Strategy<Value = Mode> {
         |(name, draw, duty_percent, standby_w)| Mode {
             name,
             draw,
+            basis: None,
             duty_percent,
             standby_w,
             cooling_w: None,

@@ -24,7 +24,7 @@ fn count(picture: &Picture, class: &str) -> usize {
 fn draw(series: u32, parallel: u32, take_off: Leave) -> [Picture; 4] {
     let mut plan = plans::large();
     (plan.banks[0].series_count, plan.banks[0].parallel_count) = (series, parallel);
-    plan.banks[0].battery_nominal_v = 3.2;
+    plan.banks[0].battery_nominal_v = Some(3.2);
     plan.wiring.take_off = Some(take_off);
     let answer = wiring(&plan).unwrap();
     WIDTHS.map(|width| {

@@ -32,13 +32,13 @@ fn a_bank_of_batteries_is_one_battery_that_runs_as_long() {
     let mut plan = Plan::demo();
     for (volts, series, stated) in [(25.6, 1, false), (12.8, 2, false), (12.8, 2, true)] {
         let bank = &mut plan.banks[0];
-        (bank.battery_nominal_v, bank.series_count) = (volts, series);
+        (bank.battery_nominal_v, bank.series_count) = (Some(volts), series);
         bank.battery_resistance_mohm = stated.then_some(Figure::label(4.0));
         bank.battery_current_limit_a = stated.then_some(Figure::label(60.0));
         let mut one = plan.clone();
         one.banks[0] = plan.banks[0].as_one_battery();
         assert_eq!(one.banks[0].battery_rated_ah.value, 210.0);
-        assert_eq!(one.banks[0].battery_nominal_v, 25.6);
+        assert_eq!(one.banks[0].battery_nominal_v, Some(25.6));
         alike(&hours(&plan), &hours(&one), 1e-9);
     }
 }

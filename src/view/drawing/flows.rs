@@ -41,12 +41,7 @@ pub fn heat_flows(f: Formatter, day: &DayAnswer, width: f64) -> Shown {
     )
 }
 
-fn shown(
-    title: &'static str,
-    caption: &'static str,
-    balance: &Balance,
-    width: f64,
-) -> Shown {
+fn shown(title: &'static str, caption: &'static str, balance: &Balance, width: f64) -> Shown {
     let all = balance
         .ins
         .iter()
