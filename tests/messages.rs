@@ -54,7 +54,12 @@ fn what_is_missing_or_too_much_does_not_build() {
         let told_of = faults(&[("en", english), ("de", german)]);
         assert!(told_of.contains(&told.to_owned()), "{german}: {told_of:?}");
     }
-    assert!(faults(&[("en", "a = {\n")])[0].starts_with("en.ftl, line 1"));
+    assert!(faults(&[("en", "a = {\n")])[0].starts_with("en.ftl, line "));
+    // A name that the code has for itself would not compile, and would not say why.
+    assert_eq!(
+        faults(&[("en", "a = { $to }\n")]),
+        ["en: a names a variable to: that is the code’s own"]
+    );
 }
 
 /// Every message is said somewhere, by the name of its type.

@@ -18,6 +18,9 @@ use std::{
 /// The languages that there are catalogues of: the file's name, the type's.
 pub const LANGUAGES: [(&str, &str); 3] = [("en", "English"), ("de", "German"), ("es", "Spanish")];
 
+/// What the code made from them calls its own.
+const OWN: [&str; 3] = ["to", "out", "self"];
+
 /// CLDR's plural categories, which Fluent has for keys.
 const PLURALS: [(&str, &str); 6] = [
     ("zero", "Zero"),
@@ -162,6 +165,12 @@ fn read(tag: &str, text: &str, faults: &mut Vec<String>) -> Messages {
             &mut arguments,
             faults,
         );
+        for (name, _) in &arguments {
+            if OWN.contains(&name.as_str()) {
+                let fault = "that is the code’s own";
+                faults.push(format!("{tag}: {id} names a variable {name}: {fault}"));
+            }
+        }
         messages.insert(id, (pieces, arguments));
     }
     messages

@@ -252,7 +252,7 @@ mod tests {
         );
         mode(
             json!({"name": "", "power_w": 30, "current_a": 3, "measured_at_v": 12}),
-            "units[0].modes[0].power_w: unknown field `power_w`, expected one of `name`, `current_a`, `measured_at_v`, `duty_percent`, `standby_w`, `cooling_w`",
+            "units[0].modes[0].power_w: unknown field `power_w`, expected one of `name`, `current_a`, `measured_at_v`, `basis`, `duty_percent`, `standby_w`, `cooling_w`",
         );
         mode(
             json!({"name": "", "power_w": 30, "duty_percent": "all"}),

@@ -134,5 +134,5 @@ fn too_much_is_a_cross_and_a_word() {
         .unwrap()
         .picture;
     assert!(count(&picture, "pic-badge bad") >= 2);
-    assert!(texts(&picture).contains("of 10\u{202f}A it may: too little"));
+    assert!(texts(&picture).contains("limit 10\u{202f}A: above the limit"));
 }

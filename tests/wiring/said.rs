@@ -23,7 +23,7 @@ fn the_sheet_names_bank_volts_chemistry_and_feed() {
         "LFP (lithium iron phosphate)",
         "2 in parallel, each 25.6 V and 100 Ah",
         "25.6 V nominal, 29.2 V while charging, 20 V at its lowest",
-        "on the bank itself",
+        "directly on the bank",
     ] {
         assert!(said.contains(part), "{part}: {said}");
     }

@@ -152,7 +152,7 @@ mod tests {
         let night = longest_night(&plan).unwrap();
         let text = plain(&longest_sentence(Formatter::ENGLISH, &plan, &night));
         assert!(text.contains("from 21:00"), "{text}");
-        assert!(text.contains("at or below 26 °C"), "{text}");
+        assert!(text.contains("At or below 26 °C"), "{text}");
         let alone = alone_sentences(Formatter::ENGLISH, &plan, &night);
         assert!(
             alone.iter().any(|one| one.starts_with("Hush alone")),

@@ -11,17 +11,6 @@ picture-not-worked-out = Das Kabel dorthin wird hier nicht berechnet.
 picture-beyond-tables = nicht beurteilt: eine Zahl liegt außerhalb der Tabellen
 # How a path is opened, as it is read out.
 picture-opens = { $title }: { $verdict }. Regeln anzeigen.
-picture-carries = trägt den Strom
-# $why: what is wrong, in a few words.
-picture-fails = reicht nicht: { $why }
-picture-waits = noch nicht beurteilt
-# What is missing, by the name of its field; how many more there are.
-picture-waits-for = noch nicht beurteilt: { $field } fehlt
-picture-waits-for-more =
-    { NUMBER($more) ->
-        [one] noch nicht beurteilt: { $field } und { $more } weitere Angabe fehlen
-       *[other] noch nicht beurteilt: { $field } und { $more } weitere Angaben fehlen
-    }
 picture-counts-as = { $size } (zählt als { $other })
 picture-size-in-both = { $size } ({ $other })
 picture-each-way = { $length } einfache Länge
@@ -87,7 +76,7 @@ picture-flow-what = Was
 picture-flow-wh = Energie (Wh)
 picture-flow = { $energy }, { $percent }
 picture-flow-small = { $energy }, < 1 %
-picture-in-all = { $energy } insgesamt
+picture-in-all = { $energy } gesamt
 picture-from-panels = Module
 picture-from-chargers = Ladegeräte
 picture-from-bank = Aus der Bank

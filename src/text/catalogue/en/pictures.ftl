@@ -11,17 +11,6 @@ picture-not-worked-out = Its cable is not worked out here.
 picture-beyond-tables = not judged: a number is outside the tables
 # How a path is opened, as it is read out.
 picture-opens = { $title }: { $verdict }. Show its rules.
-picture-carries = carries it
-# $why: what is wrong, in a few words.
-picture-fails = fails: { $why }
-picture-waits = not judged yet
-# What is missing, by the name of its field; how many more there are.
-picture-waits-for = not judged yet: { $field } is not given
-picture-waits-for-more =
-    { NUMBER($more) ->
-        [one] not judged yet: { $field } and { $more } more are not given
-       *[other] not judged yet: { $field } and { $more } more are not given
-    }
 picture-counts-as = { $size } (counts as { $other })
 picture-size-in-both = { $size } ({ $other })
 picture-each-way = { $length } each way
@@ -87,7 +76,7 @@ picture-flow-what = What
 picture-flow-wh = Energy (Wh)
 picture-flow = { $energy }, { $percent }
 picture-flow-small = { $energy }, < 1 %
-picture-in-all = { $energy } in total
+picture-in-all = { $energy } in all
 picture-from-panels = Panels
 picture-from-chargers = Chargers
 picture-from-bank = Out of the bank

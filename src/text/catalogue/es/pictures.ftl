@@ -11,17 +11,6 @@ picture-not-worked-out = Su cable no se calcula aquí.
 picture-beyond-tables = sin evaluar: un valor está fuera de las tablas
 # How a path is opened, as it is read out.
 picture-opens = { $title }: { $verdict }. Mostrar sus reglas.
-picture-carries = soporta la corriente
-# $why: what is wrong, in a few words.
-picture-fails = no es suficiente: { $why }
-picture-waits = aún sin evaluar
-# What is missing, by the name of its field; how many more there are.
-picture-waits-for = aún sin evaluar: falta { $field }
-picture-waits-for-more =
-    { NUMBER($more) ->
-        [one] aún sin evaluar: faltan { $field } y { $more } dato más
-       *[other] aún sin evaluar: faltan { $field } y { $more } datos más
-    }
 picture-counts-as = { $size } (cuenta como { $other })
 picture-size-in-both = { $size } ({ $other })
 picture-each-way = { $length } por sentido
@@ -87,7 +76,7 @@ picture-flow-what = Concepto
 picture-flow-wh = Energía (Wh)
 picture-flow = { $energy }, { $percent }
 picture-flow-small = { $energy }, < 1 %
-picture-in-all = { $energy } en total
+picture-in-all = { $energy } total
 picture-from-panels = Paneles
 picture-from-chargers = Cargadores
 picture-from-bank = Del banco
