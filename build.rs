@@ -1,9 +1,33 @@
-//! Tells the linker what the page's parts are worked out from.
+//! Makes the message catalogues (src/text/catalogue, Fluent files in a folder a language)
+//! typed Rust: a missing message, an unknown one or a wrong argument does not build. And
+//! tells the linker what the page's parts are worked out from.
+
+use std::{env, fs, path::Path, process};
+
+#[path = ".tools/messages/generate.rs"]
+mod generate;
+#[path = ".tools/messages/parts.rs"]
+mod parts;
 
 fn main() {
     println!("cargo::rerun-if-changed=build.rs");
     // Which function and which constant names which: the splitter reads it.
-    if std::env::var("CARGO_CFG_TARGET_ARCH").is_ok_and(|arch| arch == "wasm32") {
+    if env::var("CARGO_CFG_TARGET_ARCH").is_ok_and(|arch| arch == "wasm32") {
         println!("cargo::rustc-link-arg-bin=till-morning-page=--emit-relocs");
+    }
+    println!("cargo::rerun-if-changed=.tools/messages");
+    println!("cargo::rerun-if-changed={}", parts::FOLDER);
+    let catalogues = generate::LANGUAGES.map(|(tag, _)| (tag, parts::whole(tag)));
+    match generate::generate(&catalogues) {
+        Ok(code) => {
+            let out = env::var("OUT_DIR").expect("cargo names a folder");
+            fs::write(Path::new(&out).join("messages.rs"), code).expect("it can be written");
+        }
+        Err(faults) => {
+            for fault in faults {
+                println!("cargo::error={fault}");
+            }
+            process::exit(1);
+        }
     }
 }

@@ -16,7 +16,6 @@ use till_morning::{
         table::{Cell, Table},
         tables::tables,
     },
-    text::hand_on,
 };
 
 /// A bank of 320 Ah by its label and 335.5 Ah by the bench, no meter named; its

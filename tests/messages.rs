@@ -159,6 +159,12 @@ fn nothing_in_another_language_was_left_in_english() {
 }
 
 #[test]
+fn the_catalogues_are_complete() {
+    let whole = LANGUAGES.map(|(tag, _)| (tag, parts::whole(tag)));
+    assert_eq!(generate(&whole).err(), None);
+}
+
+#[test]
 fn each_catalogue_is_named_once() {
     let tags: BTreeSet<&str> = LANGUAGES.iter().map(|(tag, _)| *tag).collect();
     assert_eq!(tags.len(), LANGUAGES.len());
