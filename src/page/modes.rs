@@ -85,8 +85,12 @@ fn ModeRow(unit: usize, mode: usize, count: usize) -> impl IntoView {
                 label=say(m::ModeName)
                 place=move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name)
             />
-            // One field for watts and amps: it stays while one becomes the other in it.
-            <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Row />
+            // The draw of one mode alone stands on the first screen. One field for watts
+            // and amps: it stays while one becomes the other in it.
+            {(count > 1)
+                .then(|| {
+                    view! { <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Row /> }
+                })}
             {remove}
         </div>
     }

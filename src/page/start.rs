@@ -126,7 +126,7 @@ fn VoltageTaps(bank: usize) -> impl IntoView {
 fn DrawStart(unit: usize, mode: usize) -> impl IntoView {
     view! {
         <div class="tap-row">
-            <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Large />
+            <NumberField path=Path::Mode(unit, mode, M::PowerW) at="start-" look=Look::Large />
             <UnitTaps unit=unit mode=mode />
         </div>
         <BasisTaps unit=unit mode=mode />
@@ -188,7 +188,7 @@ fn BasisTaps(unit: usize, mode: usize) -> impl IntoView {
     let duty = move |is_average: Option<usize>| {
         (is_average != Some(1))
             .then(|| {
-                view! { <NumberField path=Path::Mode(unit, mode, M::DutyPercent) look=Look::Plain /> }
+                view! { <NumberField path=Path::Mode(unit, mode, M::DutyPercent) at="start-" /> }
             })
             .into_any()
     };

@@ -4,11 +4,11 @@ import assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, expect, layOut, test } from './harness.mjs';
+import { expect, layOut, test, withExample } from './harness.mjs';
 
 const open = async ({ page, url }) => {
   await page.goto(url);
-  await complete(page);
+  await withExample(page);
   await page.locator('summary:has(#question-5)').click();
   await page.locator('.drop').waitFor();
 };

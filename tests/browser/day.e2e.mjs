@@ -6,7 +6,7 @@ import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, DIST, expect, layOut, openAll, ready, test } from './harness.mjs';
+import { DIST, expect, layOut, openAll, ready, test, withExample } from './harness.mjs';
 
 const SINGLE = join(DIST, 'till-morning.html');
 const HIGH = '#day-high-c';
@@ -17,7 +17,7 @@ const unfold = async (frame) => {
 };
 const open = async ({ page, url }) => {
   await page.goto(url);
-  await complete(page);
+  await withExample(page);
   await unfold(page);
 };
 /** Odds and band are there, and of the present numbers. */

@@ -1,12 +1,12 @@
 // What is typed and how it is understood, from outside.
 import { deflateRawSync, deflateSync } from 'node:zlib';
-import { complete, expect, ready, test } from './harness.mjs';
+import { expect, ready, test, withExample } from './harness.mjs';
 
 const AH = '#banks-0--battery-rated-ah';
 const POWER = '#units-0--modes-0--power-w';
 const visit = async ({ page, url }) => {
   await page.goto(url);
-  await complete(page);
+  await withExample(page);
 };
 /** The page has come to say so. */
 const says = (frame, selector, wanted) => expect(frame.locator(selector).first()).toHaveText(wanted);

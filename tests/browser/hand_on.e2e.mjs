@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import jsQR from 'jsqr';
-import { OUT, expect, ready, test } from './harness.mjs';
+import { OUT, expect, ready, test, withExample } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -12,7 +12,7 @@ const section = (page) => page.locator('section:has(#question-6)');
 
 async function opened(page, url) {
   await page.goto(url);
-  await ready(page);
+  await withExample(page);
   await page.click('#question-6');
   await page.waitForSelector('#hand-on-sentence');
 }

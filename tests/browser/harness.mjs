@@ -39,6 +39,14 @@ export async function complete(frame) {
   await frame.waitForSelector('html:not([data-later])', { state: 'attached' });
 }
 
+/** The invented example as one's own plan: what most tests begin from. */
+export async function withExample(page) {
+  await complete(page);
+  await page.getByRole('button', { name: 'Show the example', exact: true }).click();
+  await page.getByRole('button', { name: 'Use it as my plan', exact: true }).click();
+  await expect(page.locator('#example')).toHaveCount(0);
+}
+
 /** For what measures boxes, as axe does: what is out of sight has none until it is scrolled to. */
 export const layOut = (page) => page.evaluate(() => {
   const sheet = new CSSStyleSheet();

@@ -1,7 +1,7 @@
 // Accessibility in every state that a visitor meets, and the pictures for the README.
 import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, layOut, openAll, ready, test } from './harness.mjs';
+import { expect, layOut, openAll, test, withExample } from './harness.mjs';
 
 const AH = '#banks-0--battery-rated-ah';
 
@@ -30,7 +30,7 @@ const states = {
 for (const [name, context] of Object.entries(states)) {
   test(`axe finds nothing: ${name}, all folds open`, { context }, async ({ page, url }) => {
     await page.goto(url);
-    await ready(page);
+    await withExample(page);
     await unfold(page);
     assert.deepEqual(await violations(page), []);
   });
@@ -39,7 +39,7 @@ for (const [name, context] of Object.entries(states)) {
 for (const colorScheme of ['light', 'dark']) {
   test(`axe finds nothing: errors shown, ${colorScheme}`, { context: { colorScheme } }, async ({ page, url }) => {
     await page.goto(url);
-    await ready(page);
+    await withExample(page);
     await page.fill(AH, 'plenty');
     await page.waitForSelector('.outcome.stale');
     assert.deepEqual(await violations(page), []);
@@ -51,7 +51,7 @@ for (const [size, viewport] of Object.entries(sizes)) {
   for (const colorScheme of ['light', 'dark']) {
     test(`picture: ${size}, ${colorScheme}`, { context: { viewport, colorScheme } }, async ({ page, url, shot }) => {
       await page.goto(url);
-      await ready(page);
+      await withExample(page);
       await shot(`${size}-${colorScheme}`);
     });
   }
@@ -59,7 +59,7 @@ for (const [size, viewport] of Object.entries(sizes)) {
 
 test('picture: a bad number, on a phone', { context: { viewport: sizes.phone } }, async ({ page, url, shot }) => {
   await page.goto(url);
-  await ready(page);
+  await withExample(page);
   await page.fill(AH, 'plenty');
   await page.waitForSelector('.outcome.stale');
   await shot('phone-bad-number');
@@ -67,7 +67,7 @@ test('picture: a bad number, on a phone', { context: { viewport: sizes.phone } }
 
 test('picture: the curves', { context: { viewport: sizes.phone } }, async ({ page, url, shot }) => {
   await page.goto(url);
-  await ready(page);
+  await withExample(page);
   await page.getByText('Curves', { exact: true }).click();
   await page.locator('.chart').first().scrollIntoViewIfNeeded();
   await shot('phone-curves');

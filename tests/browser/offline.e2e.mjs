@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { cpSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { DIST, change, complete, expect, kept, laterRelease, ready, test as harnessTest } from './harness.mjs';
+import { DIST, change, expect, kept, laterRelease, ready, withExample } from './harness.mjs';
 
 // The browser's own cache is shut out: what works here, the service worker does.
 function test(name, options, run) {
@@ -14,7 +14,7 @@ const FOLDER = '/some/deep/folder/';
 
 async function visit(page, url) {
   await page.goto(url);
-  await complete(page); // nothing of the visit is still on its way when a test closes the server
+  await withExample(page); // nothing of the visit is still on its way when a test closes the server
   await kept(page);
 }
 const isRelease = (page, mark) => (mark

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { complete, expect, openAll, ready, test } from './harness.mjs';
+import { complete, expect, openAll, ready, test, withExample } from './harness.mjs';
 
 const AH = '#banks-0--battery-rated-ah';
 const DEPTH = '#banks-0--depth-percent';
@@ -13,7 +13,7 @@ const holds = (page, field, text, why) => expect(page.locator(field), why).toHav
 const bars = (page, count) => expect(page.locator('.ribbon .bar-solid')).toHaveCount(count);
 const visit = async ({ page, url }, fragment = '') => {
   await page.goto(url + fragment);
-  await complete(page);
+  await withExample(page);
 };
 const changed = (page, before) => expect(page.locator('#answer')).not.toHaveText(before);
 const button = (page, name) => page.getByRole('button', { name, exact: true });

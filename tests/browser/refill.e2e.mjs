@@ -2,14 +2,14 @@
 // more amps are no slower, a number that cannot be, and a bank that nothing fills.
 import assert from 'node:assert/strict';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, expect, layOut, test } from './harness.mjs';
+import { expect, layOut, test, withExample } from './harness.mjs';
 
 const QUESTION = 'section:has(#question-4)';
 const answer = (page) => page.locator('#refill-answer');
 
 async function open({ page, url }) {
   await page.goto(url);
-  await complete(page);
+  await withExample(page);
   await page.locator('summary:has(#question-4)').click();
   await expect(answer(page)).toHaveText(/\d/);
 }

@@ -4,12 +4,12 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { complete, expect, layOut, test } from './harness.mjs';
+import { expect, layOut, test, withExample } from './harness.mjs';
 
 const QUESTION = 'section:has(#question-4)';
 const open = async ({ page, url }) => {
   await page.goto(url);
-  await complete(page);
+  await withExample(page);
   await page.locator('summary:has(#question-4)').click();
   await page.locator('#wiring-answer').waitFor();
 };
