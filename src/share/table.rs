@@ -5,7 +5,7 @@
 //! (see [`super::tame`]).
 
 use super::tame::tame;
-use crate::text::number;
+use crate::text::Formatter;
 
 /// What stands in a row at one column.
 #[derive(Clone, Debug, PartialEq)]
@@ -115,8 +115,8 @@ impl Table {
         for row in &self.rows {
             line(&mut row.iter().map(|cell| match cell {
                 Cell::Text(text) => plain_markdown(text),
-                Cell::Number(value) => number::ENGLISH.plain(*value),
-                Cell::Stated(value) => number::ENGLISH.stated(*value),
+                Cell::Number(value) => Formatter::ENGLISH.plain(*value),
+                Cell::Stated(value) => Formatter::ENGLISH.stated(*value),
                 Cell::Empty => String::new(),
             }));
         }

@@ -207,9 +207,3 @@ pub(super) fn ends(range: Range, units: Show, format: Format) -> [String; 2] {
         in_parts(max, |value, hair| (value + hair).floor()),
     ]
 }
-
-/// A value that somebody stated, with its unit: nothing of it is rounded off.
-#[must_use]
-pub fn stated_text(f: Formatter, value: f64, unit: Unit) -> String {
-    f.stated_value(value, unit)
-}

@@ -310,7 +310,7 @@ pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
 /// A number of the plan with its unit, in the units that the plan is shown in.
 #[must_use]
 pub fn plan_value(f: Formatter, _plan: &Plan, unit: Unit, value: f64) -> String {
-    super::stated_text(f, value, unit)
+    f.stated_value(value, unit)
 }
 
 /// A field with its number and where that came from: `Health 95 % (measured ±3 %)`.

@@ -37,7 +37,7 @@ pub use answers::{
 pub use cautions::{CautionText, caution, caution_source, caution_text, usual_cautions};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
 pub use fields::{field_hint, field_label};
-pub use findings::{finding_sentence, stated_text};
+pub use findings::finding_sentence;
 pub use formatter::{Formatter, Locale};
 pub use labels::{chemistry_name, origin_mark, origin_name, origin_question, unit_in_label};
 pub use message::m;

@@ -18,13 +18,6 @@ pub struct Format {
     pub group_from: usize,
 }
 
-/// As these pages write English: a thin space, and years and watts unbroken.
-pub const ENGLISH: Format = Format {
-    decimal: '.',
-    group: THIN,
-    group_from: 5,
-};
-
 impl Format {
     /// A number with at most three significant digits, thousands apart.
     #[must_use]
@@ -167,31 +160,6 @@ pub(super) fn join(minutes: u64) -> String {
     }
 }
 
-/// A clock time so many hours after a clock minute, to ten minutes.
-#[must_use]
-pub fn clock_after(start_min: u32, hours: f64) -> String {
-    let minutes = f64::from(start_min) + hours * 60.0;
-    clock((minutes / 10.0).round() * 10.0)
-}
-
-/// A clock time from minutes after midnight, of any day: `06:50`.
-#[must_use]
-pub fn clock(minutes: f64) -> String {
-    let minute = minutes.rem_euclid(1440.0).floor() as u32 % 1440;
-    format!("{:02}:{:02}", minute / 60, minute % 60)
-}
-
-/// Which day a moment falls on, from the evening of the start.
-#[must_use]
-pub fn day_after(start_min: u32, hours: f64) -> &'static str {
-    match ((f64::from(start_min) + hours * 60.0) / 1440.0).floor() as i64 {
-        ..=0 => "the same day",
-        1 => "the next day",
-        2 => "the day after next",
-        _ => "days later",
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -225,7 +193,5 @@ mod tests {
         assert_eq!(F.duration(100.0), "4.2 days");
         assert_eq!(F.clock_after(21 * 60, 9.84), "06:50");
         assert_eq!(F.clock(1439.99), "23:59");
-        assert_eq!(day_after(21 * 60, 2.0), "the same day");
-        assert_eq!(day_after(21 * 60, 9.84), "the next day");
     }
 }

@@ -22,9 +22,3 @@ pub fn unknowns(f: Formatter) -> [&'static str; 4] {
         f.say(m::UnknownDepth),
     ]
 }
-
-pub const FEEDS: [&str; 3] = [
-    "directly from the bank",
-    "through a DC-DC converter",
-    "through an inverter",
-];

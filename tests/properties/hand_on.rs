@@ -10,7 +10,6 @@ use till_morning::{
     plan::{Show, entry},
     range::Unit,
     share::table::{Cell, Table},
-    text::number,
 };
 
 /// Signs that run, what separates, what is quoted, and what nobody sees.
@@ -118,7 +117,6 @@ proptest! {
             Formatter::ENGLISH.duration_fine(value),
             Formatter::ENGLISH.clock(value),
             Formatter::ENGLISH.clock_after(0, value),
-            number::day_after(0, value).into(),
             table(vec![value.into()]).markdown(),
         ];
         prop_assert!(texts.iter().all(|text| !text.is_empty()));
