@@ -133,14 +133,16 @@ fn books(f: Formatter, day: &DayAnswer) -> [Figure; 2] {
         (heat, drawing::heat_balance(f, day)),
     ]
     .map(|(shown, balance)| {
-        let outs = balance
-            .outs
+        // The direction is a column: with a sign alone, a spreadsheet that guesses the
+        // separator may take the minus for one.
+        let rows = [balance.ins, balance.outs]
             .into_iter()
-            .map(|flow| (flow.name, -flow.value));
-        let ins = balance.ins.into_iter().map(|flow| (flow.name, flow.value));
-        let rows = ins
-            .chain(outs)
-            .map(|(name, wh)| vec![name.into(), wh.into()]);
+            .zip(pictures::flow_sides(f))
+            .flat_map(|(flows, side)| {
+                flows
+                    .into_iter()
+                    .map(move |flow| vec![flow.name.into(), side.into(), flow.value.into()])
+            });
         let table = Table {
             title: shown.title.into(),
             heads: pictures::flow_heads(f).map(String::from).into(),

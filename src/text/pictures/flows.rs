@@ -25,8 +25,12 @@ pub fn flow_sides(f: Formatter) -> [&'static str; 2] {
 
 /// Heads of the rows behind a flow.
 #[must_use]
-pub fn flow_heads(f: Formatter) -> [&'static str; 2] {
-    [f.say(m::PictureFlowWhat), f.say(m::PictureFlowWh)]
+pub fn flow_heads(f: Formatter) -> [&'static str; 3] {
+    [
+        f.say(m::PictureFlowWhat),
+        f.say(m::PictureFlowDirection),
+        f.say(m::PictureFlowWh),
+    ]
 }
 
 /// Names of the heat balance's terms where heat comes in and where it goes out.

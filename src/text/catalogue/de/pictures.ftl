@@ -73,6 +73,7 @@ picture-claims-caption = Der Punkt ist der Messwert, der Balken seine Unsicherhe
 picture-comes-in = kommt herein
 picture-goes-out = geht hinaus
 picture-flow-what = Was
+picture-flow-direction = Richtung
 picture-flow-wh = Energie (Wh)
 picture-flow = { $energy }, { $percent }
 picture-flow-small = { $energy }, < 1 %

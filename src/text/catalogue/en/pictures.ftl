@@ -73,6 +73,7 @@ picture-claims-caption = The dot is the measured value, its whisker the uncertai
 picture-comes-in = comes in
 picture-goes-out = goes out
 picture-flow-what = What
+picture-flow-direction = Direction
 picture-flow-wh = Energy (Wh)
 picture-flow = { $energy }, { $percent }
 picture-flow-small = { $energy }, < 1 %

@@ -73,6 +73,7 @@ picture-claims-caption = El punto es el valor medido y la barra su incertidumbre
 picture-comes-in = entra
 picture-goes-out = sale
 picture-flow-what = Concepto
+picture-flow-direction = Sentido
 picture-flow-wh = Energía (Wh)
 picture-flow = { $energy }, { $percent }
 picture-flow-small = { $energy }, < 1 %
