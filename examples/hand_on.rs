@@ -74,7 +74,10 @@ fn main() -> ExitCode {
 fn of_table(table: &Table) -> [(String, String); 2] {
     [
         (file_name(&table.title, "csv"), table.csv()),
-        (file_name(&table.title, "md"), table.markdown()),
+        (
+            file_name(&table.title, "md"),
+            table.markdown(Formatter::ENGLISH),
+        ),
     ]
 }
 

@@ -115,7 +115,8 @@ fn a_stated_number_is_printed_as_it_was_stated() {
     let paper = paper(&plan);
     assert!(paper.contains("335.5 Ah"));
     assert!(!paper.contains("336 Ah"), "{paper}");
-    let markdown = table(&plan, Formatter::ENGLISH.say(m::HandOnTablePlan)).markdown();
+    let markdown =
+        table(&plan, Formatter::ENGLISH.say(m::HandOnTablePlan)).markdown(Formatter::ENGLISH);
     assert!(markdown.contains("| 335.5 | Ah |"), "{markdown}");
 }
 

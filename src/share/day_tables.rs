@@ -87,7 +87,7 @@ pub fn claims(f: Formatter, plan: &Plan, answer: &Answer) -> Table {
             measured,
             judged.expanded.map(width).into(),
             judged.share_percent.into(),
-            words::verdict_text(f, judged).into(),
+            say::verdict_text(f, judged).into(),
             judged.missing.map_or(Cell::Empty, |missing| {
                 say::missing_sentence(f, missing).into()
             }),

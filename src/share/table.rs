@@ -99,7 +99,7 @@ impl Table {
     /// A table of GitHub-flavoured Markdown. Whatever would be markup in a text
     /// is escaped; numbers are as people read them.
     #[must_use]
-    pub fn markdown(&self) -> String {
+    pub fn markdown(&self, f: Formatter) -> String {
         let mut out = String::new();
         let mut line = |cells: &mut dyn Iterator<Item = String>| {
             out.push('|');
@@ -115,8 +115,8 @@ impl Table {
         for row in &self.rows {
             line(&mut row.iter().map(|cell| match cell {
                 Cell::Text(text) => plain_markdown(text),
-                Cell::Number(value) => Formatter::ENGLISH.plain(*value),
-                Cell::Stated(value) => Formatter::ENGLISH.stated(*value),
+                Cell::Number(value) => f.plain(*value),
+                Cell::Stated(value) => f.stated(*value),
                 Cell::Empty => String::new(),
             }));
         }
@@ -265,7 +265,7 @@ mod tests {
 
     #[test]
     fn markdown_is_one_line_a_row() {
-        let text = table(&["a|b\nc".into(), 12.0.into()]).markdown();
+        let text = table(&["a|b\nc".into(), 12.0.into()]).markdown(Formatter::ENGLISH);
         assert_eq!(text, "| h0 | h1 |\n| --- | ---: |\n| a\\|b c | 12 |\n");
     }
 }

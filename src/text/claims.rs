@@ -21,7 +21,6 @@ pub use log::{
 };
 pub use report::{Row, air_detail, air_rows, money_rows, report_notes, report_row};
 pub use rows::rows_text;
-pub(super) use said::not_judged;
 pub use said::{
     about_name, claim_number, claim_title, class_name, end_by_name, full_by_name, headline,
     list_bad, missing_sentence, plainly, verdict_text,

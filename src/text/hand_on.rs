@@ -4,10 +4,7 @@ use super::{
     Formatter, bank_in_words, full_mode_name, labels, m, run_detail, run_sentence, unit_name,
 };
 use crate::{
-    answer::{
-        RunAnswer,
-        claims::{ClaimAnswer, ClaimVerdict},
-    },
+    answer::RunAnswer,
     plan::{Feed, Figure, Path, Plan, claims::Claimed},
     range::Unit,
     text::value::Text,
@@ -157,22 +154,6 @@ pub fn claimed_name(f: Formatter, about: Claimed) -> String {
     }
 }
 
-/// A verdict in a cell, or why there is none.
-#[must_use]
-pub fn verdict_text(f: Formatter, judged: &ClaimAnswer) -> String {
-    match judged.verdict {
-        ClaimVerdict::BeatsIt => f.say(m::HandOnVerdictBeats),
-        ClaimVerdict::FallsShort => f.say(m::HandOnVerdictShort),
-        ClaimVerdict::BearsItOut => f.say(m::HandOnVerdictMeets),
-        ClaimVerdict::TooCloseToCall => f.say(m::HandOnVerdictClose),
-        ClaimVerdict::NotJudged => return super::claims::not_judged(f, judged.missing),
-        ClaimVerdict::Inside => f.say(m::HandOnVerdictInside),
-        ClaimVerdict::OutsideBelow => f.say(m::HandOnVerdictBelow),
-        ClaimVerdict::OutsideAbove => f.say(m::HandOnVerdictAbove),
-    }
-    .into()
-}
-
 /// Who worked it out, and by which version of the method.
 #[must_use]
 pub fn made_with(f: Formatter, method: &str) -> String {
@@ -307,18 +288,12 @@ pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
     }
 }
 
-/// A number of the plan with its unit, in the units that the plan is shown in.
-#[must_use]
-pub fn plan_value(f: Formatter, _plan: &Plan, unit: Unit, value: f64) -> String {
-    f.stated_value(value, unit)
-}
-
 /// A field with its number and where that came from: `Health 95 % (measured ±3 %)`.
 #[must_use]
 pub fn plan_line(f: Formatter, plan: &Plan, path: Path, figure: Figure) -> String {
     let unit = path.range().map_or(Unit::Number, |range| range.unit);
     let label = super::field_label(f, path);
-    let value = plan_value(f, plan, unit, figure.value);
+    let value = f.stated_value(figure.value, unit);
     if plan.has_origin(path) {
         format!("{label} {value} ({})", labels::origin_mark(f, path, figure))
     } else {

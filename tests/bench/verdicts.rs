@@ -22,7 +22,7 @@ proptest! {
             let verdict = judge(&measured, &Claim { value: c, tolerance: band, better }).verdict;
             let (low, high) = (y - expanded, y + expanded);
             match verdict {
-                Verdict::BearsItOut => prop_assert!(band.is_some() && low >= c - slack && high <= c + slack),
+                Verdict::MeetsIt => prop_assert!(band.is_some() && low >= c - slack && high <= c + slack),
                 Verdict::BeatsIt if better == Better::Higher => prop_assert!(low > c),
                 Verdict::BeatsIt => prop_assert!(better == Better::Lower && high < c),
                 Verdict::FallsShort if better == Better::Higher => prop_assert!(high < c - slack),

@@ -109,7 +109,7 @@ fn no_plan_holds_longer() {
 
 /// Written into the plan and run by the day itself, it holds as long as is said.
 #[test]
-fn the_day_bears_it_out() {
+fn the_day_meets_it() {
     let plan = evening();
     let found: LongestNight = longest_night(&plan).unwrap();
     let night = day(&found.best.applied_to(&plan)).unwrap();

@@ -59,7 +59,7 @@ fn each_verdict_has_its_shape_and_its_word() {
     let wanted = [
         V::BeatsIt,
         V::FallsShort,
-        V::BearsItOut,
+        V::MeetsIt,
         V::TooCloseToCall,
         V::Inside,
     ];

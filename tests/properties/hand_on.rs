@@ -117,7 +117,7 @@ proptest! {
             Formatter::ENGLISH.duration_fine(value),
             Formatter::ENGLISH.clock(value),
             Formatter::ENGLISH.clock_after(0, value),
-            table(vec![value.into()]).markdown(),
+            table(vec![value.into()]).markdown(Formatter::ENGLISH),
         ];
         prop_assert!(texts.iter().all(|text| !text.is_empty()));
         for shown in [Show::METRIC, Show::US] {

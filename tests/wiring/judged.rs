@@ -212,7 +212,7 @@ fn advice_names_what_helps() {
     assert!(found.remedies.contains(&both), "{:?}", found.remedies);
     let is_length = |one: &Remedy| matches!(one, Remedy::ShorterRun { .. });
     assert!(!found.remedies.iter().any(is_length));
-    let said = wiring::remedies_text(Formatter::ENGLISH, &plan, &found).unwrap();
+    let said = wiring::remedies_text(Formatter::ENGLISH, &found).unwrap();
     assert!(
         said.contains("insulation, lugs and holders rated for 90"),
         "{said}"

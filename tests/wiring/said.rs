@@ -40,14 +40,14 @@ fn the_sheet_names_bank_volts_chemistry_and_feed() {
 #[test]
 fn the_sheet_marks_what_is_assumed() {
     let mut plan = van();
-    assert!(!say::circuit_on_paper(Formatter::ENGLISH, &plan, &unit(&plan)).contains("assumed"));
+    assert!(!say::circuit_on_paper(Formatter::ENGLISH, &unit(&plan)).contains("assumed"));
     let taken = |plan: &Plan| say::taken_for(Formatter::ENGLISH, plan, &wiring(plan).unwrap());
     // Place and take-off, then the strands of the cable: not said.
     assert_eq!(taken(&plan)[0].matches("(assumed)").count(), 2);
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 1);
     plan.units[0].cable.length_m = 0.0;
     plan.wiring.unit = Default::default();
-    assert!(say::circuit_on_paper(Formatter::ENGLISH, &plan, &unit(&plan)).ends_with("(assumed)"));
+    assert!(say::circuit_on_paper(Formatter::ENGLISH, &unit(&plan)).ends_with("(assumed)"));
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 5);
 }
 

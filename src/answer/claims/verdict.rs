@@ -65,7 +65,7 @@ pub struct ClaimAnswer {
 pub enum ClaimVerdict {
     BeatsIt,
     FallsShort,
-    BearsItOut,
+    MeetsIt,
     TooCloseToCall,
     /// No accuracy can be given; [`ClaimAnswer::missing`] says what is missing.
     NotJudged,
@@ -257,7 +257,7 @@ fn verdict(
     let verdict = match claim::judge(figure, &held).verdict {
         Verdict::BeatsIt => ClaimVerdict::BeatsIt,
         Verdict::FallsShort => ClaimVerdict::FallsShort,
-        Verdict::BearsItOut => ClaimVerdict::BearsItOut,
+        Verdict::MeetsIt => ClaimVerdict::MeetsIt,
         Verdict::TooCloseToCall => ClaimVerdict::TooCloseToCall,
     };
     (verdict, claim::decisive(figure, &held))

@@ -90,7 +90,7 @@ fn TableLine(said: Said, table: Table) -> impl IntoView {
     };
     let as_markdown = move || {
         let name = file_name(&table.title, "md");
-        save::text(said, name, save::MARKDOWN, &table.markdown());
+        save::text(said, name, save::MARKDOWN, &table.markdown(formatter()));
     };
     view! {
         <Line title=title.clone()>

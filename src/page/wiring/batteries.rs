@@ -52,13 +52,13 @@ fn of_bank(bank: &BankLimits) -> AnyView {
 /// The panels, if there are any.
 #[component]
 pub fn Panels(answer: Answered) -> impl IntoView {
-    let show = |plan: &Plan, answer: &WiringAnswer| {
+    let show = |_: &Plan, answer: &WiringAnswer| {
         let Some(side) = &answer.solar else {
             return ().into_any();
         };
         view! {
             <h3>{say(m::WiringPanels)}</h3>
-            {lines(say::solar_lines(formatter(), plan, side))}
+            {lines(say::solar_lines(formatter(), side))}
         }
         .into_any()
     };

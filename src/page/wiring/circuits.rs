@@ -66,15 +66,15 @@ fn CircuitRow(answer: Answered, circuit: Circuit) -> impl IntoView {
 }
 
 fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
-    let help = say::remedies_text(formatter(), plan, circuit);
+    let help = say::remedies_text(formatter(), circuit);
     let help = help.map(|text| view! { <p class="remedies">{text}</p> });
     let smallest = circuit.needed.iter().find_map(|one| one.smallest.as_ref());
     let judged = circuit.have.as_ref().or(smallest);
     let figures = judged.map(|figures| {
         let drop = figures.loaded.as_ref();
-        let drop = drop.map(|loaded| say::drop_text(formatter(), plan, circuit, loaded));
+        let drop = drop.map(|loaded| say::drop_text(formatter(), circuit, loaded));
         lines(
-            [say::ampacity_text(formatter(), plan, circuit, figures)]
+            [say::ampacity_text(formatter(), circuit, figures)]
                 .into_iter()
                 .chain(drop),
         )
@@ -82,7 +82,7 @@ fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
     let notes = circuit
         .notes
         .iter()
-        .map(|note| say::circuit_note(formatter(), plan, note));
+        .map(|note| say::circuit_note(formatter(), note));
     let notes = notes.map(|text| view! { <li>{text}</li> });
     let fuses = circuit.protection.iter().map(|one| fuse(circuit, one));
     let sources = RuleName::ALL.map(|rule| {

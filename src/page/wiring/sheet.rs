@@ -59,7 +59,7 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let circuits = answer
         .circuits
         .iter()
-        .map(|circuit| circuit_row(plan, circuit))
+        .map(|circuit| circuit_row(circuit))
         .collect();
     let batteries = answer.bank.as_ref().map(|bank| {
         let lines = [
@@ -70,7 +70,7 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
         items(lines.into_iter().flatten())
     });
     let panels = answer.solar.as_ref();
-    let panels = panels.map(|side| items(say::solar_lines(formatter(), plan, side)));
+    let panels = panels.map(|side| items(say::solar_lines(formatter(), side)));
     let system = say::system_on_paper(formatter(), plan, answer).into_iter();
     let system = system.map(|text| view! { <p class="system">{text}</p> });
     view! {
@@ -95,10 +95,10 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     .into_any()
 }
 
-fn circuit_row(plan: &Plan, circuit: &CircuitAnswer) -> Vec<String> {
+fn circuit_row(circuit: &CircuitAnswer) -> Vec<String> {
     let have = circuit.have.as_ref();
     vec![
-        say::circuit_on_paper(formatter(), plan, circuit),
+        say::circuit_on_paper(formatter(), circuit),
         say::amps_on_paper(formatter(), circuit),
         have.map_or_else(
             || say(m::WiringNotEntered).into(),

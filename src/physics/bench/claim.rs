@@ -42,7 +42,7 @@ pub enum Verdict {
     /// Worse than claimed, all of the interval.
     FallsShort,
     /// Within the tolerance of the claim, all of the interval.
-    BearsItOut,
+    MeetsIt,
     /// The interval allows more than one of these.
     TooCloseToCall,
 }
@@ -119,7 +119,7 @@ pub fn judge(measured: &Measured, claim: &Claim) -> Judged<Verdict> {
         Better::Neither => (false, too_low || too_high),
     };
     let verdict = match () {
-        () if within => Verdict::BearsItOut,
+        () if within => Verdict::MeetsIt,
         () if beats => Verdict::BeatsIt,
         () if short => Verdict::FallsShort,
         () => Verdict::TooCloseToCall,

@@ -38,7 +38,7 @@ pub fn verdict_text(f: Formatter, answer: &ClaimAnswer) -> String {
     match answer.verdict {
         ClaimVerdict::BeatsIt => f.say(m::ClaimsBeatsIt),
         ClaimVerdict::FallsShort => f.say(m::ClaimsFallsShort),
-        ClaimVerdict::BearsItOut => f.say(m::ClaimsMeetsIt),
+        ClaimVerdict::MeetsIt => f.say(m::ClaimsMeetsIt),
         ClaimVerdict::TooCloseToCall => f.say(m::ClaimsTooClose),
         ClaimVerdict::NotJudged => return not_judged(f, answer.missing),
         ClaimVerdict::Inside => f.say(m::ClaimsInside),
@@ -49,7 +49,7 @@ pub fn verdict_text(f: Formatter, answer: &ClaimAnswer) -> String {
 }
 
 /// That there is no verdict, and why in a few words.
-pub(in crate::text) fn not_judged(f: Formatter, missing: Option<Missing>) -> String {
+fn not_judged(f: Formatter, missing: Option<Missing>) -> String {
     let why = match missing {
         None => return f.say(m::ClaimsNotJudged).into(),
         Some(Missing::Meter) => f.say(m::ClaimsLacksMeter),

@@ -7,7 +7,6 @@ use super::{
 };
 use crate::{
     answer::wiring::{BankLimits, Burden, SolarSide, Verdict},
-    plan::Plan,
     text::{Formatter, m},
 };
 
@@ -96,7 +95,7 @@ pub fn start_line(f: Formatter, bank: &BankLimits) -> Option<String> {
 
 /// The panels’ side, sentence by sentence.
 #[must_use]
-pub fn solar_lines(f: Formatter, plan: &Plan, side: &SolarSide) -> Vec<String> {
+pub fn solar_lines(f: Formatter, side: &SolarSide) -> Vec<String> {
     let current = amps(f, side.short_circuit_a);
     let design = amps(f, side.design_a);
     let short = if side.short_circuit_stated {
@@ -111,12 +110,12 @@ pub fn solar_lines(f: Formatter, plan: &Plan, side: &SolarSide) -> Vec<String> {
         }),
         None => f.say(m::WiringSolarNoFuses).into(),
     };
-    vec![short, cold_line(f, plan, side), fuses]
+    vec![short, cold_line(f, side), fuses]
 }
 
 /// The open-circuit voltage of a cold morning against the controller's limit.
-fn cold_line(f: Formatter, plan: &Plan, side: &SolarSide) -> String {
-    let temperature = degrees(f, plan, side.coldest_c);
+fn cold_line(f: Formatter, side: &SolarSide) -> String {
+    let temperature = degrees(f, side.coldest_c);
     let open = volts(f, side.cold_open_v);
     let limit = side.controller_limit_v.map(|limit_v| volts(f, limit_v));
     match (limit, side.within) {

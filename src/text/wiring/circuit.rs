@@ -7,7 +7,7 @@ use crate::{
     },
     plan::Plan,
     range::Unit,
-    text::{Formatter, full_mode_name, hand_on::plan_value, m, unit_name},
+    text::{Formatter, full_mode_name, m, unit_name},
 };
 
 /// The rule that decided, with both sizes.
@@ -27,14 +27,14 @@ pub fn deciding(f: Formatter, circuit: &CircuitAnswer) -> String {
 
 /// What would help, where the cable fails or no size passes.
 #[must_use]
-pub fn remedies_text(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> Option<String> {
+pub fn remedies_text(f: Formatter, circuit: &CircuitAnswer) -> Option<String> {
     let none_passes = circuit.needed.iter().all(|one| one.smallest.is_none());
     let fails = circuit
         .have
         .as_ref()
         .is_some_and(|have| !have.fails.is_empty());
     let remedies = circuit.remedies.iter();
-    let ways: Vec<String> = remedies.map(|&one| remedy_text(f, plan, one)).collect();
+    let ways: Vec<String> = remedies.map(|&one| remedy_text(f, one)).collect();
     let has_ways = !ways.is_empty();
     let ways = ways.join("; ");
     match (has_ways, none_passes, fails) {
@@ -46,7 +46,7 @@ pub fn remedies_text(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> Opti
     }
 }
 
-fn remedy_text(f: Formatter, plan: &Plan, remedy: Remedy) -> String {
+fn remedy_text(f: Formatter, remedy: Remedy) -> String {
     match remedy {
         Remedy::Ratings {
             insulation,
@@ -58,14 +58,14 @@ fn remedy_text(f: Formatter, plan: &Plan, remedy: Remedy) -> String {
                 (true, false) => "insulation",
                 (false, _) => "terminals",
             },
-            temperature: degrees(f, plan, to_c),
+            temperature: degrees(f, to_c),
         }),
         Remedy::CoolerAir { to_c } => f.say(m::WiringRemedyAir {
-            temperature: degrees(f, plan, to_c),
+            temperature: degrees(f, to_c),
         }),
         Remedy::OutOfBundle => f.say(m::WiringRemedyAlone).into(),
         Remedy::ShorterRun { to_m } => f.say(m::WiringRemedyShorter {
-            length: plan_value(f, plan, Unit::Meter, to_m),
+            length: f.stated_value(to_m, Unit::Meter),
         }),
         Remedy::HigherCutOff { to_v } => f.say(m::WiringRemedyCutOff {
             volts: volts(f, to_v),
@@ -143,12 +143,7 @@ fn current(f: Formatter, circuit: &CircuitAnswer) -> String {
 
 /// How the rating of a conductor came about.
 #[must_use]
-pub fn ampacity_text(
-    f: Formatter,
-    plan: &Plan,
-    circuit: &CircuitAnswer,
-    figures: &SizeFigures,
-) -> String {
+pub fn ampacity_text(f: Formatter, circuit: &CircuitAnswer, figures: &SizeFigures) -> String {
     let size = size_text(f, &figures.size);
     let Some(ampacity) = &figures.ampacity else {
         return f.say(m::WiringAmpacityNone { size });
@@ -164,7 +159,7 @@ pub fn ampacity_text(
         |percent: f64| (percent < 99.95).then(|| format!("× {}", f.fixed(percent / 100.0, 2)));
     let factors = [
         factor(ampacity.heat_percent).map(|factor| {
-            let temperature = degrees(f, plan, circuit.air_c);
+            let temperature = degrees(f, circuit.air_c);
             f.say(m::WiringFactorAir {
                 factor,
                 temperature,
@@ -177,7 +172,7 @@ pub fn ampacity_text(
     f.say(m::WiringAmpacity {
         size,
         table: amps(f, ampacity.table_a),
-        column: degrees(f, plan, ampacity.column_c),
+        column: degrees(f, ampacity.column_c),
         factors: factors.map(|one| format!(" {one}")).collect::<String>(),
         allowed: amps(f, ampacity.allowed_a),
     })
@@ -185,19 +180,14 @@ pub fn ampacity_text(
 
 /// What a conductor drops, cold and hot.
 #[must_use]
-pub fn drop_text(
-    f: Formatter,
-    plan: &Plan,
-    circuit: &CircuitAnswer,
-    loaded: &LoadedFigures,
-) -> String {
+pub fn drop_text(f: Formatter, circuit: &CircuitAnswer, loaded: &LoadedFigures) -> String {
     f.say(m::WiringDrop {
-        length: plan_value(f, plan, Unit::Meter, circuit.length_m),
+        length: f.stated_value(circuit.length_m, Unit::Meter),
         cold: volts(f, loaded.cold_v),
         cold_percent: percent(f, loaded.cold_percent),
         hot: volts(f, loaded.hot_v),
         hot_percent: percent(f, loaded.hot_percent),
-        temperature: degrees(f, plan, loaded.conductor_c),
+        temperature: degrees(f, loaded.conductor_c),
         allowed: percent(f, circuit.allowed_drop_percent),
         volts: volts(f, circuit.source_low_v),
     })
@@ -205,11 +195,11 @@ pub fn drop_text(
 
 /// A note on a circuit.
 #[must_use]
-pub fn circuit_note(f: Formatter, plan: &Plan, note: &N) -> String {
+pub fn circuit_note(f: Formatter, note: &N) -> String {
     match *note {
         N::NoRoomForHeat { air_c, rating_c } => f.say(m::WiringNoteNoRoom {
-            air: degrees(f, plan, air_c),
-            rating: degrees(f, plan, rating_c),
+            air: degrees(f, air_c),
+            rating: degrees(f, rating_c),
         }),
         N::NoGaugePasses => f.say(m::WiringNoteNoGauge).into(),
         N::NoMetricPasses => f.say(m::WiringNoteNoMetric).into(),
@@ -219,7 +209,7 @@ pub fn circuit_note(f: Formatter, plan: &Plan, note: &N) -> String {
             size: f.with_unit(stated_mm2, "mm²"),
         }),
         N::LengthTaken { taken_m } => f.say(m::WiringNoteLength {
-            length: plan_value(f, plan, Unit::Meter, taken_m),
+            length: f.stated_value(taken_m, Unit::Meter),
         }),
         N::Connections { lost_v } => f.say(m::WiringNoteConnections {
             volts: volts(f, lost_v),

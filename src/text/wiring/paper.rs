@@ -12,7 +12,7 @@ use crate::{
         wiring::{Circuit, InstallationField as L, Strands},
     },
     range::Unit,
-    text::{Formatter, chemistry_name, hand_on::plan_value, m, unit_name},
+    text::{Formatter, chemistry_name, m, unit_name},
 };
 
 /// Where a table has nothing to say.
@@ -97,9 +97,9 @@ fn assumed(f: Formatter, text: String, is_assumed: bool) -> String {
 
 /// A circuit's name with its length, marked where that is assumed.
 #[must_use]
-pub fn circuit_on_paper(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
+pub fn circuit_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
     let is_taken = |note: &CircuitNote| matches!(note, CircuitNote::LengthTaken { .. });
-    let length = plan_value(f, plan, Unit::Meter, circuit.length_m);
+    let length = f.stated_value(circuit.length_m, Unit::Meter);
     let length = assumed(f, length, circuit.notes.iter().any(is_taken));
     format!("{}, {length}", circuit_name(f, circuit.circuit))
 }
@@ -205,7 +205,7 @@ fn laid_on_paper(f: Formatter, plan: &Plan, answer: &CircuitAnswer) -> String {
         let number = plan.number(path).unwrap_or_default();
         assumed(f, text(number), plan.stated(path).is_none())
     };
-    let temperature = |field| marked(field, &|value| degrees(f, plan, value));
+    let temperature = |field| marked(field, &|value| degrees(f, value));
     let circuit = circuit_name(f, answer.circuit);
     let insulation = temperature(L::InsulationC);
     let terminals = temperature(L::TerminalC);

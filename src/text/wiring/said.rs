@@ -6,9 +6,9 @@ use crate::{
         BankLimits, CircuitAnswer, Needed, RuleName, SizeName, SizeSystem, Verdict, WiringAnswer,
         is_beyond_fifty,
     },
-    plan::{Plan, part::Choice, wiring::Circuit},
+    plan::{part::Choice, wiring::Circuit},
     range::Unit,
-    text::{Formatter, hand_on::plan_value, m, number::with_sign},
+    text::{Formatter, m, number::with_sign},
 };
 
 /// Amps, from a thousand up as kiloamps.
@@ -30,8 +30,8 @@ pub(super) fn percent(f: Formatter, value: f64) -> String {
     with_sign(f.fixed(value, usize::from(value < 10.0)), "%")
 }
 
-pub(super) fn degrees(f: Formatter, plan: &Plan, celsius: f64) -> String {
-    plan_value(f, plan, Unit::Celsius, celsius.round())
+pub(super) fn degrees(f: Formatter, celsius: f64) -> String {
+    f.stated_value(celsius.round(), Unit::Celsius)
 }
 
 /// A size as it is sold: `6 AWG` or `16 mm²`.

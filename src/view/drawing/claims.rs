@@ -47,7 +47,7 @@ pub fn claim_rows(f: Formatter, plan: &Plan, answer: &ClaimsAnswer) -> Vec<Inter
 
 const fn standing(verdict: ClaimVerdict) -> Standing {
     match verdict {
-        ClaimVerdict::BeatsIt | ClaimVerdict::BearsItOut | ClaimVerdict::Inside => Standing::Good,
+        ClaimVerdict::BeatsIt | ClaimVerdict::MeetsIt | ClaimVerdict::Inside => Standing::Good,
         ClaimVerdict::FallsShort | ClaimVerdict::OutsideBelow | ClaimVerdict::OutsideAbove => {
             Standing::Bad
         }

@@ -151,13 +151,6 @@ hand-on-claimed-airflow = Luftstrom ({ $unit })
 hand-on-claimed-temperature = Temperatur ({ $unit })
 hand-on-claimed-cooling = Kälteleistung ({ $unit })
 hand-on-claimed-eer = Energieeffizienzverhältnis EER (BTU/Wh)
-hand-on-verdict-beats = übertrifft die Angabe
-hand-on-verdict-short = verfehlt die Angabe
-hand-on-verdict-meets = hält die Angabe ein
-hand-on-verdict-close = zu knapp für ein Urteil
-hand-on-verdict-inside = innerhalb
-hand-on-verdict-below = außerhalb, darunter
-hand-on-verdict-above = außerhalb, darüber
 
 ## Columns and rows of what was asked
 

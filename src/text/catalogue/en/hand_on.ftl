@@ -151,13 +151,6 @@ hand-on-claimed-airflow = airflow ({ $unit })
 hand-on-claimed-temperature = temperature ({ $unit })
 hand-on-claimed-cooling = cooling capacity ({ $unit })
 hand-on-claimed-eer = energy efficiency ratio (BTU/Wh)
-hand-on-verdict-beats = beats it
-hand-on-verdict-short = falls short
-hand-on-verdict-meets = meets it
-hand-on-verdict-close = too close to call
-hand-on-verdict-inside = inside
-hand-on-verdict-below = outside, below
-hand-on-verdict-above = outside, above
 
 ## Columns and rows of what was asked
 

@@ -151,13 +151,6 @@ hand-on-claimed-airflow = caudal de aire ({ $unit })
 hand-on-claimed-temperature = temperatura ({ $unit })
 hand-on-claimed-cooling = potencia frigorífica ({ $unit })
 hand-on-claimed-eer = relación de eficiencia energética EER (BTU/Wh)
-hand-on-verdict-beats = lo supera
-hand-on-verdict-short = se queda corto
-hand-on-verdict-meets = lo cumple
-hand-on-verdict-close = demasiado ajustado para decidir
-hand-on-verdict-inside = dentro
-hand-on-verdict-below = fuera, por debajo
-hand-on-verdict-above = fuera, por encima
 
 ## Columns and rows of what was asked
 
