@@ -81,6 +81,7 @@ fn ChemistryTaps(bank: usize) -> impl IntoView {
     view! {
         <Taps
             id=format!("chemistry-tap-{bank}")
+            is_plain=true
             label=say(m::TapChemistry)
             names=names
             chosen=chosen
@@ -108,9 +109,10 @@ fn VoltageTaps(bank: usize) -> impl IntoView {
         }
     };
     view! {
-        <div class="tap-row">
+        <div class="tap-row voltage-start">
             <Taps
                 id=format!("voltage-tap-{bank}")
+                is_plain=true
                 label=say(m::TapVoltage)
                 names=names
                 chosen=chosen
@@ -125,7 +127,7 @@ fn VoltageTaps(bank: usize) -> impl IntoView {
 #[component]
 fn DrawStart(unit: usize, mode: usize) -> impl IntoView {
     view! {
-        <div class="tap-row">
+        <div class="tap-row amount">
             <NumberField path=Path::Mode(unit, mode, M::PowerW) at="start-" look=Look::Large />
             <UnitTaps unit=unit mode=mode />
         </div>
@@ -154,6 +156,7 @@ fn UnitTaps(unit: usize, mode: usize) -> impl IntoView {
     view! {
         <Taps
             id=format!("draw-unit-{unit}-{mode}")
+            is_plain=true
             label=say(m::TapDrawUnit)
             names=|| vec!["W".to_owned(), "A".to_owned()]
             chosen=chosen
@@ -196,6 +199,7 @@ fn BasisTaps(unit: usize, mode: usize) -> impl IntoView {
         <div class="tap-row">
             <Taps
                 id=format!("draw-basis-{unit}-{mode}")
+                is_plain=true
                 label=say(m::TapBasis)
                 names=names
                 chosen=chosen

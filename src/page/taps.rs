@@ -7,6 +7,9 @@ use leptos::prelude::*;
 pub fn Taps(
     #[prop(into)] id: String,
     label: &'static str,
+    /// The taps say it themselves: the label is read out alone where room is short.
+    #[prop(optional)]
+    is_plain: bool,
     /// In their order; told again whenever they change.
     names: impl Fn() -> Vec<String> + Send + Sync + 'static,
     chosen: impl Fn() -> Option<usize> + Send + Sync + 'static,
@@ -40,7 +43,7 @@ pub fn Taps(
     };
     view! {
         <div class="taps" id=id role="group" aria-labelledby=label_id>
-            <span class="taps-label" id=span_id>
+            <span class="taps-label" class:plain=is_plain id=span_id>
                 {label}
             </span>
             {buttons}

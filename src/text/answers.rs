@@ -8,14 +8,20 @@ use crate::{
     study::sizing::{Found, NeededBank, Sizing},
 };
 
-/// The user's own name of a mode.
+/// The user's own name of a mode; where there is but one and nobody has named it, it is
+/// the unit itself.
 #[must_use]
 pub fn mode_name(f: Formatter, plan: &Plan, unit: usize, mode: usize) -> String {
     let name = plan.mode(unit, mode).map_or("", |mode| mode.name.trim());
-    if name.is_empty() {
-        f.say(m::ModeNumbered { number: mode + 1 })
-    } else {
-        name.into()
+    if !name.is_empty() {
+        return name.into();
+    }
+    match &*plan.units {
+        [only] if only.modes.len() == 1 => match only.name.trim() {
+            "" => f.say(m::ModeOnly).into(),
+            name => name.into(),
+        },
+        _ => f.say(m::ModeNumbered { number: mode + 1 }),
     }
 }
 

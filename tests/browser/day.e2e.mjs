@@ -225,5 +225,8 @@ test('and in a sandboxed frame without an origin', async ({ page, open: serve, s
   assert.equal(await frame.evaluate(() => window.origin), 'null');
   await unfold(frame);
   await settled(frame);
+  // One's own plan, empty: storage and example need no origin.
+  await expect(answer(frame)).toHaveText(/^It lasts until 07:00/);
+  await withExample(frame);
   await expect(answer(frame)).toHaveText(/^It lasts all 7 days/);
 });

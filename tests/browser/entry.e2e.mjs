@@ -1,6 +1,6 @@
 // What is typed and how it is understood, from outside.
 import { deflateRawSync, deflateSync } from 'node:zlib';
-import { expect, ready, test, withExample } from './harness.mjs';
+import { expect, openLocale, ready, test, withExample } from './harness.mjs';
 
 const AH = '#banks-0--battery-rated-ah';
 const POWER = '#units-0--modes-0--power-w';
@@ -37,6 +37,7 @@ test('amps typed in a draw are amps, and the field keeps the keyboard', async (t
 
 test('a browser set to en-US begins with US units, and a fresh plan keeps them', { context: { locale: 'en-US' } }, async (t) => {
   await visit(t);
+  await openLocale(t.page);
   await expect(t.page.locator('#us-units')).toBeChecked();
   await t.page.getByText('Split cooler: supply and cable').click();
   const length = '#units-0--cable-length-m';
@@ -53,6 +54,7 @@ test('a browser set to en-US begins with US units, and a fresh plan keeps them',
 
 test('the vane and the airflow follow the units', async (t) => {
   await visit(t);
+  await openLocale(t.page);
   await t.page.check('#us-units');
   await t.page.locator('summary:has(#question-5)').click();
   await t.page.getByText('Cooling capacity from the air side').click();
@@ -69,7 +71,7 @@ test('the vane and the airflow follow the units', async (t) => {
 test('a claim that was added is spoken of, and one without a meter is not judged', async (t) => {
   await visit(t);
   await t.page.locator('summary:has(#question-5)').click();
-  await says(t.page, '#claims-answer', /^Nothing is claimed yet/);
+  await says(t.page, '#claims-answer', /^No claim yet/);
   await button(t.page, 'Add a claim').click();
   await says(t.page, '#claims-answer', /^Claim 1: enter what is claimed/);
   await t.page.fill('#claims-0--claimed-wh', '4096');

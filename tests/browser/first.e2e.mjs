@@ -141,6 +141,6 @@ test('amps or watts, while running or on average, battery or AC are taps', async
   await expect(answer(page)).not.toHaveText(running);
   await tap(page, '#draw-basis-0-0', 'on average').click();
   await expect(answer(page)).toHaveText(running);
-  await tap(page, '#feed-tap-0', 'on AC, by inverter').click();
+  await tap(page, '#feed-tap-0', 'on AC').click();
   await expect(answer(page)).not.toHaveText(running);
 });

@@ -36,7 +36,7 @@ test('every file comes out, under a strict policy', async ({ page, open }) => {
   assert.equal(svg.name, 'till-morning-night-ribbon.svg');
   assert.match(svg.data.toString(), /^<svg .*<title id="title">Night ribbon<\/title><desc /);
   const png = await saved(page, 'Save “Hours against depth of discharge” as PNG');
-  assert.equal(png.name, 'till-morning-hours-against-how-far-down.png');
+  assert.equal(png.name, 'till-morning-hours-against-depth-of-discharge.png');
   assert.equal(png.data.subarray(1, 4).toString(), 'PNG');
   // Twice the width of the drawing, as IHDR says it (PNG specification, 11.2.2).
   assert.equal(png.data.readUInt32BE(16), 1440);

@@ -47,6 +47,11 @@ export async function withExample(page) {
   await expect(page.locator('#example')).toHaveCount(0);
 }
 
+/** Opens the fold with language, units, decimal mark and clock. */
+export async function openLocale(page) {
+  await page.locator('.locale:not([open]) > summary').click();
+}
+
 /** For what measures boxes, as axe does: what is out of sight has none until it is scrolled to. */
 export const layOut = (page) => page.evaluate(() => {
   const sheet = new CSSStyleSheet();

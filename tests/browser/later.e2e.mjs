@@ -162,7 +162,7 @@ test('where it does not come one’s own plan is safe, and comes with it', { ...
   await there(page);
   await expect(charge(page)).toHaveValue('17');
   await expect(page.locator('#notice')).toHaveCount(0);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.locator('.questions').getByRole('button', { name: 'Undo' }).click();
   await expect(charge(page)).toHaveValue('23');
 });
 

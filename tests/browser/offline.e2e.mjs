@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { cpSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { DIST, change, expect, kept, laterRelease, ready, withExample } from './harness.mjs';
+import { DIST, change, expect, kept, laterRelease, ready, test as harnessTest, withExample } from './harness.mjs';
 
 // The browser's own cache is shut out: what works here, the service worker does.
 function test(name, options, run) {

@@ -1,6 +1,7 @@
 ## Names
 
 mode-numbered = Betriebsart { NUMBER($number) }
+mode-only = Kühlgerät
 unit-numbered = Gerät { NUMBER($number) }
 mode-of-unit = { $mode }, { $unit }
 run-on-bank = { $mode }, { $bank }

@@ -1,6 +1,7 @@
 ## Names
 
 mode-numbered = Mode { NUMBER($number) }
+mode-only = Cooling unit
 unit-numbered = Unit { NUMBER($number) }
 mode-of-unit = { $mode }, { $unit }
 run-on-bank = { $mode }, { $bank }

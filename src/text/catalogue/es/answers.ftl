@@ -1,6 +1,7 @@
 ## Names
 
 mode-numbered = Modo { NUMBER($number) }
+mode-only = Equipo de frío
 unit-numbered = Equipo { NUMBER($number) }
 mode-of-unit = { $mode }, { $unit }
 run-on-bank = { $mode }, { $bank }
