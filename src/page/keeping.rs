@@ -1,4 +1,4 @@
-//! Keep and share: undo, fresh plan, example, units, link, file.
+//! Keep and share: fresh plan, example, units, link, file.
 
 use super::{browser::window, keep, kit::Press, part, state::State};
 use crate::page::locale::say;
@@ -23,7 +23,6 @@ pub fn Keeping() -> impl IntoView {
         state.show_example();
         window().scroll_to_with_x_and_y(0.0, 0.0);
     };
-    let cannot_undo = Signal::derive(move || !state.can_undo());
     let save = move || {
         if let Some(keeping) = part::keeping_or_said(state) {
             (keeping.save)(&state.plan.get_untracked());
@@ -45,7 +44,6 @@ pub fn Keeping() -> impl IntoView {
     view! {
         <div>
             <div class="buttons">
-                <Press words=say(m::Undo) disabled=cannot_undo press=move || state.undo() />
                 <Press words=say(m::CopyLink) press=copy />
                 <Press words=say(m::SaveFile) press=save />
                 <OpenFile />

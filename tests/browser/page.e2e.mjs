@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { complete, expect, openAll, ready, test, withExample } from './harness.mjs';
+import { complete, expect, openAll, openLocale, ready, test, withExample } from './harness.mjs';
 
 const AH = '#banks-0--battery-rated-ah';
 const DEPTH = '#banks-0--depth-percent';
@@ -11,14 +11,20 @@ const answer = (page) => page.locator('#answer').textContent();
 const says = (page, text) => expect(page.locator('#answer')).toHaveText(text);
 const holds = (page, field, text, why) => expect(page.locator(field), why).toHaveValue(text);
 const bars = (page, count) => expect(page.locator('.ribbon .bar-solid')).toHaveCount(count);
-const visit = async ({ page, url }, fragment = '') => {
+/** The page as it opens, with whatever this browser has kept. */
+const arrive = async ({ page, url }, fragment = '') => {
   await page.goto(url + fragment);
-  await withExample(page);
+  await complete(page);
+};
+/** The same with the example as one's own plan. */
+const visit = async (t) => {
+  await arrive(t);
+  await withExample(t.page);
 };
 const changed = (page, before) => expect(page.locator('#answer')).not.toHaveText(before);
 const button = (page, name) => page.getByRole('button', { name, exact: true });
 
-test('a first visit answers at once, with the example', async (t) => {
+test('the example is answered, mode by mode', async (t) => {
   await visit(t);
   await says(t.page, /^Hold runs \d+\s?h( \d+\s?min)?, until about \d\d:\d\d\.$/);
   await bars(t.page, 3);
@@ -107,8 +113,8 @@ test('the plan stays in the browser', async (t) => {
   await expect(t.page.locator('#notice')).toHaveCount(0);
 });
 
-test('a damaged storage is said, set aside, and the example shown', async (t) => {
-  await visit(t);
+test('a damaged storage is said, set aside, and an empty plan shown', async (t) => {
+  await arrive(t);
   await t.page.evaluate(() => localStorage.setItem('till-morning.draft.1', '{"plan": 3'));
   await t.page.reload();
   await ready(t.page);
@@ -183,13 +189,13 @@ test('a fragment that is no link of ours is said to be that', async (t) => {
   await expect.poll(() => t.page.evaluate(() => localStorage.getItem('till-morning.draft.1'))).toContain('77');
   for (const fragment of ['#something-else', '#q2.AAAA']) {
     await t.page.goto('about:blank');
-    await visit(t, fragment);
+    await arrive(t, fragment);
     await expect(t.page.locator('#notice')).toHaveText(/no link of this page/);
     await holds(t.page, AH, '77');
   }
   // A place in the page is one.
   await t.page.goto('about:blank');
-  await visit(t, '#question-2');
+  await arrive(t, '#question-2');
   await holds(t.page, AH, '77');
   await expect(t.page.locator('#notice')).toHaveCount(0);
   await t.page.evaluate(() => { location.hash = 'nowhere'; });
@@ -202,7 +208,7 @@ async function twoTabs(t) {
   await t.page.fill(AH, '50');
   await expect.poll(() => t.page.evaluate(() => localStorage.getItem('till-morning.draft.1'))).toContain('50');
   const other = await t.context.newPage();
-  await visit({ page: other, url: t.url });
+  await arrive({ page: other, url: t.url });
   await holds(other, AH, '50');
   return other;
 }
@@ -241,7 +247,7 @@ test('two tabs: this one is kept where one says so', async (t) => {
   await holds(other, AH, '60');
   await other.close();
   const third = await t.context.newPage();
-  await visit({ page: third, url: t.url });
+  await arrive({ page: third, url: t.url });
   await holds(third, AH, '50');
 });
 
@@ -259,10 +265,10 @@ test('a plan that another tab overwrote unseen is set aside', async (t) => {
 });
 
 test('damaged and later links say so, and show one’s own plan', async (t) => {
-  await visit(t, '#p1.AAAA');
+  await arrive(t, '#p1.AAAA');
   await expect(t.page.locator('#notice')).toHaveText(/The link is damaged/);
   await t.page.goto('about:blank');
-  await visit(t, '#p9.AAAA');
+  await arrive(t, '#p9.AAAA');
   await expect(t.page.locator('#notice')).toHaveText(/later version/);
 });
 
@@ -297,6 +303,7 @@ test('feet and degrees Fahrenheit change what is shown, not the answer', async (
   const length = '#units-0--cable-length-m';
   await holds(t.page, length, '2.5');
   const before = await answer(t.page);
+  await openLocale(t.page);
   await t.page.check('#us-units');
   await holds(t.page, length, /^8\.2/);
   await holds(t.page, '#units-0--cable-temperature-c', '104');
