@@ -98,6 +98,9 @@ test('undo brings back what was there, step by step', async (t) => {
   await says(t.page, second);
   await button(t.page, 'Undo').click();
   await says(t.page, first);
+  // Having taken the example is a step too: before it the plan was empty.
+  await button(t.page, 'Undo').click();
+  await holds(t.page, AH, '');
   await expect(button(t.page, 'Undo')).toBeDisabled();
 });
 
@@ -190,7 +193,7 @@ test('a fragment that is no link of ours is said to be that', async (t) => {
   for (const fragment of ['#something-else', '#q2.AAAA']) {
     await t.page.goto('about:blank');
     await arrive(t, fragment);
-    await expect(t.page.locator('#notice')).toHaveText(/no link of this page/);
+    await expect(t.page.locator('#notice')).toHaveText(/not a link from this page/);
     await holds(t.page, AH, '77');
   }
   // A place in the page is one.
@@ -199,7 +202,7 @@ test('a fragment that is no link of ours is said to be that', async (t) => {
   await holds(t.page, AH, '77');
   await expect(t.page.locator('#notice')).toHaveCount(0);
   await t.page.evaluate(() => { location.hash = 'nowhere'; });
-  await expect(t.page.locator('#notice')).toHaveText(/no link of this page/);
+  await expect(t.page.locator('#notice')).toHaveText(/not a link from this page/);
 });
 
 /** Two tabs that show the same plan. */

@@ -13,7 +13,7 @@ mode-duty-title = { $mode }: Einschaltdauer und Bereitschaft
 
 run-no-start = { $mode } startet nicht: sofortiger Stopp { $stop }.
 run-lasts = { $mode } läuft { $hours }.
-run-lasts-until = { $mode } läuft { $hours }, bis etwa { $clock } Uhr.
+run-lasts-until = { $mode } läuft { $hours }, bis etwa { $clock }.
 run-range = Wahrscheinliche Spanne: { $low } bis { $high }. Ende { $stop }.
 run-short-no-start = startet nicht
 run-short-until = { $hours }, bis { $clock }
