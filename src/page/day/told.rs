@@ -70,8 +70,12 @@ impl Told {
 pub fn DayTold() -> impl IntoView {
     let (state, told) = (State::here(), Told::here());
     let sentence = move || match told.day.get() {
-        Some(day) => state.with_plan(|plan| say::day_sentence(formatter(), plan, &day)),
+        Some(day) => state.with_plan(|plan| say::lasts_sentence(formatter(), plan, &day)),
         None => say(m::DayNoAnswer).into(),
+    };
+    let warmth = move || {
+        let day = told.day.get();
+        day.map(|day| state.with_plan(|plan| say::warmth_sentence(formatter(), plan, &day)))
     };
     let odds = move || {
         told.of(state, |plan, day| {
@@ -95,6 +99,9 @@ pub fn DayTold() -> impl IntoView {
     };
     let details = move || {
         view! {
+            <p class="detail" id="day-warmth">
+                {warmth}
+            </p>
             <p class="detail odds" class:old=move || told.bands.drawn.is_behind()>
                 {odds}
             </p>

@@ -59,6 +59,14 @@ pub fn planned_modes(f: Formatter, plan: &Plan) -> String {
     }
 }
 
+/// Whether there is but one mode, and nobody has named it: no sentence needs its name.
+fn is_unnamed(plan: &Plan) -> bool {
+    let [unit] = &*plan.units else {
+        return false;
+    };
+    matches!(&*unit.modes, [mode] if mode.name.trim().is_empty()) && unit.name.trim().is_empty()
+}
+
 /// "until 07:00", or how long where that alone would be read as another day's.
 fn until_wanted(f: Formatter, day: &DayAnswer) -> String {
     if day.wanted_h < crate::text::WITHIN_A_DAY_H {
@@ -97,22 +105,36 @@ pub fn is_held(day: &DayAnswer) -> bool {
 /// The first sentences of the third question: whether it lasts, and how warm it gets.
 #[must_use]
 pub fn day_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
-    let mut said = vec![lasts(f, plan, day)];
-    said.extend(warmth(f, plan, day));
+    let warmth = warmth_sentence(f, plan, day);
+    [lasts_sentence(f, plan, day), warmth].join(" ")
+}
+
+/// How warm it gets, and when the unit was off.
+#[must_use]
+pub fn warmth_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
+    let mut said = warmth(f, plan, day);
     said.extend(happened::unit_off_sentence(f, day));
     said.join(" ")
 }
 
-fn lasts(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
+/// Whether it lasts: the headline.
+#[must_use]
+pub fn lasts_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
     let until = until_wanted(f, day);
     let modes = planned_modes(f, plan);
+    let is_plain = is_unnamed(plan);
     let least = f.percent(day.least_charge_percent);
     match day.empty_h {
+        None if day.span_h > ONE_DAY_H && is_plain => f.say(m::DayLastsAllPlain {
+            days: all_days(f, day),
+            least,
+        }),
         None if day.span_h > ONE_DAY_H => f.say(m::DayLastsAll {
             days: all_days(f, day),
             modes,
             least,
         }),
+        None if is_plain => f.say(m::DayLastsPlain { until, least }),
         None => f.say(m::DayLasts {
             until,
             modes,
@@ -121,6 +143,11 @@ fn lasts(f: Formatter, plan: &Plan, day: &DayAnswer) -> String {
         Some(empty_h) if empty_h >= day.wanted_h => f.say(m::DayLastsThenEmpty {
             until,
             moment: moments::about(f, plan, empty_h),
+        }),
+        Some(empty_h) if is_plain => f.say(m::DayDoesNotLastPlain {
+            until,
+            moment: moments::about(f, plan, empty_h),
+            duration: f.duration(empty_h),
         }),
         Some(empty_h) => f.say(m::DayDoesNotLast {
             until,

@@ -71,13 +71,14 @@ impl Calendar {
         self.named(f, 10 * (minutes / 10.0).round() as i64)
     }
 
-    /// The day that begins at a midnight, for an axis: "Sat 29" or "day 2".
+    /// The day that begins at a midnight, for an axis: "Sat 29" or "day 2". The nearest
+    /// midnight is meant: read from where a tick is drawn it may be a minute short.
     #[must_use]
     pub fn day(self, f: Formatter, hours_h: f64) -> String {
-        let minutes = self.minutes(hours_h);
+        let minutes = (self.minutes(hours_h) + DAY_MIN / 2).div_euclid(DAY_MIN) * DAY_MIN;
         let Some(date) = self.date(minutes) else {
             // From midnight on it is called by the morning to come.
-            let day = self.day_number(minutes.div_euclid(DAY_MIN) * DAY_MIN + MORNING_MIN);
+            let day = self.day_number(minutes + MORNING_MIN);
             return f.say(m::DayOfNumber { day: f.number(day) });
         };
         let (_, month, day) = date.parts();
@@ -262,6 +263,10 @@ mod tests {
         assert_eq!(moment(F, &plan, 24.0), "night 2, 21:00");
         assert_eq!(Calendar::of(&plan).day(F, 3.0), "day 2");
         assert_eq!(Calendar::of(&plan).row(F, 0), "1");
+        // Where a tick is drawn is told to a tenth of a pixel: some minutes of a week.
+        let names = (0..6).map(|night| Calendar::of(&plan).day(F, 2.95 + 24.0 * f64::from(night)));
+        let wanted = ["day 2", "day 3", "day 4", "day 5", "day 6", "day 7"];
+        assert_eq!(names.collect::<Vec<_>>(), wanted);
     }
 
     #[test]

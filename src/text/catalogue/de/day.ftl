@@ -160,6 +160,10 @@ day-lasts-all = Es reicht für alle { $days }: Mit { $modes } jede Nacht sinkt d
 day-lasts = Es reicht { $until }: Mit { $modes } sinkt die Batteriebank nicht unter { $least }.
 day-lasts-then-empty = Es reicht die Nacht über, { $until }; leer ist die Batteriebank etwa { $moment }.
 day-does-not-last = Es reicht nicht { $until }: Mit { $modes } ist die Batteriebank etwa { $moment } leer, nach { $duration }.
+# The same where there is one mode without a name.
+day-lasts-all-plain = Es reicht für alle { $days }: Die Batteriebank sinkt nicht unter { $least }.
+day-lasts-plain = Es reicht { $until }: Die Batteriebank sinkt nicht unter { $least }.
+day-does-not-last-plain = Es reicht nicht { $until }: Die Batteriebank ist etwa { $moment } leer, nach { $duration }.
 day-nothing-cooled = Es ist keine Betriebsart geplant, also wird nichts gekühlt.
 day-stays-cool = Die Kabine bleibt in dieser Nacht dennoch bei höchstens { $warmest }.
 day-keeps-set-point = In der ersten Nacht hält die Kabine ihre { $set }: nach dem Abkühlen höchstens { $warmest }.

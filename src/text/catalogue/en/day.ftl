@@ -160,6 +160,10 @@ day-lasts-all = It lasts all { $days }: with { $modes } each night the bank goes
 day-lasts = It lasts { $until }: with { $modes } the bank goes no lower than { $least }.
 day-lasts-then-empty = It lasts the night, { $until }; the bank is empty about { $moment }.
 day-does-not-last = It does not last { $until }: with { $modes } the bank is empty about { $moment }, after { $duration }.
+# The same where there is one mode without a name.
+day-lasts-all-plain = It lasts all { $days }: the bank goes no lower than { $least }.
+day-lasts-plain = It lasts { $until }: the bank goes no lower than { $least }.
+day-does-not-last-plain = It does not last { $until }: the bank is empty about { $moment }, after { $duration }.
 day-nothing-cooled = No mode is planned, so nothing is cooled.
 day-stays-cool = The cabin still stays at { $warmest } or below that night.
 day-keeps-set-point = The first night the cabin keeps its { $set }: { $warmest } at the warmest once cooled down.

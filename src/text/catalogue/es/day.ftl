@@ -160,6 +160,10 @@ day-lasts-all = Alcanza para todo el período ({ $days }): con { $modes } cada n
 day-lasts = Alcanza { $until }: con { $modes }, el banco no baja de { $least }.
 day-lasts-then-empty = Alcanza para la noche, { $until }; el banco se agota después, aprox. { $moment }.
 day-does-not-last = No alcanza { $until }: con { $modes }, el banco se agota tras { $duration }, aprox. { $moment }.
+# The same where there is one mode without a name.
+day-lasts-all-plain = Alcanza para todo el período ({ $days }): el banco no baja de { $least }.
+day-lasts-plain = Alcanza { $until }: el banco no baja de { $least }.
+day-does-not-last-plain = No alcanza { $until }: el banco se agota tras { $duration }, aprox. { $moment }.
 day-nothing-cooled = No hay ningún modo previsto, así que no se enfría nada.
 day-stays-cool = Aun así, esa noche la cabina no pasa de { $warmest }.
 day-keeps-set-point = La primera noche la cabina mantiene sus { $set }: { $warmest } como máximo una vez enfriada.
