@@ -138,7 +138,7 @@ test('tables: nor to another spreadsheet', async ({ scratch }) => {
 
 test('tables: negative numbers stay numbers, and names come back letter by letter', async ({ scratch }) => {
   const files = handedOn(scratch(), hostile());
-  const all = cells(files.text('till-morning-the-plan-with-what-was-assumed.csv'));
+  const all = cells(files.text('till-morning-the-plan-with-its-assumed-values.csv'));
   const south = all.find((row) => row[7] === 'day.longitude_deg');
   assert(Number(south?.[2]) < 0, 'the demonstration lies west of Greenwich');
   const modes = cells(files.text('till-morning-hours-of-each-mode.csv')).slice(1).map(([mode]) => mode);
