@@ -70,7 +70,7 @@ async fn the_page_answers_and_keeps_what_is_typed() {
     page::start();
     settled().await;
     let first = text_of("#answer");
-    assert!(first.starts_with("Hold runs "), "{first}");
+    assert!(first.starts_with("Cooling unit runs "), "{first}");
 
     type_into("banks-0--battery-rated-ah", "50").await;
     let second = text_of("#answer");
@@ -81,7 +81,8 @@ async fn the_page_answers_and_keeps_what_is_typed() {
     assert!(!text_of("#banks-0--battery-rated-ah-error").is_empty());
     assert!(!text_of(".stale-mark").is_empty());
 
-    type_into("banks-0--battery-rated-ah", "105").await;
+    // Said by nobody it is what was assumed at first.
+    type_into("banks-0--battery-rated-ah", "").await;
     assert_eq!(text_of("#answer"), first);
     assert!(text_of(".stale-mark").is_empty());
 }
