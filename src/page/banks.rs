@@ -8,6 +8,8 @@ use super::{
 };
 use crate::page::locale::formatter;
 use crate::page::locale::say;
+use crate::page::rows::{AddRow, Row, alike, rows};
+use crate::plan::Plan;
 use crate::text::m;
 use crate::{
     physics::battery::Chemistry,
@@ -21,30 +23,23 @@ use leptos::prelude::*;
 
 /// All banks, one under another.
 ///
-/// Rows hold no state of their own, everything in them is derived from the
-/// draft by place: they are built anew only when their number changes.
+/// Everything in a row is derived from the draft by place.
 #[component]
 pub fn Banks() -> impl IntoView {
     let state = State::here();
-    let count = move || state.with_plan(|plan| plan.banks.len());
     let add = move || state.edit(|plan| plan.banks.extend(plan.banks.last().cloned()));
-    let cards = move |count: usize| {
-        let cards = (0..count)
-            .map(|bank| view! { <BankCard bank=bank count=count /> })
-            .collect_view();
-        view! {
-            {cards}
-            {(count < MOST_BANKS)
-                .then(|| view! { <Press class="quiet" words=say(m::AddBank) press=add /> })}
-        }
-        .into_any()
-    };
-    view! { <div>{anew(count, cards)}</div> }
+    let count = |plan: &Plan| plan.banks.len();
+    let card = |row| view! { <BankCard row=row /> }.into_any();
+    view! {
+        <div>{rows(Path::Banks, move |plan| alike(count(plan)), card)}</div>
+        <AddRow words=say(m::AddBank) has_room=move |plan| count(plan) < MOST_BANKS press=add />
+    }
 }
 
 #[component]
-fn BankCard(bank: usize, count: usize) -> impl IntoView {
+fn BankCard(row: Row) -> impl IntoView {
     let state = State::here();
+    let bank = row.at;
     let path = move |field| Path::Bank(bank, field);
     let facts = move || {
         state.with_answer(|answer| {
@@ -52,8 +47,8 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
             facts.map_or_else(String::new, |facts| text::bank_sentence(formatter(), facts))
         })
     };
-    let remove = move || state.change(|draft| draft.remove(Path::Banks, bank));
-    let several = (count > 1).then(|| {
+    let remove = move || state.remove_row(Path::Banks, bank);
+    let several = row.has_others.then(|| {
         view! {
             <div>
                 <TextField
@@ -67,7 +62,7 @@ fn BankCard(bank: usize, count: usize) -> impl IntoView {
     });
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(say(m::Bank), bank, count)}</legend>
+            <legend>{row.title(say(m::Bank))}</legend>
             {(bank > 0).then(|| view! { <BankStart bank=bank /> })}
             <div class="grid">
                 <ChemistryChoice bank=bank />

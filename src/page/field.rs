@@ -78,9 +78,12 @@ pub fn NumberField(
 ) -> impl IntoView {
     let state = State::here();
     let shown = Memo::new(move |_| state.with_draft(|draft| Shown::of(draft, path)));
-    let hint = match look {
-        Look::Row | Look::Bare => "",
-        Look::Plain | Look::Large => text::field_hint(formatter(), path),
+    let (hint, meaning) = match look {
+        Look::Row | Look::Bare => ("", None),
+        Look::Plain | Look::Large => (
+            text::field_hint(formatter(), path),
+            text::field_meaning(formatter(), path),
+        ),
     };
     view! {
         <Entry
@@ -88,6 +91,7 @@ pub fn NumberField(
             id=format!("{at}{}", id_of(path))
             label=text::field_label(formatter(), path)
             hint=hint
+            meaning=meaning
             is_large=matches!(look, Look::Large | Look::Row)
             is_bare=look == Look::Bare
             shown=shown
@@ -105,6 +109,8 @@ pub fn Entry(
     id: String,
     #[prop(into)] label: String,
     hint: &'static str,
+    /// One sentence for who does not know the term: a tap away.
+    meaning: Option<&'static str>,
     is_large: bool,
     /// Its label is read out and not seen.
     #[prop(optional)]
@@ -127,6 +133,19 @@ pub fn Entry(
         }
     };
     let typed: Box<dyn Fn(String) + Send + Sync> = Box::new(typed);
+    let is_told = RwSignal::new(false);
+    let meaning_id = format!("{id}-meaning");
+    let mark = meaning.map(|_| {
+        let question = say(m::MeaningQuestion { field: &label });
+        view! { <MeaningMark question=question told=is_told controls=meaning_id.clone() /> }
+    });
+    let meaning = meaning.map(|meaning| {
+        view! {
+            <p class="meaning" id=meaning_id hidden=move || !is_told.get()>
+                {meaning}
+            </p>
+        }
+    });
     view! {
         <div
             class="field"
@@ -134,12 +153,16 @@ pub fn Entry(
             class:bare=is_bare
             class:wrong=move || shown.with(Shown::is_wrong)
         >
-            <label for=id.clone()>
-                {label}
-                <span class="unit-in-label">
-                    {move || shown.with(|shown| text::unit_in_label(shown.sign))}
-                </span>
-            </label>
+            <span class="label-line">
+                <label for=id.clone()>
+                    {label}
+                    <span class="unit-in-label">
+                        {move || shown.with(|shown| text::unit_in_label(shown.sign))}
+                    </span>
+                </label>
+                {mark}
+            </span>
+            {meaning}
             <span class="entry">
                 <input
                     id=id
@@ -165,6 +188,24 @@ pub fn Entry(
             <p class="echo">{move || shown.with(|shown| shown.echo.clone())}</p>
             {(!hint.is_empty()).then(|| view! { <p class="hint" id=hint_id>{hint}</p> })}
         </div>
+    }
+}
+
+/// Opens and shuts the sentence that says what a term means.
+#[component]
+fn MeaningMark(question: String, told: RwSignal<bool>, controls: String) -> impl IntoView {
+    view! {
+        <button
+            type="button"
+            class="meaning-mark"
+            aria-label=question.clone()
+            title=question
+            aria-expanded=move || told.get().to_string()
+            aria-controls=controls
+            on:click=move |_| told.update(|told| *told = !*told)
+        >
+            "?"
+        </button>
     }
 }
 

@@ -30,6 +30,7 @@ mod part;
 mod questions;
 mod reader;
 mod ribbon;
+mod rows;
 mod slices;
 mod start;
 mod state;

@@ -6,27 +6,20 @@ use super::{
     state::State,
 };
 use crate::page::locale::say;
-use crate::text::m;
-use crate::{
-    plan::{
-        Draw, Figure, Load, Mode, Plan,
-        check::{MOST_LOADS, MOST_MODES},
-        path::{ModeField as M, Path},
-    },
-    text::{self},
+use crate::page::rows::{AddRow, Row, alike, rows};
+use crate::plan::{
+    Draw, Figure, Load, Mode, Plan,
+    check::{MOST_LOADS, MOST_MODES},
+    path::{ModeField as M, Path},
 };
+use crate::text::m;
 use leptos::prelude::*;
 
 /// The modes of every unit, with their draws.
 #[component]
 pub fn Modes() -> impl IntoView {
-    let state = State::here();
-    let units = move || state.with_plan(|plan| plan.units.len());
-    let cards = |units: usize| {
-        let cards = (0..units).map(|unit| view! { <UnitModes unit=unit units=units /> });
-        cards.collect_view().into_any()
-    };
-    view! { <div>{anew(units, cards)}</div> }
+    let card = |row| view! { <UnitModes row=row /> }.into_any();
+    view! { <div>{rows(Path::Units, |plan| alike(plan.units.len()), card)}</div> }
 }
 
 fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
@@ -34,30 +27,23 @@ fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
 }
 
 #[component]
-fn UnitModes(unit: usize, units: usize) -> impl IntoView {
+fn UnitModes(row: Row) -> impl IntoView {
     let state = State::here();
-    let count =
-        move || state.with_plan(|plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len()));
+    let unit = row.at;
+    let count = move |plan: &Plan| plan.units.get(unit).map_or(0, |unit| unit.modes.len());
     let add = move || state.edit(|plan| add_mode(plan, unit));
-    let rows = move |count: usize| {
-        let rows = 0..count;
-        let row = |mode| view! { <ModeRow unit=unit mode=mode count=count /> };
-        view! {
-            {rows.map(row).collect_view()}
-            {(count < MOST_MODES)
-                .then(|| view! { <Press class="quiet" words=say(m::AddMode) press=add /> })}
-        }
-        .into_any()
-    };
-    let title = if units > 1 {
+    let mode = move |row| view! { <ModeRow unit=unit row=row /> }.into_any();
+    let has_room = move |plan: &Plan| count(plan) < MOST_MODES;
+    let title = if row.has_others {
         say(m::Unit)
     } else {
         say(m::Modes)
     };
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(title, unit, units)}</legend>
-            <div>{anew(count, rows)}</div>
+            <legend>{row.title(title)}</legend>
+            <div>{rows(Path::Modes(unit), move |plan| alike(count(plan)), mode)}</div>
+            <AddRow words=say(m::AddMode) has_room=has_room press=add />
         </fieldset>
     }
 }
@@ -74,8 +60,9 @@ fn add_mode(plan: &mut Plan, unit: usize) {
 }
 
 #[component]
-fn ModeRow(unit: usize, mode: usize, count: usize) -> impl IntoView {
-    let remove = (count > 1).then(|| {
+fn ModeRow(unit: usize, row: Row) -> impl IntoView {
+    let mode = row.at;
+    let remove = row.has_others.then(|| {
         view! { <Remove words=say(m::RemoveMode) list=Path::Modes(unit) row=mode /> }
     });
     view! {
@@ -87,7 +74,7 @@ fn ModeRow(unit: usize, mode: usize, count: usize) -> impl IntoView {
             />
             // The draw of one mode alone stands on the first screen. One field for watts
             // and amps: it stays while one becomes the other in it.
-            {(count > 1)
+            {row.has_others
                 .then(|| {
                     view! { <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Row /> }
                 })}
@@ -100,7 +87,7 @@ fn ModeRow(unit: usize, mode: usize, count: usize) -> impl IntoView {
 #[component]
 fn Remove(words: &'static str, list: Path, row: usize) -> impl IntoView {
     let state = State::here();
-    let press = move || state.change(|draft| draft.remove(list, row));
+    let press = move || state.remove_row(list, row);
     view! { <Press class="remove" words="×" label=words press=press /> }
 }
 
@@ -147,7 +134,7 @@ pub fn ModeRest(unit: usize, mode: usize) -> impl IntoView {
 #[component]
 pub fn Loads() -> impl IntoView {
     let state = State::here();
-    let count = move || state.with_plan(|plan| plan.loads.len());
+    let count = |plan: &Plan| plan.loads.len();
     let add = move || {
         let load = Load {
             name: String::new(),
@@ -155,16 +142,12 @@ pub fn Loads() -> impl IntoView {
         };
         state.edit(|plan| plan.loads.push(load));
     };
-    let rows = move |count: usize| {
-        let rows = (0..count).map(|load| view! { <LoadRow load=load /> });
-        view! {
-            {rows.collect_view()}
-            {(count < MOST_LOADS)
-                .then(|| view! { <Press class="quiet" words=say(m::AddLoad) press=add /> })}
-        }
-        .into_any()
-    };
-    view! { <div>{anew(count, rows)}</div> }
+    let row = |row: Row| view! { <LoadRow load=row.at /> }.into_any();
+    let has_room = move |plan: &Plan| count(plan) < MOST_LOADS;
+    view! {
+        <div>{rows(Path::Loads, move |plan| alike(count(plan)), row)}</div>
+        <AddRow words=say(m::AddLoad) has_room=has_room press=add />
+    }
 }
 
 #[component]

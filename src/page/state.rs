@@ -2,7 +2,7 @@
 
 use crate::{
     answer::{self, Answer, Curves},
-    plan::{Path, Plan, draft::Draft},
+    plan::{Path, Plan, draft::Draft, rows::RowIds},
     text::Notice,
 };
 use leptos::prelude::*;
@@ -37,6 +37,7 @@ pub struct State {
     own: RwSignal<Option<(Draft, Vec<Draft>)>>,
     /// The field that was changed last: typing on in it is one step.
     last: StoredValue<Option<Path>>,
+    row_ids: StoredValue<RowIds>,
 }
 
 /// Which plan it shall be where two tabs have two.
@@ -94,6 +95,7 @@ impl State {
             past: RwSignal::new(Vec::new()),
             own: RwSignal::new(None),
             last: StoredValue::new(None),
+            row_ids: StoredValue::new(RowIds::default()),
         }
     }
 
@@ -240,6 +242,19 @@ impl State {
     pub fn change(self, change: impl FnOnce(&mut Draft)) {
         let mut change = Some(change);
         self.step(&mut |draft| take(&mut change, draft));
+    }
+
+    /// Takes a row out of a list of the plan.
+    #[inline(never)]
+    pub fn remove_row(self, list: Path, row: usize) {
+        self.row_ids.update_value(|ids| ids.remove(list, row));
+        self.change(|draft| draft.remove(list, row));
+    }
+
+    /// The numbers that the rows of a list go by.
+    pub fn row_ids(self, list: Path, count: usize) -> Vec<u32> {
+        let ids = self.row_ids.try_update_value(|ids| ids.of(list, count));
+        ids.unwrap_or_default()
     }
 
     // One compiled body each for all the changes there are.

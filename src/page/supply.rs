@@ -4,11 +4,13 @@
 use super::{
     choose::{Chosen, OpenChoice},
     field::NumberField,
-    kit::{Fold, Press, anew},
+    kit::{Fold, Press},
     state::State,
 };
 use crate::page::locale::formatter;
 use crate::page::locale::say;
+use crate::page::rows::{AddRow, Row, alike, of_place, place_of, rows};
+use crate::plan::Plan;
 use crate::text::m;
 use crate::{
     plan::{
@@ -19,7 +21,7 @@ use crate::{
             ControllerKind, Mounting, SupplyField as S,
         },
     },
-    text::{self, day_words as words},
+    text::day_words as words,
 };
 use leptos::prelude::*;
 
@@ -91,24 +93,24 @@ pub fn SupplyForm(at: &'static str) -> impl IntoView {
 #[component]
 fn Arrays(at: &'static str) -> impl IntoView {
     let state = State::here();
-    let count = move || state.with_plan(|plan| plan.supply.arrays.len());
+    let count = |plan: &Plan| plan.supply.arrays.len();
     let add = move || state.edit(|plan| plan.supply.arrays.push(Array::default()));
-    let cards = move |count: usize| {
-        let cards = (0..count).map(|row| view! { <ArrayCard at=at row=row count=count /> });
-        view! {
-            {(count == 0).then(|| view! { <p class="hint">{say(m::DayNoArray)}</p> })}
-            {cards.collect_view()}
-            {(count < MOST_ARRAYS)
-                .then(|| view! { <Press class="quiet" words=say(m::DayAddArray) press=add /> })}
-        }
-        .into_any()
-    };
-    view! { <div>{anew(count, cards)}</div> }
+    let card = move |row| view! { <ArrayCard at=at row=row /> }.into_any();
+    let has_none = move || state.with_plan(|plan| count(plan) == 0);
+    let hint = move || has_none().then(|| view! { <p class="hint">{say(m::DayNoArray)}</p> });
+    let has_room = move |plan: &Plan| count(plan) < MOST_ARRAYS;
+    view! {
+        {hint}
+        <div>{rows(Path::Arrays, move |plan| alike(count(plan)), card)}</div>
+        <AddRow words=say(m::DayAddArray) has_room=has_room press=add />
+    }
 }
 
 #[component]
-fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
+fn ArrayCard(at: &'static str, row: Row) -> impl IntoView {
     let state = State::here();
+    let title = row.title(say(m::DayArray));
+    let row = row.at;
     let field = move |field| view! { <NumberField path=Path::Array(row, field) at=at /> };
     let rest = move || {
         let fields = [
@@ -121,10 +123,10 @@ fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
         fields.map(field).collect_view()
     };
     let main = [A::RatedW, A::ShadingPercent, A::TiltDeg, A::AzimuthDeg];
-    let remove = move || state.change(|draft| draft.remove(Path::Arrays, row));
+    let remove = move || state.remove_row(Path::Arrays, row);
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(say(m::DayArray), row, count)}</legend>
+            <legend>{title}</legend>
             <div class="grid">
                 {main.map(field).collect_view()}
                 <OpenChoice
@@ -147,32 +149,30 @@ fn ArrayCard(at: &'static str, row: usize, count: usize) -> impl IntoView {
 #[component]
 fn Chargers(at: &'static str) -> impl IntoView {
     let state = State::here();
-    // The kind decides which fields a card has.
-    let kinds = move || {
-        state.with_plan(|plan| {
-            let kinds = plan.supply.chargers.iter();
-            kinds.map(Charger::kind_taken).collect::<Vec<_>>()
-        })
-    };
     let add = move || state.edit(|plan| plan.supply.chargers.push(Charger::default()));
-    let cards = move |kinds: Vec<ChargerKind>| {
-        let count = kinds.len();
-        let cards = kinds.into_iter().enumerate();
-        let card = |(row, kind)| view! { <ChargerCard at=at row=row count=count kind=kind /> };
-        view! {
-            {(count == 0).then(|| view! { <p class="hint">{say(m::DayNoCharger)}</p> })}
-            {cards.map(card).collect_view()}
-            {(count < MOST_CHARGERS)
-                .then(|| view! { <Press class="quiet" words=say(m::DayAddCharger) press=add /> })}
-        }
-        .into_any()
+    let count = |plan: &Plan| plan.supply.chargers.len();
+    // The kind decides which fields a card has.
+    let kinds = |plan: &Plan| {
+        let chargers = plan.supply.chargers.iter();
+        chargers.map(|one| place_of(one.kind_taken())).collect()
     };
-    view! { <div>{anew(kinds, cards)}</div> }
+    let card = move |row| view! { <ChargerCard at=at row=row /> }.into_any();
+    let has_none = move || state.with_plan(|plan| count(plan) == 0);
+    let hint = move || has_none().then(|| view! { <p class="hint">{say(m::DayNoCharger)}</p> });
+    let has_room = move |plan: &Plan| count(plan) < MOST_CHARGERS;
+    view! {
+        {hint}
+        <div>{rows(Path::Chargers, kinds, card)}</div>
+        <AddRow words=say(m::DayAddCharger) has_room=has_room press=add />
+    }
 }
 
 #[component]
-fn ChargerCard(at: &'static str, row: usize, count: usize, kind: ChargerKind) -> impl IntoView {
+fn ChargerCard(at: &'static str, row: Row) -> impl IntoView {
     let state = State::here();
+    let title = row.title(say(m::DayCharger));
+    let kind: ChargerKind = of_place(row.kind);
+    let row = row.at;
     let field = move |field| view! { <NumberField path=Path::Charger(row, field) at=at /> };
     let fields = [
         G::MostA,
@@ -184,10 +184,10 @@ fn ChargerCard(at: &'static str, row: usize, count: usize, kind: ChargerKind) ->
     ];
     let fuel = (kind == ChargerKind::Generator)
         .then(|| [G::FuelL, G::FuelLPerKwh].map(field).collect_view());
-    let remove = move || state.change(|draft| draft.remove(Path::Chargers, row));
+    let remove = move || state.remove_row(Path::Chargers, row);
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(say(m::DayCharger), row, count)}</legend>
+            <legend>{title}</legend>
             <div class="grid">
                 <OpenChoice
                     id=format!("{at}-fed-{row}")

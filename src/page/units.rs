@@ -23,7 +23,7 @@ pub fn Units() -> impl IntoView {
     let state = State::here();
     let count = move || state.with_plan(|plan| plan.units.len());
     let add = move || state.edit(|plan| plan.units.extend(plan.units.last().cloned()));
-    let remove = move |unit| state.change(|draft| draft.remove(Path::Units, unit));
+    let remove = move |unit| state.remove_row(Path::Units, unit);
     let buttons = move |count: usize| {
         let removable = if count > 1 { count } else { 0 };
         let remove = (0..removable).map(|unit| {

@@ -5,6 +5,10 @@
 //! addresses ([`Path`]) in the draft and on the reader's page, the asked mode, the
 //! rows of the mode plan, and the claims made about a bank. All of it stands here.
 
+mod ids;
+
+pub use ids::RowIds;
+
 use super::{
     Plan,
     claims::{Claim, Claimed},

@@ -144,3 +144,14 @@ test('amps or watts, while running or on average, battery or AC are taps', async
   await tap(page, '#feed-tap-0', 'on AC').click();
   await expect(answer(page)).not.toHaveText(running);
 });
+
+test('a term that a camper may not know opens to one plain sentence', { context: PHONE }, async ({ page, url }) => {
+  await page.goto(url);
+  await complete(page);
+  const mark = button(page, 'What does this mean? Compressor duty cycle').first();
+  await expect(page.getByText(/share of the time the compressor runs/).first()).toBeHidden();
+  await mark.tap();
+  await expect(page.getByText(/share of the time the compressor runs/).first()).toBeVisible();
+  await mark.tap();
+  await expect(page.getByText(/share of the time the compressor runs/).first()).toBeHidden();
+});

@@ -2,6 +2,7 @@
 
 use super::into::BankChoice;
 use crate::page::locale::{formatter, say};
+use crate::page::rows::{AddRow, Row, of_place, place_of, rows};
 use crate::text::Formatter;
 use crate::text::m;
 use crate::{
@@ -29,28 +30,18 @@ use leptos::prelude::*;
 pub fn ClaimEditor() -> impl IntoView {
     let state = State::here();
     // Which fields a card has hangs on what the claim is about.
-    let abouts = move || {
-        state.with_plan(|plan| {
-            let abouts = plan.claims.iter().map(Claim::about_taken);
-            abouts.collect::<Vec<_>>()
-        })
+    let abouts = |plan: &Plan| {
+        let claims = plan.claims.iter();
+        claims.map(|claim| place_of(claim.about_taken())).collect()
     };
     let add = move || state.edit(|plan| plan.claims.push(Claim::of(Claimed::Energy)));
-    let cards = move |abouts: Vec<Claimed>| {
-        let count = abouts.len();
-        let cards = abouts.into_iter().enumerate();
-        let card = |(at, about)| view! { <ClaimCard at=at about=about /> };
-        view! {
-            {cards.map(card).collect_view()}
-            {(count < MOST_CLAIMS)
-                .then(|| view! { <Press class="quiet" words=say(m::ClaimsAddClaim) press=add /> })}
-        }
-        .into_any()
-    };
+    let card = |row: Row| view! { <ClaimCard at=row.at about=of_place(row.kind) /> }.into_any();
+    let has_room = |plan: &Plan| plan.claims.len() < MOST_CLAIMS;
     view! {
         <div class="claim-cards">
             <h3>{say(m::ClaimsClaims)}</h3>
-            <div>{anew(abouts, cards)}</div>
+            <div>{rows(Path::Claims, abouts, card)}</div>
+            <AddRow words=say(m::ClaimsAddClaim) has_room=has_room press=add />
         </div>
     }
 }
@@ -93,7 +84,7 @@ fn ClaimCard(at: usize, about: Claimed) -> impl IntoView {
             />
         }
     });
-    let remove = move || state.change(|draft| draft.remove(Path::Claims, at));
+    let remove = move || state.remove_row(Path::Claims, at);
     view! {
         <fieldset class="card claim">
             <legend>{say::claim_number(formatter(), at)}</legend>

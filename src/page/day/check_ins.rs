@@ -3,14 +3,16 @@
 use super::{State, told::Told};
 use crate::page::locale::formatter;
 use crate::page::locale::say;
+use crate::page::rows::{AddRow, Row, alike, rows};
+use crate::plan::Plan;
 use crate::text::m;
 use crate::{
     page::{
         field::NumberField,
-        kit::{Press, Sentences, anew},
+        kit::{Press, Sentences},
     },
     plan::{CheckIn, Path, check::MOST_CHECK_INS, day::CheckInField as I},
-    text::{self, day as say},
+    text::day as say,
 };
 use leptos::prelude::*;
 
@@ -18,7 +20,7 @@ use leptos::prelude::*;
 #[component]
 pub fn CheckIns() -> impl IntoView {
     let state = State::here();
-    let count = move || state.with_plan(|plan| plan.check_ins.len());
+    let count = |plan: &Plan| plan.check_ins.len();
     let add = move || {
         let now = js_sys::Date::new_0();
         let clock_min = 60 * now.get_hours() + now.get_minutes();
@@ -29,30 +31,25 @@ pub fn CheckIns() -> impl IntoView {
             });
         });
     };
-    let cards = move |count: usize| {
-        let cards = (0..count).map(|at| view! { <CheckInCard at=at count=count /> });
-        view! {
-            {cards.collect_view()}
-            {(count < MOST_CHECK_INS)
-                .then(|| view! { <Press class="quiet" words=say(m::DayAddCheckIn) press=add /> })}
-        }
-        .into_any()
-    };
+    let card = |row| view! { <CheckInCard row=row /> }.into_any();
+    let has_room = move |plan: &Plan| count(plan) < MOST_CHECK_INS;
     view! {
         <p class="hint">{say(m::DayCheckInHint)}</p>
-        <div>{anew(count, cards)}</div>
+        <div>{rows(Path::CheckIns, move |plan| alike(count(plan)), card)}</div>
+        <AddRow words=say(m::DayAddCheckIn) has_room=has_room press=add />
     }
 }
 
 #[component]
-fn CheckInCard(at: usize, count: usize) -> impl IntoView {
+fn CheckInCard(row: Row) -> impl IntoView {
     let state = State::here();
+    let at = row.at;
     let fields = [I::ClockMin, I::ChargePercent, I::CabinC, I::DayCount];
     let field = |field| view! { <NumberField path=Path::CheckIn(at, field) /> };
-    let remove = move || state.change(|draft| draft.remove(Path::CheckIns, at));
+    let remove = move || state.remove_row(Path::CheckIns, at);
     view! {
         <fieldset class="card">
-            <legend>{text::numbered(say(m::DayCheckIn), at, count)}</legend>
+            <legend>{row.title(say(m::DayCheckIn))}</legend>
             <div class="grid">{fields.map(field).collect_view()}</div>
             <Press class="quiet" words=say(m::DayRemoveCheckIn) press=remove />
         </fieldset>

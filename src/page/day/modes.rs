@@ -3,6 +3,7 @@
 use super::State;
 use crate::page::locale::formatter;
 use crate::page::locale::say;
+use crate::page::rows::{AddRow, Row, alike, rows};
 use crate::text::m;
 use crate::{
     page::{
@@ -18,21 +19,16 @@ use leptos::prelude::*;
 #[component]
 pub fn ModePlan() -> impl IntoView {
     let state = State::here();
-    let count = move || state.with_plan(|plan| plan.mode_plan.len());
+    let count = |plan: &Plan| plan.mode_plan.len();
     let clear = move || state.edit(|plan| plan.mode_plan.clear());
-    let rows = move |count: usize| {
-        let rows = (0..count).map(|at| view! { <PlanRow at=at /> });
-        view! {
-            {rows.collect_view()}
-            {(count < MOST_MODE_ROWS)
-                .then(|| {
-                    let add = move || state.edit(add_row);
-                    view! { <Press class="quiet" words=say(m::DayAddModeRow) press=add /> }
-                })}
-            {(count > 0)
-                .then(|| view! { <Press class="quiet" words=say(m::DayClearModePlan) press=clear /> })}
-        }
-        .into_any()
+    let add = move || state.edit(add_row);
+    let row = |row: Row| view! { <PlanRow at=row.at /> }.into_any();
+    let has_room = move |plan: &Plan| count(plan) < MOST_MODE_ROWS;
+    let has_rows = move || state.with_plan(|plan| count(plan) > 0);
+    let clear = move |has_rows: bool| {
+        has_rows
+            .then(|| view! { <Press class="quiet" words=say(m::DayClearModePlan) press=clear /> })
+            .into_any()
     };
     let taken = move || {
         state.with_plan(|plan| {
@@ -46,7 +42,9 @@ pub fn ModePlan() -> impl IntoView {
     view! {
         <p class="hint">{say(m::DayModePlanHint)}</p>
         <p class="facts">{taken}</p>
-        <div>{anew(count, rows)}</div>
+        <div>{rows(Path::ModePlan, move |plan| alike(count(plan)), row)}</div>
+        <AddRow words=say(m::DayAddModeRow) has_room=has_room press=add />
+        <div>{anew(has_rows, clear)}</div>
     }
 }
 
@@ -102,7 +100,7 @@ fn PlanRow(at: usize) -> impl IntoView {
             }
         });
     };
-    let remove = move || state.change(|draft| draft.remove(Path::ModePlan, at));
+    let remove = move || state.remove_row(Path::ModePlan, at);
     view! {
         <div class="row mode-row">
             <NumberField path=Path::ModeRow(at, ModeRowField::FromClockMin) />

@@ -101,6 +101,7 @@ fn NumberField(path: Path) -> impl IntoView {
             id=id_of(path)
             label=label
             hint=text::field_hint(formatter(), path)
+            meaning=text::field_meaning(formatter(), path)
             is_large=true
             shown=shown
             typed=typed
