@@ -101,6 +101,7 @@ ranges! {
     CUTOFF_V = 0.0..=1000.0, Volt;
     CURRENT_LIMIT_A = 0.1..=10_000.0, Amp;
     BATTERY_RESISTANCE_MOHM = 0.0..=10_000.0, Milliohm;
+    POLARISATION_PERCENT = 0.0..=400.0, Percent;
     PEUKERT_EXPONENT = 1.0..=1.6, Number;
     PARASITIC_W = 0.0..=500.0, Watt;
     MEASURED_AH = 0.1..=100_000.0, AmpHour;

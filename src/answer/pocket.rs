@@ -153,7 +153,7 @@ fn of_mode(
     mode: usize,
     sunlight: &Option<Sunlight>,
 ) -> Option<PocketOutcome> {
-    let pack = assemble::pack(plan, bank)?.pack;
+    let pack = assemble::warm_pack(plan, bank)?.pack;
     let job = assemble::job(plan, bank, unit, mode, &pack)?.job;
     let (from, to) = held_span(plan, bank)?;
     let trial = Trial {

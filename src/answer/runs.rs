@@ -87,7 +87,7 @@ pub fn run_answer(
     curves: Curves,
     findings: &mut Vec<Finding>,
 ) -> Option<RunAnswer> {
-    let pack = assemble::pack(plan, bank)?.pack;
+    let pack = assemble::warm_pack(plan, bank)?.pack;
     let assembled = assemble::job(plan, bank, unit, mode, &pack)?;
     findings.extend(assembled.findings);
     mismatch(plan, bank, unit, findings);
@@ -95,6 +95,7 @@ pub fn run_answer(
     let job = assembled.job;
     let (from, to) = held_span(plan, bank)?;
     let run = run_down(&pack, &job, from, to);
+    rate_not_measured(plan, bank, &run, findings);
     let paths = paths(bank, unit, mode, plan);
     let (hours_h, spread_from) = spread::band(plan, &paths, |plan| {
         hours(plan, bank, unit, mode).unwrap_or(0.0)
@@ -164,6 +165,35 @@ fn standby_above_draw(plan: &Plan, unit: usize, mode: usize, findings: &mut Vec<
     }
 }
 
+/// Below this rate what cells drop is small whatever they are, 1/h.
+const SLOW_PER_H: f64 = 0.1;
+
+/// A draw faster than anybody measured these cells at, said once for a bank.
+fn rate_not_measured(plan: &Plan, bank: usize, run: &Run, findings: &mut Vec<Finding>) {
+    let the_bank = &plan.banks[bank];
+    let ah = the_bank.battery_rated_ah.value * f64::from(the_bank.parallel_count);
+    let path = Path::Bank(bank, B::PolarisationPercent);
+    let is_taken = plan.number(path).is_some_and(|percent| percent > 0.0);
+    let (Some(measured_per_h), Some(first), true) = (
+        the_bank.chemistry.data().rates.measured_to_per_h(),
+        run.knots.first(),
+        is_taken,
+    ) else {
+        return;
+    };
+    let rate_per_h = first.amps / ah;
+    let is_said = findings.iter().any(|finding| {
+        finding.field == Some(path) && matches!(finding.matter, Matter::RateNotMeasured { .. })
+    });
+    if rate_per_h > measured_per_h.max(SLOW_PER_H) && !is_said {
+        let matter = Matter::RateNotMeasured {
+            rate_per_h,
+            measured_per_h,
+        };
+        findings.push(Finding::note(Some(path), matter));
+    }
+}
+
 /// The addresses that a run's hours depend on, with a spread.
 fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
     let mut paths: Vec<Path> = BANK_PATHS
@@ -193,11 +223,12 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
     paths
 }
 
-const BANK_PATHS: [B; 8] = [
+const BANK_PATHS: [B; 9] = [
     B::BatteryRatedAh,
     B::HealthPercent,
     B::StartChargePercent,
     B::BatteryResistanceMohm,
+    B::PolarisationPercent,
     B::PeukertExponent,
     B::ParasiticW,
     B::MeasuredAh,

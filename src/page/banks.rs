@@ -124,9 +124,11 @@ pub fn BankRest(bank: usize) -> impl IntoView {
                 .map(field)
                 .collect_view()
         };
-        is_lead
-            .then(|| view! { <div class="grid">{fields()}</div> })
-            .into_any()
+        if is_lead {
+            view! { <div class="grid">{fields()}</div> }.into_any()
+        } else {
+            view! { <div class="grid">{field(B::PolarisationPercent)}</div> }.into_any()
+        }
     };
     let general = [
         B::StartChargePercent,

@@ -94,6 +94,98 @@ impl Branch {
 pub struct Point {
     pub bar_v: f64,
     pub amps: f64,
+    /// By how much the amps change with the source's own volts, A/V.
+    pub amps_per_v: f64,
+}
+
+/// What stands between a source's own volts and the bars.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Inner {
+    pub ohm: f64,
+    /// What it drops beyond its resistance while it gives.
+    pub sag: Option<Sag>,
+}
+
+/// A drop that is not in proportion to the current: `ohm I + tafel asinh(I / exchange)`,
+/// and a gap that is there at any current above `gap_a`.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sag {
+    pub ohm: f64,
+    pub tafel_v: f64,
+    pub exchange_a: f64,
+    pub gap_v: f64,
+    pub gap_a: f64,
+}
+
+impl From<f64> for Inner {
+    /// A resistance alone.
+    fn from(ohm: f64) -> Self {
+        Self { ohm, sag: None }
+    }
+}
+
+impl Inner {
+    /// Volts dropped at a current, and how they change with it; the gap left out.
+    fn drop(&self, amps: f64) -> (f64, f64) {
+        match self.sag {
+            Some(sag) if amps > 0.0 => {
+                let ohm = self.ohm + sag.ohm;
+                let steep = sag.tafel_v / amps.hypot(sag.exchange_a);
+                let over = sag.tafel_v * (amps / sag.exchange_a).asinh();
+                (ohm * amps + over, ohm + steep)
+            }
+            _ => (self.ohm * amps, self.ohm),
+        }
+    }
+
+    /// The gap at a current, and how it changes with it.
+    fn gap(&self, amps: f64) -> (f64, f64) {
+        match self.sag {
+            Some(Sag { gap_v, gap_a, .. }) if amps > 0.0 && gap_v > 0.0 => {
+                let whole = amps + gap_a;
+                (gap_v * amps / whole, gap_v * gap_a / (whole * whole))
+            }
+            _ => (0.0, 0.0),
+        }
+    }
+
+    /// The current that stands between the source's own volts and volts at the bars;
+    /// negative where it is charged.
+    #[must_use]
+    pub fn amps_between(&self, ocv_v: f64, bar_v: f64) -> f64 {
+        let drop_v = ocv_v - bar_v;
+        if self.sag.is_none() || drop_v <= 0.0 {
+            return drop_v / self.ohm;
+        }
+        // The drop rises ever less steeply: from no current up, Newton's steps stay
+        // below the root.
+        let mut amps = 0.0;
+        for _ in 0..MOST_STEPS {
+            let (drop, gap) = (self.drop(amps), self.gap(amps));
+            let slope = if amps > 0.0 {
+                drop.1 + gap.1
+            } else {
+                self.slope_at_rest()
+            };
+            let step = (drop_v - drop.0 - gap.0) / slope;
+            amps += step;
+            if step <= 1e-13 * amps {
+                break;
+            }
+        }
+        amps
+    }
+
+    fn slope_at_rest(&self) -> f64 {
+        self.sag.map_or(self.ohm, |sag| {
+            let gap = if sag.gap_v > 0.0 {
+                sag.gap_v / sag.gap_a
+            } else {
+                0.0
+            };
+            self.ohm + sag.ohm + sag.tafel_v / sag.exchange_a + gap
+        })
+    }
 }
 
 /// Enough for quadratic convergence from anywhere above the root.
@@ -101,14 +193,30 @@ const MOST_STEPS: usize = 60;
 
 /// The operating point: the higher of the two voltages that satisfy it.
 ///
-/// `ocv_v` behind `ohm` feeds `branches`. Nothing where no current carries the
+/// `ocv_v` behind `inner` feeds `branches`. Nothing where no current carries the
 /// power. Relative error below 1e-12.
 ///
-/// Newton from above: the balance `emf - ohm · amps(v) - v` is concave in `v`
+/// A gap is taken at the current that flows without it (of which it changes little),
+/// so that a current near nothing finds no cliff.
+#[must_use]
+pub fn settle(ocv_v: f64, inner: impl Into<Inner>, branches: &[Branch]) -> Option<Point> {
+    let inner = inner.into();
+    let first = settle_smooth(ocv_v, &inner, branches)?;
+    let (gap_v, per_a) = inner.gap(first.amps);
+    if gap_v <= 0.0 {
+        return Some(first);
+    }
+    let second = settle_smooth(ocv_v - gap_v, &inner, branches)?;
+    Some(Point {
+        amps_per_v: second.amps_per_v * (1.0 - per_a * first.amps_per_v),
+        ..second
+    })
+}
+
+/// Newton from above: the balance `emf - drop(amps(v)) - v` is concave in `v`
 /// and negative above the wanted root, so each step stays above it. A slope
 /// that is no longer falling means the summit was passed: there is no root.
-#[must_use]
-pub fn settle(ocv_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
+fn settle_smooth(ocv_v: f64, inner: &Inner, branches: &[Branch]) -> Option<Point> {
     let given: f64 = branches
         .iter()
         .map(|branch| {
@@ -119,7 +227,7 @@ pub fn settle(ocv_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
             }
         })
         .sum();
-    let mut bar_v = ocv_v + ohm * given;
+    let mut bar_v = ocv_v + inner.ohm * given;
     for _ in 0..MOST_STEPS {
         let (mut amps, mut slope) = (0.0, 0.0);
         for branch in branches {
@@ -127,7 +235,8 @@ pub fn settle(ocv_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
             amps += a;
             slope += s;
         }
-        let balance = ocv_v - ohm * amps - bar_v;
+        let (drop_v, ohm) = inner.drop(amps);
+        let balance = ocv_v - drop_v - bar_v;
         let falling = 1.0 + ohm * slope;
         if falling <= 0.0 || bar_v <= 0.0 {
             return None;
@@ -139,7 +248,12 @@ pub fn settle(ocv_v: f64, ohm: f64, branches: &[Branch]) -> Option<Point> {
         if step >= -1e-13 * bar_v.abs() {
             let amps = total(branches, bar_v)?;
             let carried = branches.iter().all(|branch| branch.has_volts(bar_v));
-            return (bar_v > 0.0 && carried).then_some(Point { bar_v, amps });
+            let amps_per_v = slope / falling;
+            return (bar_v > 0.0 && carried).then_some(Point {
+                bar_v,
+                amps,
+                amps_per_v,
+            });
         }
     }
     None

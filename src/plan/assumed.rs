@@ -105,6 +105,20 @@ impl Bank {
         Figure::guess(self.chemistry.data().cell_cutoff_v * cells)
     }
 
+    /// All that is usual, also beside a resistance that is stated: a label's or a
+    /// meter's is an AC or short-pulse value, with no charge transfer or diffusion in
+    /// it. Peukert's law has all of lead-acid's.
+    pub(super) fn usual_polarisation_percent(&self) -> Option<Figure> {
+        (!self.chemistry.is_lead_acid()).then(|| Figure::guess(100.0))
+    }
+
+    /// Of one battery, where a fault is reckoned and no resistance is stated.
+    #[must_use]
+    pub fn least_resistance_mohm(&self) -> f64 {
+        let (cells, ah) = (self.reading().cells, self.battery_rated_ah.value);
+        self.chemistry.data().least_milliohm(cells, ah)
+    }
+
     pub(super) fn usual_resistance_mohm(&self) -> Figure {
         let (cells, ah) = (self.reading().cells, self.battery_rated_ah.value);
         Figure::guess(self.chemistry.data().battery_milliohm(cells, ah))

@@ -164,6 +164,7 @@ impl Bank {
             cutoff_v: None,
             battery_current_limit_a: None,
             battery_resistance_mohm: None,
+            polarisation_percent: None,
             peukert_exponent: None,
             parasitic_w: None,
             battery_open_circuit: Vec::new(),

@@ -99,6 +99,12 @@ pub enum Matter {
     },
     /// A chemistry whose open-circuit curve is a typical one, from memory.
     TypicalCurve,
+    /// Drawn faster than its cells were measured (0: at no rate): what they drop then is
+    /// not known, and the range is wider. Rates in amps over rated Ah.
+    RateNotMeasured {
+        rate_per_h: f64,
+        measured_per_h: f64,
+    },
     /// Batteries in parallel: equal sharing is assumed (bus bars, equal cables).
     EqualSharing {
         parallel: u32,

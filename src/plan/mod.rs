@@ -129,6 +129,11 @@ pub struct Bank {
     pub battery_current_limit_a: Option<Figure>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub battery_resistance_mohm: Option<Figure>,
+    /// What the cells drop beyond their resistance while they are discharged (charge
+    /// transfer and diffusion), of what is usual for them (100 if absent). 0 where the
+    /// resistance stated is all of it, as from a load test of minutes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub polarisation_percent: Option<Figure>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub peukert_exponent: Option<Figure>,
     /// The battery's own electronics and the monitor.

@@ -42,6 +42,8 @@ fields! {
         BatteryCurrentLimitA = (battery_current_limit_a), CURRENT_LIMIT_A, Nothing, NoSpread;
         BatteryResistanceMohm = (battery_resistance_mohm), BATTERY_RESISTANCE_MOHM,
             Of(|bank, _| Some(bank.usual_resistance_mohm())), Share(30.0, 15.0, 50.0);
+        PolarisationPercent = (polarisation_percent), POLARISATION_PERCENT,
+            Of(|bank, _| bank.usual_polarisation_percent()), Share(20.0, 10.0, 40.0);
         PeukertExponent = (peukert_exponent), PEUKERT_EXPONENT,
             Of(|bank, _| Some(Figure::guess(bank.chemistry.data().peukert_exponent))), Share(4.0, 2.0, 5.0);
         ParasiticW = (parasitic_w), PARASITIC_W,

@@ -327,6 +327,7 @@ impl Bank {
         self.peukert_exponent = None;
         self.battery_current_limit_a = None;
         self.battery_resistance_mohm = None;
+        self.polarisation_percent = None;
         self.parasitic_w = None;
         self.battery_open_circuit.clear();
     }
@@ -369,6 +370,7 @@ impl Bank {
         }
         self.battery_current_limit_a = times(author.battery_current_limit_a, charge);
         self.battery_resistance_mohm = times(author.battery_resistance_mohm, battery / charge);
+        self.polarisation_percent = author.polarisation_percent;
         self.battery_open_circuit
             .clone_from(&author.battery_open_circuit);
         for row in &mut self.battery_open_circuit {

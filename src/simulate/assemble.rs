@@ -5,7 +5,9 @@ use super::{
     job::{Job, Limits, Stop},
 };
 use crate::{
-    physics::battery::{Capacity, Pack, curve::Curve},
+    physics::battery::{
+        Capacity, Pack, TemperatureEffects, curve::Curve, polarisation::Polarisation,
+    },
     physics::circuit::Branch,
     physics::feed::{DcDc, Inverter},
     physics::solar::charger::Charger,
@@ -15,10 +17,11 @@ use crate::{
         Bank, Cable, Draw, Feed, Mode, Plan, Unit,
         entry::is_gauge,
         path::{BankField as B, ModeField, Path, UnitField},
-        supply::ChargerField as G,
+        supply::{ChargerField as G, SupplyField as S},
         wiring::{Strands, WiringField},
     },
     quantity::{celsius, in_ohms, meters, square_millimeters},
+    range,
 };
 
 /// A pack, and what there is to say about it.
@@ -55,6 +58,7 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
     let rated = Pack {
         curve: battery_curve(bank)?.scaled(series, 0.0),
         ohm: number(B::BatteryResistanceMohm)? / 1000.0 * series / parallel,
+        polarisation: polarisation(plan, index),
         capacity: Capacity {
             ah: rated_ah * number(B::HealthPercent)? / 100.0,
             rated_a: rated_ah / number(B::RatedHoursH)?,
@@ -77,6 +81,36 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
         });
     }
     calibrated(rated, &measured, bank.nominal_v(), index)
+}
+
+/// The same as warm as the plan says the bank is, where it says so: its resistance and
+/// what it drops beyond that. For a steady draw; a day has its own temperatures.
+#[must_use]
+pub fn warm_pack(plan: &Plan, index: usize) -> Option<Assembled> {
+    let assembled = pack(plan, index)?;
+    let stated_c = plan.number(Path::Supply(S::BankC));
+    // One out of range is a finding of the day, and counts for nothing here.
+    let Some(bank_c) = stated_c.filter(|&bank_c| range::BANK_C.accepts(bank_c)) else {
+        return Some(assembled);
+    };
+    let chemistry = plan.banks.get(index)?.chemistry;
+    let hours = chemistry.data().rated_hours;
+    let ratio = TemperatureEffects::of(chemistry, bank_c, hours).ohm_ratio;
+    let pack = Pack {
+        ohm: assembled.pack.ohm * ratio,
+        polarisation: assembled.pack.polarisation.map(|it| it.at_ohm_ratio(ratio)),
+        ..assembled.pack
+    };
+    Some(Assembled { pack, ..assembled })
+}
+
+/// What the bank drops beyond its resistance, as its chemistry is known for.
+fn polarisation(plan: &Plan, index: usize) -> Option<Polarisation> {
+    let bank = plan.banks.get(index)?;
+    let share = plan.number(Path::Bank(index, B::PolarisationPercent))? / 100.0;
+    let cells = f64::from(bank.reading().cells) * f64::from(bank.series_count);
+    let ah = bank.battery_rated_ah.value * f64::from(bank.parallel_count);
+    bank.chemistry.data().rates.of_bank(cells, ah, share)
 }
 
 fn battery_curve(bank: &Bank) -> Option<Curve> {

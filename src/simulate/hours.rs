@@ -19,7 +19,7 @@ pub fn held_span(plan: &Plan, bank: usize) -> Option<(f64, f64)> {
 
 /// Hours of one mode of one unit on one bank.
 pub fn hours(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<f64> {
-    let pack = assemble::pack(plan, bank)?.pack;
+    let pack = assemble::warm_pack(plan, bank)?.pack;
     let job = assemble::job(plan, bank, unit, mode, &pack)?.job;
     let (from, to) = held_span(plan, bank)?;
     Some(run_down(&pack, &job, from, to).hours)

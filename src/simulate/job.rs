@@ -2,7 +2,7 @@
 
 use crate::{
     physics::battery::Pack,
-    physics::circuit::{Branch, Point, settle},
+    physics::circuit::{Branch, Inner, Point, Sag, settle},
 };
 use serde::{Deserialize, Serialize};
 
@@ -55,6 +55,26 @@ pub struct Job {
 /// The place of the unit among the branches.
 pub const UNIT: usize = 1;
 
+/// What stands between a pack's open-circuit volts and its terminals, where its
+/// resistance is so many times as large as stated.
+#[must_use]
+pub fn inner_of(pack: &Pack, ohm_ratio: f64) -> Inner {
+    let sag = pack.polarisation.map(|it| {
+        let it = it.at_ohm_ratio(ohm_ratio);
+        Sag {
+            ohm: it.ohm,
+            tafel_v: it.tafel_v,
+            exchange_a: it.exchange_a,
+            gap_v: it.gap_v,
+            gap_a: it.gap_a,
+        }
+    });
+    Inner {
+        ohm: pack.ohm * ohm_ratio,
+        sag,
+    }
+}
+
 /// Both states at one charge.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BothStates {
@@ -74,7 +94,8 @@ impl Job {
         if let Some(overload) = self.limits.overload {
             return Err(overload);
         }
-        let on = settle(ocv_v, pack.ohm, &self.on).ok_or(Stop::NoCurrentCarriesIt)?;
+        let inner = inner_of(pack, 1.0);
+        let on = settle(ocv_v, inner, &self.on).ok_or(Stop::NoCurrentCarriesIt)?;
         if on.bar_v < pack.cutoff_v - SLACK {
             return Err(Stop::OwnCutOff {
                 cutoff_v: pack.cutoff_v,
@@ -92,11 +113,20 @@ impl Job {
             return Err(stop);
         }
         let off = if self.duty < 1.0 {
-            settle(ocv_v, pack.ohm, &self.off).ok_or(Stop::NoCurrentCarriesIt)?
+            settle(ocv_v, inner, &self.off).ok_or(Stop::NoCurrentCarriesIt)?
         } else {
             on
         };
         Ok(BothStates { on, off })
+    }
+
+    /// Mean amps out of the bank, and how they change with its open-circuit volts.
+    #[must_use]
+    pub fn mean_amps(&self, at: &BothStates) -> (f64, f64) {
+        (
+            self.mean(at.on.amps, at.off.amps),
+            self.mean(at.on.amps_per_v, at.off.amps_per_v),
+        )
     }
 
     /// The mean over both states of something of each.

@@ -6,6 +6,7 @@ pub mod charge;
 pub mod day;
 mod hours;
 pub mod job;
+mod lag;
 mod pieces;
 pub mod steady;
 

@@ -1,6 +1,9 @@
 //! Where a run is cut, so that on each piece its current is smooth.
 
-use super::job::Job;
+use super::{
+    job::{Job, inner_of},
+    lag::Lag,
+};
 use crate::{
     physics::battery::Pack,
     physics::circuit::settle,
@@ -18,7 +21,8 @@ pub const NEAR: f64 = 1.2;
 /// There the current's slope grows without bound, as the inverse root of the
 /// voltage above it: polynomials do not follow, and the root is integrated over.
 pub fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
-    let carries = |ocv_v: f64| settle(ocv_v, pack.ohm, &job.on).is_some();
+    let inner = inner_of(pack, 1.0);
+    let carries = |ocv_v: f64| settle(ocv_v, inner, &job.on).is_some();
     let end_v = pack.curve.at(end);
     let below_v = end_v / NEAR;
     if carries(below_v) {
@@ -43,13 +47,13 @@ fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
     }
 }
 
-/// The lower ends of the pieces from one charge down to another: the curve's
-/// knots, every twentieth of what the bank holds, and the bend.
-pub fn pieces(pack: &Pack, job: &Job, from: f64, end: f64) -> Vec<f64> {
+/// The lower ends of the pieces from one charge at the surface down to another: the
+/// curve's knots, every twentieth of what the bank holds, and the bend.
+pub fn pieces(pack: &Pack, job: &Job, lag: &Lag, from: f64, end: f64) -> Vec<f64> {
     let count = (1.0 / WIDEST).round() as usize;
     let mut grid = (0..=count)
         .rev()
-        .map(|k| pack.charge_at(k as f64 / count as f64))
+        .filter_map(|k| lag.surface(pack.charge_at(k as f64 / count as f64)).ok())
         .filter(|&charge| charge < from && charge > end)
         .peekable();
     let mut knots = pack.curve.knots_down(from, end).peekable();

@@ -4,15 +4,17 @@
 //! of the open-circuit voltage, so hours are the integral of capacity over
 //! current. Gauss-Legendre with three points on pieces between the knots of the
 //! curve (at most 5 % of charge each) is exact to better than 1e-9 of the hours,
-//! also near the voltage below which no current carries the power (see
-//! [`super::pieces`]) and where Peukert's law sets in.
+//! near the voltage below which no current carries the power too (see
+//! [`super::pieces`]), where Peukert's law sets in, and along the charge at the cells'
+//! surface where that lags ([`Lag`]).
 //! Energy divided by power would be up to a quarter too long: voltage sags.
 
 use super::{
     job::{BothStates, Job, Stop, UNIT},
+    lag::Lag,
     pieces::{NEAR, pieces, summit_v},
 };
-use crate::{physics::battery::Pack, search::bisect};
+use crate::{physics::battery::Pack, physics::circuit::Point, search::bisect};
 
 /// The state at one charge along a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -47,6 +49,8 @@ const NODES: [(f64, f64); 3] = [
     (0.5, 8.0 / 18.0),
     (0.887_298_334_620_741_7, 5.0 / 18.0),
 ];
+/// A run over less of the charge than this is none: rounding.
+const LEAST: f64 = 1e-13;
 /// Parts of a piece that is near it.
 const PARTS: u32 = 2;
 
@@ -56,24 +60,33 @@ const PARTS: u32 = 2;
 /// tightens as charge falls, so the first is found by halving.
 #[must_use]
 pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
-    let (from, floor) = (pack.charge_at(from_held), pack.charge_at(to_held));
+    let lag = Lag::new(pack, job);
     let at = |charge: f64| job.standing(pack, pack.curve.at(charge));
     let kept = Stop::ChargeFloor {
         kept_percent: to_held * 100.0,
     };
-    let mut tally = Tally::new(pack, job);
+    let mut tally = Tally::new(pack, job, &lag);
+    let from = match lag.surface(pack.charge_at(from_held)) {
+        Ok(from) => from,
+        Err(falls) => return tally.finish(at(falls).err().unwrap_or(Stop::NoCurrentCarriesIt)),
+    };
+    let floor = lag.surface(pack.charge_at(to_held));
+    let floor = floor.unwrap_or_else(|falls| falls);
     match at(from) {
         Err(stop) => return tally.finish(stop),
-        Ok(_) if from <= floor => return tally.finish(kept),
+        Ok(_) if from_held <= to_held || from <= floor => return tally.finish(kept),
         Ok(standing) => tally.mark(from, &standing),
     }
     let (end, stop) = match at(floor) {
         Ok(_) => (floor, kept),
         Err(_) => first_stop(at, from, floor),
     };
+    if from - end < LEAST {
+        return tally.finish(stop);
+    }
     let summit_v = summit_v(pack, job, end);
     let mut high = from;
-    for low in pieces(pack, job, from, end) {
+    for low in pieces(pack, job, &lag, from, end) {
         tally.piece(high, low, summit_v);
         if let Ok(standing) = at(low) {
             tally.mark(low, &standing);
@@ -97,65 +110,105 @@ fn first_stop(
 struct Tally<'a> {
     pack: &'a Pack,
     job: &'a Job,
+    lag: &'a Lag<'a>,
     hours: f64,
     ah: f64,
     wh: f64,
     unit_wh: f64,
     lost_wh: f64,
+    /// What was drawn, by the open-circuit volts of the surface.
+    surface_wh: f64,
     knots: Vec<Knot>,
 }
 
 impl<'a> Tally<'a> {
-    fn new(pack: &'a Pack, job: &'a Job) -> Self {
+    fn new(pack: &'a Pack, job: &'a Job, lag: &'a Lag<'a>) -> Self {
         let knots = Vec::with_capacity(96);
         Self {
             pack,
             job,
+            lag,
             hours: 0.0,
             ah: 0.0,
             wh: 0.0,
             unit_wh: 0.0,
             lost_wh: 0.0,
+            surface_wh: 0.0,
             knots,
         }
     }
 
     /// Adds the piece from `high` down to `low`, on which the curve is straight.
+    fn piece(&mut self, high: f64, low: f64, summit_v: Option<f64>) {
+        let per_charge = (self.pack.curve.at(high) - self.pack.curve.at(low)) / (high - low);
+        let nodes: Vec<_> = self
+            .nodes(high, low, per_charge, summit_v)
+            .into_iter()
+            .filter_map(|(charge, width)| {
+                // Nothing by rounding at the very end of a run.
+                let at = self.standing(charge)?;
+                let held = width * self.lag.held_per_surface(per_charge, &at);
+                Some((charge, held, at))
+            })
+            .collect();
+        let held: f64 = nodes.iter().map(|node| node.1).sum();
+        // What the cells give over a piece is known at its ends; the nodes share it.
+        let ends = self.standing(high).zip(self.standing(low));
+        let share = match ends {
+            Some((at_high, at_low)) if self.lag.is_any() && held > 0.0 => {
+                let given = self.lag.held(high, &at_high) - self.lag.held(low, &at_low);
+                given.max(0.0) / held
+            }
+            _ => 1.0,
+        };
+        for (charge, width, at) in nodes {
+            self.node(charge, share * width, at);
+        }
+    }
+
+    fn standing(&self, charge: f64) -> Option<BothStates> {
+        self.job
+            .standing(self.pack, self.pack.curve.at(charge))
+            .ok()
+    }
+
+    /// Charges at the surface along a piece, and the width that each stands for.
     ///
     /// Near the summit the variable is the root of the charge above the place
     /// where this straight line would meet it.
-    fn piece(&mut self, high: f64, low: f64, summit_v: Option<f64>) {
-        let (high_v, low_v) = (self.pack.curve.at(high), self.pack.curve.at(low));
-        let per_charge = (high_v - low_v) / (high - low);
+    fn nodes(
+        &self,
+        high: f64,
+        low: f64,
+        per_charge: f64,
+        summit_v: Option<f64>,
+    ) -> Vec<(f64, f64)> {
+        let low_v = self.pack.curve.at(low);
         let above = match summit_v {
             Some(summit_v) if per_charge > 0.0 && low_v < NEAR * summit_v => {
                 ((low_v - summit_v) / per_charge).max(0.0)
             }
             _ => {
-                for (node, weight) in NODES {
-                    self.node(low + (high - low) * node, (high - low) * weight);
-                }
-                return;
+                let straight = |(node, weight)| (low + (high - low) * node, (high - low) * weight);
+                return NODES.map(straight).into();
             }
         };
         let from = above.sqrt();
         let width = (high - low) / (from + (high - low + above).sqrt()) / f64::from(PARTS);
-        for part in 0..PARTS {
-            for (node, weight) in NODES {
+        let of_part = |part: u32| {
+            NODES.map(|(node, weight)| {
                 let up = width * (f64::from(part) + node);
                 let charge = low + up * (2.0 * from + up);
-                self.node(charge, 2.0 * (from + up) * width * weight);
-            }
-        }
+                (charge, 2.0 * (from + up) * width * weight)
+            })
+        };
+        (0..PARTS).flat_map(of_part).collect()
     }
 
-    /// Adds one node: a charge, and the width of charge it stands for.
-    fn node(&mut self, charge: f64, width: f64) {
-        let Ok(BothStates { on, off }) = self.job.standing(self.pack, self.pack.curve.at(charge))
-        else {
-            // Rounding at the very end of a run.
-            return;
-        };
+    /// Adds one node: a charge at the surface and the charge given that it stands for.
+    fn node(&mut self, charge: f64, width: f64, at: BothStates) {
+        let ocv_v = self.pack.curve.at(charge);
+        let BothStates { on, off } = at;
         let mean_a = self.job.mean(on.amps, off.amps);
         let ah = self.pack.capacity.ah_at(mean_a) * width;
         let hours = ah / mean_a;
@@ -164,8 +217,9 @@ impl<'a> Tally<'a> {
         self.hours += hours;
         self.ah += ah;
         self.wh += hours * self.job.mean(on.bar_v * on.amps, off.bar_v * off.amps);
-        self.lost_wh +=
-            hours * self.pack.ohm * self.job.mean(on.amps * on.amps, off.amps * off.amps);
+        let lost_w = |point: Point| (ocv_v - point.bar_v) * point.amps;
+        self.lost_wh += hours * self.job.mean(lost_w(on), lost_w(off));
+        self.surface_wh += ah * ocv_v;
         self.unit_wh += hours
             * self.job.mean(
                 unit_w(on.bar_v, &self.job.on),
@@ -176,13 +230,29 @@ impl<'a> Tally<'a> {
     fn mark(&mut self, charge: f64, standing: &BothStates) {
         self.knots.push(Knot {
             hours: self.hours,
-            held: self.pack.soc(charge),
+            held: self.pack.soc(self.lag.held(charge, standing)),
             volts: standing.on.bar_v,
             amps: standing.on.amps,
         });
     }
 
+    /// What the lag of the surface loses: by the cells' charge more was behind it.
+    fn lag_loss_wh(&self) -> f64 {
+        let (Some(first), Some(last)) = (self.knots.first(), self.knots.last()) else {
+            return 0.0;
+        };
+        if self.pack.polarisation.is_none() {
+            return 0.0;
+        }
+        let (high, low) = (
+            self.pack.charge_at(first.held),
+            self.pack.charge_at(last.held),
+        );
+        self.ah * self.pack.curve.mean_between(low, high) - self.surface_wh
+    }
+
     fn finish(self, stop: Stop) -> Run {
+        let lag_loss_wh = self.lag_loss_wh();
         let Self {
             hours,
             ah,
@@ -197,7 +267,7 @@ impl<'a> Tally<'a> {
             ah,
             wh,
             unit_wh,
-            lost_wh,
+            lost_wh: lost_wh + lag_loss_wh,
             stop,
             knots,
         }

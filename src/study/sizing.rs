@@ -209,7 +209,7 @@ fn in_series(plan: &Plan, bank: usize, series_count: u32) -> Plan {
 
 /// The pack of one string, measured or by its label.
 fn one_string(plan: &Plan, bank: usize) -> Option<Pack> {
-    let pack = assemble::pack(plan, bank)?.pack;
+    let pack = assemble::warm_pack(plan, bank)?.pack;
     Some(pack.times(1.0 / f64::from(plan.banks[bank].parallel_count)))
 }
 

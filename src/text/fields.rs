@@ -84,6 +84,10 @@ fn bank(f: Formatter, field: B) -> Words {
             f.say(m::BankBatteryCurrentLimitAHint),
         ],
         B::BatteryResistanceMohm => plain(f.say(m::BankBatteryResistanceMohm)),
+        B::PolarisationPercent => [
+            f.say(m::BankPolarisationPercent),
+            f.say(m::BankPolarisationPercentHint),
+        ],
         B::PeukertExponent => plain(f.say(m::BankPeukertExponent)),
         B::ParasiticW => plain(f.say(m::BankParasiticW)),
         B::MeasuredAh => [f.say(m::BankMeasuredAh), f.say(m::BankMeasuredAhHint)],

@@ -152,6 +152,16 @@ fn what_was_taken(f: Formatter, matter: &Matter) -> Option<String> {
         }),
         Matter::TypicalCurve => f.say(m::FindingTypicalCurve).into(),
         Matter::EqualSharing { parallel } => f.say(m::FindingEqualSharing { parallel }),
+        Matter::RateNotMeasured { measured_per_h, .. } if measured_per_h <= 0.0 => {
+            f.say(m::FindingNoRateMeasured).into()
+        }
+        Matter::RateNotMeasured {
+            rate_per_h,
+            measured_per_h,
+        } => f.say(m::FindingRateNotMeasured {
+            rate: f.plain(rate_per_h),
+            measured: f.plain(measured_per_h),
+        }),
         Matter::DeepLeadAcid { depth_percent } => f.say(m::FindingDeepLeadAcid {
             depth: percent(depth_percent),
         }),

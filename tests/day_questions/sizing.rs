@@ -28,6 +28,7 @@ fn on_paper() -> Plan {
     );
     let bank = &mut plan.banks[0];
     bank.battery_resistance_mohm = Some(Figure::exact(0.0));
+    bank.polarisation_percent = Some(Figure::exact(0.0));
     bank.parasitic_w = Some(Figure::exact(0.0));
     bank.depth_percent = Some(100.0);
     // 3.3 V a cell from empty to full: the current stays.

@@ -170,6 +170,7 @@ fn bank() -> impl Strategy<Value = Bank> {
             some_figure(),
             prop::collection::vec(row, 0..4),
             measured,
+            some_figure(),
         ),
     )
         .prop_map(|(a, b, c, d)| Bank {
@@ -186,6 +187,7 @@ fn bank() -> impl Strategy<Value = Bank> {
             cutoff_v: c.1,
             battery_current_limit_a: c.2,
             battery_resistance_mohm: c.3,
+            polarisation_percent: d.4,
             peukert_exponent: d.0,
             parasitic_w: d.1,
             battery_open_circuit: d.2,

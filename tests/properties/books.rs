@@ -113,6 +113,8 @@ proptest! {
         let bank = &mut plan.banks[0];
         bank.parasitic_w = Some(Figure::label(0.0));
         bank.battery_resistance_mohm = Some(Figure::label(milliohm));
+        // A plain resistance: polarisation has heat of its own.
+        bank.polarisation_percent = Some(Figure::label(0.0));
         let bank_ohm = milliohm / 1000.0 * f64::from(bank.series_count) / f64::from(bank.parallel_count);
         let run = run(&plan);
         let cable_wh = run.lost_wh * path_ohm(&plan, 0) / bank_ohm;

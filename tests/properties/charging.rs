@@ -70,6 +70,7 @@ impl Case {
         let kind = self.chemistry.data();
         let pack = Pack {
             curve: kind.curve(self.cells),
+            polarisation: None,
             ohm: self.milliohm / 1000.0,
             capacity: Capacity {
                 ah: self.ah,

@@ -46,6 +46,7 @@ fn a_straight_open_circuit_curve_is_filled_exactly() {
         let curve = Curve::new(&[(0.0, value(0)), (1.0, value(1))]).unwrap();
         let pack = Pack {
             curve,
+            polarisation: None,
             ohm,
             capacity: Capacity {
                 ah,

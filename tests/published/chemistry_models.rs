@@ -54,26 +54,28 @@ fn lfp_by_default() -> Bank {
     Bank {
         cutoff_v: None,
         battery_resistance_mohm: None,
+        polarisation_percent: None,
         ..bare_bank(Chemistry::Lfp, 12.8, 100.0)
     }
 }
 
-/// A battery by its label alone, against the model: up to 0.06C within 5.5 %,
-/// 0.16C 7.5 %, 0.32C 11 %; always on the long side.
+/// A battery by its label alone, against the model: up to 0.06C within 3.5 %, to
+/// 0.16C 4 %, to 0.32C 5 %, to 1.02C 11 %; always on the long side. What the cells drop by the
+/// rate is by measured discharges (`rates`), not by this model: it loses 8 % of its
+/// charge at 0.3C and 18 % at 0.8C, where 3 % and 8 % were measured. By a resistance
+/// alone the engine was 10 % long at 0.3C and 20 % at 1C.
 ///
-/// Where the difference comes from: this cell gives 97 Ah of its rated 100 even
-/// slowly, and its open-circuit voltage lies 2 % below the measured cell's that
-/// is our default (known of this parameter set, worst below 20 % of charge).
-/// The rest grows with the current: the model loses 8 % of its charge at 0.3C
-/// and 18 % at 0.8C, where a voltage behind a resistance loses none.
+/// The rest: this cell gives 97 Ah of its rated 100 even slowly, and its open-circuit
+/// voltage lies 2 % below the measured cell's that is our default (known of this
+/// parameter set, worst below 20 % of charge).
 #[test]
 fn lfp_by_its_label() {
     for (c_rate, modelled) in lfp_runs() {
         let band = match c_rate {
-            _ if c_rate <= 0.06 => 0.055,
-            _ if c_rate <= 0.16 => 0.075,
-            _ if c_rate <= 0.32 => 0.11,
-            _ => continue,
+            _ if c_rate <= 0.06 => 0.035,
+            _ if c_rate <= 0.16 => 0.04,
+            _ if c_rate <= 0.32 => 0.05,
+            _ => 0.11,
         };
         let found = hours(&lfp_by_default(), modelled.mode);
         near_share(found, modelled.hours, band);

@@ -18,6 +18,8 @@ mod inverter;
 mod kinetic;
 mod network;
 mod peukert;
+mod rates;
+mod real_bank;
 mod sizing;
 mod staged;
 mod standing;
@@ -48,13 +50,15 @@ fn number(record: &csv::StringRecord, column: usize) -> f64 {
     record[column].parse().expect("a number")
 }
 
-/// A bank that is only what the source says: no electronics drawing, no
-/// resistance, no cut-off, down to empty.
+/// A bank that is only what the source says: no electronics drawing, no resistance,
+/// no cut-off, down to empty. No polarisation either: the models it is held against
+/// have a voltage behind a plain resistance, and what they say of cells' rates is in it.
 fn bare_bank(chemistry: Chemistry, nominal_v: f64, rated_ah: f64) -> Bank {
     Bank {
         depth_percent: Some(100.0),
         cutoff_v: Some(Figure::label(0.0)),
         battery_resistance_mohm: Some(Figure::label(0.0)),
+        polarisation_percent: Some(Figure::label(0.0)),
         parasitic_w: Some(Figure::label(0.0)),
         ..Bank::of(chemistry, nominal_v, rated_ah)
     }

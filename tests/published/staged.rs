@@ -51,6 +51,7 @@ fn duty_cycle_of_a_station_battery() {
 fn pack_of(ah: f64) -> Pack {
     Pack {
         curve: Curve::new(&[(0.0, 11.8), (1.0, 12.7)]).expect("a curve"),
+        polarisation: None,
         ohm: 0.0,
         capacity: Capacity {
             ah,

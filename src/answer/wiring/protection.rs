@@ -362,11 +362,15 @@ pub(super) fn string_fault(plan: &Plan, charge_v: f64) -> Option<(f64, FaultFrom
 pub(super) fn string_ohm(plan: &Plan, lowest: bool) -> Option<f64> {
     let path = Path::Bank(BANK, B::BatteryResistanceMohm);
     let figure = plan.figure(path)?;
-    let less = if lowest {
-        spread::half_width(path, figure)
-    } else {
-        0.0
+    if !lowest {
+        return Some(figure.value / 1000.0);
+    }
+    let figure = match plan.stated(path) {
+        Some(_) => figure,
+        // No leads and no electronics: what may be short across the terminals.
+        None => figure.with(plan.banks.get(BANK)?.least_resistance_mohm()),
     };
+    let less = spread::half_width(path, figure);
     Some((figure.value - less).max(0.0) / 1000.0)
 }
 

@@ -9,6 +9,7 @@ pub mod kinetic;
 pub mod nominal;
 mod pack;
 pub mod peukert;
+pub mod polarisation;
 mod store;
 pub mod strings;
 mod temperature;

@@ -1,6 +1,6 @@
 //! A whole bank as the circuit sees it.
 
-use super::{curve::Curve, peukert};
+use super::{curve::Curve, peukert, polarisation::Polarisation};
 
 /// How much a bank holds.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -28,6 +28,8 @@ pub struct Pack {
     pub curve: Curve,
     /// Of the whole bank.
     pub ohm: f64,
+    /// What it drops beyond that while it gives.
+    pub polarisation: Option<Polarisation>,
     pub capacity: Capacity,
     /// The charge that is called empty: 0, or for a measured bank the charge
     /// at which its own run ended.
@@ -70,6 +72,7 @@ impl Pack {
         Self {
             curve: self.curve.clone(),
             ohm: self.ohm / strings,
+            polarisation: self.polarisation.map(|it| it.times(strings)),
             capacity: Capacity {
                 ah: ah * strings,
                 rated_a: rated_a * strings,

@@ -149,6 +149,7 @@ mod tests {
         let pack = Pack {
             curve: Chemistry::Agm.data().curve(6.0),
             ohm: 0.01,
+            polarisation: None,
             capacity: Capacity {
                 ah: 100.0,
                 rated_a: 5.0,

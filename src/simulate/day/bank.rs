@@ -4,8 +4,8 @@ use super::guess::Guess;
 pub use super::{bus_loads::BusLoads, charging::Charging, source_currents::SourceCurrents};
 use crate::{
     physics::battery::{Chemistry, Held, Pack, Store, TemperatureEffects, Timed},
-    physics::circuit::Point,
-    simulate::Stop,
+    physics::circuit::{Inner, Point},
+    simulate::{Stop, job::inner_of},
 };
 
 /// A bank and what it is made of.
@@ -141,23 +141,24 @@ impl Bank {
         offers: &SourceCurrents,
         most_in_a: f64,
     ) -> Option<Flow> {
-        let ohm = self.ohm(hanging);
+        let inner = self.inner(hanging);
+        let ohm = inner.ohm;
         let mut above_v = f64::NEG_INFINITY;
         let (source_a, points, is_held) = loop {
             let Some(hold_v) = offers.next_hold_v(above_v) else {
-                break (0.0, hanging.settle(ocv_v, ohm, 0.0)?, false);
+                break (0.0, hanging.settle(ocv_v, inner, 0.0)?, false);
             };
             let by_volts_a = if ohm > 0.0 {
                 // Below nothing once the bank stands above what is held: then it
                 // carries the loads until it has come down.
-                (hold_v - ocv_v) / ohm
+                -inner.amps_between(ocv_v, hold_v)
             } else if ocv_v <= hold_v {
                 f64::INFINITY
             } else {
                 0.0
             };
             let most_a = most_in_a.min(by_volts_a);
-            let met = held_to(ocv_v, ohm, hanging, offers.above_a(above_v), most_a)?;
+            let met = held_to(ocv_v, inner, hanging, offers.above_a(above_v), most_a)?;
             // Those that hold more give no less than all they have.
             let more_a = offers.above_a(hold_v);
             if met.0 >= more_a || more_a <= 0.0 {
@@ -175,7 +176,7 @@ impl Bank {
             }),
             unit_w: hanging.share * points[0].bar_v * hanging.on.amps_at(points[0].bar_v)
                 + (1.0 - hanging.share) * points[1].bar_v * hanging.off.amps_at(points[1].bar_v),
-            lost_w: ohm * hanging.mean(&points, |point| point.amps * point.amps),
+            lost_w: hanging.mean(&points, |point| (ocv_v - point.bar_v) * point.amps),
             store_w: 0.0,
             store_a: 0.0,
             held: from,
@@ -200,7 +201,7 @@ impl Bank {
     #[must_use]
     pub fn stop_at(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<Stop> {
         let pack = &self.pack;
-        let Some(point) = hanging.heavier(self.ocv_v(held), self.ohm(hanging), source_a) else {
+        let Some(point) = self.heavier(held, hanging, source_a) else {
             return Some(Stop::NoCurrentCarriesIt);
         };
         if point.bar_v < pack.cutoff_v - SLACK {
@@ -216,13 +217,31 @@ impl Bank {
     /// Volts at the unit's end of its cable while it is on.
     #[must_use]
     pub fn unit_v(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<f64> {
-        let point = hanging.heavier(self.ocv_v(held), self.ohm(hanging), source_a)?;
+        let point = self.heavier(held, hanging, source_a)?;
         Some(hanging.on.taker_v(point.bar_v))
     }
 
-    /// Resistance as warm as the bank is.
-    fn ohm(&self, hanging: &BusLoads) -> f64 {
-        self.pack.ohm * hanging.warmth.ohm_ratio
+    /// The operating point of the heavier state, by the charge at the cells' surface.
+    fn heavier(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<Point> {
+        let inner = self.inner(hanging);
+        let point = hanging.heavier(self.ocv_v(held), inner, source_a)?;
+        let Some(polarisation) = self.pack.polarisation else {
+            return Some(point);
+        };
+        let mean_a = if hanging.share > 0.0 {
+            let points = hanging.settle(self.ocv_v(held), inner, source_a)?;
+            hanging.mean(&points, |point| point.amps)
+        } else {
+            point.amps
+        };
+        let lag = polarisation.lag_per_a * hanging.warmth.ohm_ratio * mean_a.max(0.0);
+        let ocv_v = self.pack.curve.at(self.store.charge(held) - lag);
+        hanging.heavier(ocv_v, inner, source_a)
+    }
+
+    /// As warm as the bank is.
+    fn inner(&self, hanging: &BusLoads) -> Inner {
+        inner_of(&self.pack, hanging.warmth.ohm_ratio)
     }
 
     /// What warmth does while so much is drawn.
@@ -266,13 +285,13 @@ impl Bank {
 /// their current, the points, and whether they were.
 fn held_to(
     ocv_v: f64,
-    ohm: f64,
+    inner: Inner,
     hanging: &BusLoads,
     offered_a: f64,
     most_a: f64,
 ) -> Option<(f64, [Point; 2], bool)> {
     let mut source_a = offered_a.max(0.0);
-    let mut points = hanging.settle(ocv_v, ohm, source_a)?;
+    let mut points = hanging.settle(ocv_v, inner, source_a)?;
     let mut is_held = false;
     // A few rounds are plenty, as loads hardly change with the volts.
     for _ in 0..4 {
@@ -286,7 +305,7 @@ fn held_to(
         }
         is_held = true;
         source_a = (source_a - over_a).max(0.0);
-        points = hanging.settle(ocv_v, ohm, source_a)?;
+        points = hanging.settle(ocv_v, inner, source_a)?;
     }
     Some((source_a, points, is_held))
 }

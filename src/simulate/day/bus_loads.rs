@@ -2,7 +2,7 @@
 
 use crate::{
     physics::battery::TemperatureEffects,
-    physics::circuit::{Branch, Load, Point, settle},
+    physics::circuit::{Branch, Inner, Load, Point, settle},
 };
 
 /// What hangs on the bars over a step.
@@ -20,10 +20,10 @@ pub struct BusLoads {
 
 impl BusLoads {
     /// Amps of the loads at a voltage, both states by their share.
-    pub(super) fn settle(&self, ocv_v: f64, ohm: f64, source_a: f64) -> Option<[Point; 2]> {
+    pub(super) fn settle(&self, ocv_v: f64, inner: Inner, source_a: f64) -> Option<[Point; 2]> {
         let source = Branch::current(-source_a, 0.0);
-        let on = || settle(ocv_v, ohm, &[self.bus, self.on, source]);
-        let off = || settle(ocv_v, ohm, &[self.bus, self.off, source]);
+        let on = || settle(ocv_v, inner, &[self.bus, self.on, source]);
+        let off = || settle(ocv_v, inner, &[self.bus, self.off, source]);
         Some(if self.share <= 0.0 {
             let off = off()?;
             [off, off]
@@ -59,11 +59,11 @@ impl BusLoads {
     }
 
     /// The operating point of the heavier state.
-    pub(super) fn heavier(&self, ocv_v: f64, ohm: f64, source_a: f64) -> Option<Point> {
+    pub(super) fn heavier(&self, ocv_v: f64, inner: Inner, source_a: f64) -> Option<Point> {
         let unit = if self.share > 0.0 { self.on } else { self.off };
         settle(
             ocv_v,
-            ohm,
+            inner,
             &[self.bus, unit, Branch::current(-source_a, 0.0)],
         )
     }

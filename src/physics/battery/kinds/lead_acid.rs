@@ -1,6 +1,6 @@
 //! What all lead-acid batteries have in common: no kind of its own.
 
-use super::{Charging, Gassing, Kind, TemperatureResponse};
+use super::{Charging, Gassing, Kind, Rates, TemperatureResponse};
 
 /// Cut-off, depth, charging and energy by mass are common practice, no source.
 ///
@@ -18,6 +18,8 @@ pub const COMMON: Kind = Kind {
     usual_depth_percent: 50.0,
     cell_milliohm_ah: 0.0,
     battery_extra_milliohm: 0.5,
+    battery_least_milliohm: 0.5,
+    rates: Rates::Peukert,
     parasitic_w: 0.2,
     cell_open_circuit: &[],
     curve_is_measured: false,

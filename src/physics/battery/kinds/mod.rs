@@ -4,7 +4,7 @@
 //! can be replaced in the plan, down to the open-circuit table itself. A new one is a
 //! file with a [`Kind`] and a line in the list below.
 
-use super::curve::Curve;
+use super::{curve::Curve, polarisation::Rates};
 use serde::{Deserialize, Serialize};
 
 mod lead_acid;
@@ -75,8 +75,13 @@ pub struct Kind {
     pub usual_depth_percent: f64,
     /// Resistance of a cell times its Ah.
     cell_milliohm_ah: f64,
-    /// Electronics, bars and terminals of a battery.
+    /// Electronics, bars and terminals of a battery, and its leads to the common bar.
+    /// A bare cell has none.
     battery_extra_milliohm: f64,
+    /// The same at the least, where a fault is reckoned.
+    battery_least_milliohm: f64,
+    /// What it drops beyond its resistance, growing with the rate.
+    pub rates: Rates,
     /// Electronics and monitor of a bank.
     pub parasitic_w: f64,
     /// Open-circuit volts of a cell against charge (0 to 1), at 25 °C, at rest.
@@ -135,7 +140,18 @@ impl Kind {
     /// Resistance of one battery in milliohms, from its cells and its Ah.
     #[must_use]
     pub fn battery_milliohm(&self, cells: u32, ah: f64) -> f64 {
-        f64::from(cells) * self.cell_milliohm_ah / ah + self.battery_extra_milliohm
+        self.with_extra(cells, ah, self.battery_extra_milliohm)
+    }
+
+    /// The same between its own terminals and no more: what a fault current meets.
+    #[must_use]
+    pub fn least_milliohm(&self, cells: u32, ah: f64) -> f64 {
+        self.with_extra(cells, ah, self.battery_least_milliohm)
+    }
+
+    fn with_extra(&self, cells: u32, ah: f64, extra_milliohm: f64) -> f64 {
+        let extra = if cells > 1 { extra_milliohm } else { 0.0 };
+        f64::from(cells) * self.cell_milliohm_ah / ah + extra
     }
 
     /// Open-circuit volts of so many cells in series.

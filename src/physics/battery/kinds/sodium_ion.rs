@@ -1,6 +1,6 @@
 //! Sodium-ion: layered oxide on hard carbon.
 
-use super::{Charging, Kind, TemperatureResponse};
+use super::{Charging, Kind, Rates, TemperatureResponse};
 
 /// All of it common practice, no source; Peukert's exponent near 1 by Doerffel &
 /// Sharkh 2006.
@@ -13,7 +13,9 @@ pub const KIND: Kind = Kind {
     cell_cutoff_v: 2.0,
     usual_depth_percent: 90.0,
     cell_milliohm_ah: 60.0,
-    battery_extra_milliohm: 2.0,
+    battery_extra_milliohm: 2.5,
+    battery_least_milliohm: 2.0,
+    rates: Rates::NotMeasured,
     parasitic_w: 0.5,
     cell_open_circuit: OPEN_CIRCUIT,
     curve_is_measured: false,
