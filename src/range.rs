@@ -172,6 +172,7 @@ ranges! {
     AIRFLOW_M3_H = 5.0..=20_000.0, CubicMeterPerHour;
     SENSIBLE_PERCENT = 30.0..=100.0, Percent;
     INTAKE_RISE_K = 0.0..=20.0, Kelvin;
+    START_LOSS_MIN = 0.0..=10.0, Minute;
     // What feeds the bank.
     ARRAY_W = 0.0..=20_000.0, Watt;
     TILT_DEG = 0.0..=90.0, Degree;

@@ -37,6 +37,12 @@ impl Plan {
             Path::Charger(at, field) => field.assumed().figure(self.supply.chargers.get(at)?, self),
             Path::ModeRow(at, field) => field.assumed().figure(self.mode_plan.get(at)?, self),
             Path::CheckIn(at, field) => field.assumed().figure(self.check_ins.get(at)?, self),
+            Path::MapRow(unit, row, field) => {
+                let unit = self.units.get(unit)?;
+                field
+                    .assumed()
+                    .figure(unit.cooling.unit_map.get(row)?, self)
+            }
             Path::Claim(at, field) => field.assumed().figure(self.claims.get(at)?, self),
             Path::Air(field) => field.assumed().figure(&self.air, self),
             Path::Price(field) => field.assumed().figure(&self.price, self),
@@ -45,6 +51,7 @@ impl Plan {
             Path::Banks
             | Path::Chemistry(_)
             | Path::OpenCircuit(_)
+            | Path::UnitMap(_)
             | Path::Units
             | Path::Modes(_)
             | Path::Loads

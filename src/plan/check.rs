@@ -3,7 +3,7 @@
 use super::{
     Draw, Feed, Plan,
     cabin::CabinField,
-    cooling::CoolingField,
+    cooling::{CoolingField, MAP_ROWS, MapField},
     day::{CheckInField, DayField, ModeRowField},
     path::{BankField, ModeField, NightField, Path, UnitField},
     supply::{ArrayField, ChargerField, SupplyField},
@@ -44,6 +44,10 @@ impl Plan {
                     .iter()
                     .map(|&field| Path::Cooling(index, field)),
             );
+            for row in 0..unit.cooling.unit_map.len() {
+                let of_row = |&field| Path::MapRow(index, row, field);
+                all.extend(MapField::ALL.iter().map(of_row));
+            }
             for mode in 0..unit.modes.len() {
                 all.extend(
                     ModeField::ALL
@@ -141,6 +145,8 @@ impl Plan {
             ),
         ];
         for (index, unit) in self.units.iter().enumerate() {
+            let rows = unit.cooling.unit_map.len();
+            lists.push((Path::UnitMap(index), rows, 0, MAP_ROWS.1));
             lists.push((Path::Modes(index), unit.modes.len(), 1, MOST_MODES));
         }
         lists
@@ -243,6 +249,8 @@ impl Plan {
                         | Path::Imported
                         | Path::Cabin(_)
                         | Path::Cooling(..)
+                        | Path::UnitMap(_)
+                        | Path::MapRow(..)
                         | Path::Supply(_)
                         | Path::Arrays
                         | Path::Array(..)

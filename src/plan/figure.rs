@@ -121,7 +121,7 @@ impl Path {
                 matches!(field, B::MeasuredAh | B::MeasuredWh | B::MeasuredLoadW)
             }
             Self::Claim(_, field) => field.is_measured(),
-            Self::Air(_) | Self::CheckIn(..) => true,
+            Self::Air(_) | Self::CheckIn(..) | Self::MapRow(..) => true,
             _ => false,
         };
         match before {

@@ -133,6 +133,16 @@ pub enum Matter {
         standby_w: f64,
         draw_w: f64,
     },
+    /// A row of a unit's map is missing or lacks a number, and is left out: its place
+    /// from 0.
+    BadMap {
+        row: usize,
+    },
+    /// More than a tenth of the unit's cooling is lost at its starts.
+    StartsCost {
+        starts_count: u32,
+        lost_percent: f64,
+    },
     /// No coil splits that much cooling so between sensible and latent on that
     /// airflow; the stated sensible share is kept in all air.
     NoSuchCoil {

@@ -8,7 +8,7 @@ use super::{
     Bank, Figure, Load, Mode, Night, Unit,
     cabin::CabinField,
     claims::{AirField, ClaimField, PriceField},
-    cooling::CoolingField,
+    cooling::{CoolingField, MapField},
     day::{CheckInField, DayField, ModeRowField},
     demo::{USUAL_AH, USUAL_SYSTEM_V},
     fields::{Row, Width, fields},
@@ -123,6 +123,9 @@ pub enum Path {
     Chemistry(usize),
     /// The own open-circuit table of a bank.
     OpenCircuit(usize),
+    /// The measured map of a unit.
+    UnitMap(usize),
+    MapRow(usize, usize, MapField),
     Units,
     Unit(usize, UnitField),
     Modes(usize),
@@ -174,6 +177,7 @@ impl Path {
             Self::Charger(_, field) => field.row(),
             Self::ModeRow(_, field) => field.row(),
             Self::CheckIn(_, field) => field.row(),
+            Self::MapRow(_, _, field) => field.row(),
             Self::Claim(_, field) => field.row(),
             Self::Air(field) => field.row(),
             Self::Price(field) => field.row(),
@@ -182,6 +186,7 @@ impl Path {
             Self::Banks
             | Self::Chemistry(_)
             | Self::OpenCircuit(_)
+            | Self::UnitMap(_)
             | Self::Units
             | Self::Modes(_)
             | Self::Loads
@@ -240,6 +245,10 @@ impl fmt::Display for Path {
             Self::Bank(bank, field) => write!(to, "banks[{bank}].{}", field.key()),
             Self::Chemistry(bank) => write!(to, "banks[{bank}].chemistry"),
             Self::OpenCircuit(bank) => write!(to, "banks[{bank}].battery_open_circuit"),
+            Self::UnitMap(unit) => write!(to, "units[{unit}].cooling.unit_map"),
+            Self::MapRow(unit, row, field) => {
+                write!(to, "units[{unit}].cooling.unit_map[{row}].{}", field.key())
+            }
             Self::Units => to.write_str("units"),
             Self::Unit(unit, field) => write!(to, "units[{unit}].{}", field.key()),
             Self::Modes(unit) => write!(to, "units[{unit}].modes"),
@@ -368,6 +377,13 @@ fn parse(text: &str) -> Option<Path> {
     if key == "modes" {
         return Some(Path::Modes(unit));
     }
+    if key == "cooling.unit_map" {
+        return Some(Path::UnitMap(unit));
+    }
+    if let Some(rest) = key.strip_prefix("cooling.unit_map[") {
+        let (row, key) = index(rest)?;
+        return MapField::of_key(key).map(|field| Path::MapRow(unit, row, field));
+    }
     if let Some(key) = key.strip_prefix("cooling.") {
         return CoolingField::of_key(key).map(|field| Path::Cooling(unit, field));
     }
@@ -444,6 +460,11 @@ mod tests {
         check("banks[1].chemistry", Path::Chemistry(1));
         check("day.high_c", Path::Day(DayField::HighC));
         check("units[1].cooling.cop", Path::Cooling(1, CoolingField::Cop));
+        check("units[1].cooling.unit_map", Path::UnitMap(1));
+        check(
+            "units[1].cooling.unit_map[2].draw_w",
+            Path::MapRow(1, 2, MapField::DrawW),
+        );
         check(
             "supply.arrays[1].tilt_deg",
             Path::Array(1, ArrayField::TiltDeg),

@@ -60,6 +60,11 @@ impl Path {
             (Self::Banks, Self::Chemistry(at)) => Self::Chemistry(up(at)?),
             (Self::Banks, Self::OpenCircuit(at)) => Self::OpenCircuit(up(at)?),
             (Self::Units, Self::Unit(at, field)) => Self::Unit(up(at)?, field),
+            (Self::Units, Self::UnitMap(at)) => Self::UnitMap(up(at)?),
+            (Self::Units, Self::MapRow(at, row, field)) => Self::MapRow(up(at)?, row, field),
+            (Self::UnitMap(unit), Self::MapRow(at, row, field)) if at == unit => {
+                Self::MapRow(at, up(row)?, field)
+            }
             (Self::Units, Self::Cooling(at, field)) => Self::Cooling(up(at)?, field),
             (Self::Units, Self::Modes(at)) => Self::Modes(up(at)?),
             (Self::Units | Self::Modes(_), Self::Mode(unit, mode, field)) => {
@@ -122,6 +127,10 @@ impl Plan {
             Path::ModePlan => take(&mut self.mode_plan, row),
             Path::CheckIns => take(&mut self.check_ins, row),
             Path::Claims => take(&mut self.claims, row),
+            Path::UnitMap(unit) => {
+                let unit = self.units.get_mut(unit);
+                unit.is_some_and(|unit| take(&mut unit.cooling.unit_map, row))
+            }
             Path::Modes(unit) => {
                 let unit = self.units.get_mut(unit);
                 unit.is_some_and(|unit| take(&mut unit.modes, row))

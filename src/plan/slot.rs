@@ -110,6 +110,10 @@ impl Plan {
             Path::Charger(at, field) => self.supply.chargers.get(at)?.place(field),
             Path::ModeRow(at, field) => self.mode_plan.get(at)?.place(field),
             Path::CheckIn(at, field) => self.check_ins.get(at)?.place(field),
+            Path::MapRow(unit, row, field) => {
+                let unit = self.units.get(unit)?;
+                unit.cooling.unit_map.get(row)?.place(field)
+            }
             Path::Claim(at, field) => self.claims.get(at)?.place(field),
             Path::Air(field) => self.air.place(field),
             Path::Price(field) => self.price.place(field),
@@ -118,6 +122,7 @@ impl Plan {
             Path::Banks
             | Path::Chemistry(_)
             | Path::OpenCircuit(_)
+            | Path::UnitMap(_)
             | Path::Units
             | Path::Modes(_)
             | Path::Loads
@@ -150,6 +155,10 @@ impl Plan {
             Path::Charger(at, field) => self.supply.chargers.get_mut(at)?.place_mut(field),
             Path::ModeRow(at, field) => self.mode_plan.get_mut(at)?.place_mut(field),
             Path::CheckIn(at, field) => self.check_ins.get_mut(at)?.place_mut(field),
+            Path::MapRow(unit, row, field) => {
+                let unit = self.units.get_mut(unit)?;
+                unit.cooling.unit_map.get_mut(row)?.place_mut(field)
+            }
             Path::Claim(at, field) => self.claims.get_mut(at)?.place_mut(field),
             Path::Air(field) => self.air.place_mut(field),
             Path::Price(field) => self.price.place_mut(field),
@@ -160,6 +169,7 @@ impl Plan {
             Path::Banks
             | Path::Chemistry(_)
             | Path::OpenCircuit(_)
+            | Path::UnitMap(_)
             | Path::Units
             | Path::Modes(_)
             | Path::Loads

@@ -6,7 +6,7 @@ use crate::{
     physics::weather::place::Climate,
     plan::{
         cabin::{BodyKind, Colour, Covers, Glazing, Insulation},
-        cooling::Control,
+        cooling::{Control, UnitCurves},
         supply::{BankPlace, ChargerKind, ControllerKind, Mounting},
     },
 };
@@ -118,6 +118,15 @@ pub fn control_name(f: Formatter, one: Control) -> &'static str {
     match one {
         Control::Thermostat => f.say(m::DayControlThermostat),
         Control::Modulating => f.say(m::DayControlModulating),
+    }
+}
+
+#[must_use]
+pub fn curves_name(f: Formatter, one: UnitCurves) -> &'static str {
+    match one {
+        UnitCurves::WindowUnit => f.say(m::DayCurvesWindowUnit),
+        UnitCurves::SingleSpeed => f.say(m::DayCurvesSingleSpeed),
+        UnitCurves::TwoStage => f.say(m::DayCurvesTwoStage),
     }
 }
 

@@ -58,6 +58,13 @@ fn wrong_number(f: Formatter, field: &str, matter: &Matter) -> Option<String> {
             airflow: f.value(airflow_m3_h, Unit::CubicMeterPerHour),
             share: f.with_unit(sensible_percent, "%"),
         }),
+        Matter::StartsCost {
+            starts_count,
+            lost_percent,
+        } => f.say(m::FindingStartsCost {
+            starts: starts_count,
+            lost: f.with_unit(lost_percent, "%"),
+        }),
         Matter::OpenBelowBest { open_v, best_v } => f.say(m::FindingOpenBelowBest {
             field,
             open: f.with_unit(open_v, "V"),
@@ -86,6 +93,10 @@ fn wrong_list(f: Formatter, field: &str, matter: &Matter) -> Option<String> {
         Matter::TooMany { count, most } => f.say(m::FindingTooMany { field, count, most }),
         Matter::NoneGiven => f.say(m::FindingNoneGiven { field }),
         Matter::BadTable { row } => f.say(m::FindingBadTable {
+            field,
+            row: row + 1,
+        }),
+        Matter::BadMap { row } => f.say(m::FindingBadMap {
             field,
             row: row + 1,
         }),
@@ -175,12 +186,14 @@ fn what_was_taken(f: Formatter, matter: &Matter) -> Option<String> {
         | Matter::Unreachable { .. }
         | Matter::StandbyAboveDraw { .. }
         | Matter::NoSuchCoil { .. }
+        | Matter::StartsCost { .. }
         | Matter::OpenBelowBest { .. }
         | Matter::NoSuchDay { .. }
         | Matter::WantedBeyondSpan { .. }
         | Matter::TooMany { .. }
         | Matter::NoneGiven
         | Matter::BadTable { .. }
+        | Matter::BadMap { .. }
         | Matter::NoSuchMode
         | Matter::BadImport { .. } => return None,
     })

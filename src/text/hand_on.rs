@@ -255,9 +255,11 @@ pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
     let numbered = |at: usize| (at + 1).to_string();
     match path {
         Path::Bank(bank, _) | Path::OpenCircuit(bank) => bank_in_words(f, plan, bank),
-        Path::Unit(unit, _) | Path::Modes(unit) | Path::Cooling(unit, _) => {
-            unit_name(f, plan, unit)
-        }
+        Path::Unit(unit, _)
+        | Path::Modes(unit)
+        | Path::Cooling(unit, _)
+        | Path::UnitMap(unit)
+        | Path::MapRow(unit, ..) => unit_name(f, plan, unit),
         Path::Mode(unit, mode, _) => full_mode_name(f, plan, unit, mode),
         Path::Load(load) => plan
             .loads

@@ -23,7 +23,9 @@ mod real_bank;
 mod sizing;
 mod staged;
 mod standing;
+mod starts;
 mod sun;
+mod unit_map;
 
 use till_morning::{
     answer::{Answer, RunAnswer, night as answer},

@@ -6,12 +6,12 @@ use crate::{
     plan::finding::{Finding, Matter},
     plan::{
         Plan,
-        cooling::CoolingField as K,
+        cooling::{CoolingField as K, MAP_ROWS},
         day::DayField as D,
         path::{NightField, Path},
         supply::ArrayField as A,
     },
-    simulate::day::{How, Inputs, Record, Scene, can_be_run, run},
+    simulate::day::{How, Inputs, Record, Scene, Starts, can_be_run, run},
     study::spread::{Sampled, Sampler},
 };
 
@@ -40,7 +40,9 @@ pub fn day(plan: &Plan) -> Option<DayAnswer> {
     let inputs = Inputs::new(&scene, plan)?;
     let mut record = Record::default();
     let outcome = run(&scene, &inputs, &How::default(), &mut record)?;
-    let findings = worst_first(findings(plan, &scene, &inputs));
+    let mut findings = findings(plan, &scene, &inputs);
+    findings.extend(starts_cost(&inputs, &outcome.starts));
+    let findings = worst_first(findings);
     Some(DayAnswer {
         start_clock_min: plan.night.start_clock_min,
         span_h: scene.span_h,
@@ -115,6 +117,31 @@ fn no_such_coil(plan: &Plan, unit: usize) -> Option<Finding> {
     ))
 }
 
+/// Of a unit's map that is not whole: its first row that is missing or lacks a number.
+fn bad_map(plan: &Plan, unit: usize) -> Option<Finding> {
+    let rows = &plan.units.get(unit)?.cooling.unit_map;
+    let lacking = rows.iter().position(|row| !row.is_whole());
+    let missing = (!rows.is_empty() && rows.len() < MAP_ROWS.0).then_some(rows.len());
+    let row = lacking.or(missing)?;
+    Some(Finding::caution(
+        Some(Path::UnitMap(unit)),
+        Matter::BadMap { row },
+    ))
+}
+
+/// Share of the cooling whose loss at starts is worth a word.
+const MUCH_LOST: f64 = 0.1;
+
+fn starts_cost(inputs: &Inputs, starts: &Starts) -> Option<Finding> {
+    let unit = inputs.rigs.get(starts.rig?)?.unit;
+    let matter = Matter::StartsCost {
+        starts_count: starts.count,
+        lost_percent: 100.0 * starts.lost_share(),
+    };
+    let path = Path::Cooling(unit, K::StartLossMin);
+    (starts.lost_share() > MUCH_LOST).then(|| Finding::note(Some(path), matter))
+}
+
 fn findings(plan: &Plan, scene: &Scene, inputs: &Inputs) -> Vec<Finding> {
     let mut findings = Vec::new();
     let number = |field| plan.number(Path::Day(field));
@@ -143,9 +170,18 @@ fn findings(plan: &Plan, scene: &Scene, inputs: &Inputs) -> Vec<Finding> {
     }
     findings.extend((0..plan.supply.arrays.len()).filter_map(|at| open_below_best(plan, at)));
     let mut units: Vec<usize> = Vec::new();
-    for rig in inputs.rigs.iter().filter(|rig| !rig.has_coil()) {
-        if !units.contains(&rig.unit) {
-            units.push(rig.unit);
+    for rig in &inputs.rigs {
+        if units.contains(&rig.unit) {
+            continue;
+        }
+        units.push(rig.unit);
+        findings.extend(bad_map(plan, rig.unit));
+        let unit = rig.unit;
+        if inputs
+            .rigs
+            .iter()
+            .any(|rig| rig.unit == unit && !rig.has_coil())
+        {
             findings.extend(no_such_coil(plan, rig.unit));
         }
     }

@@ -1,6 +1,6 @@
 //! Everything the day rests on: place and weather, cabin, unit, what feeds the bank.
 
-use super::{State, modes::ModePlan, weather::Weather};
+use super::{State, modes::ModePlan, unit_map::UnitMap, weather::Weather};
 use crate::page::locale::formatter;
 use crate::page::locale::say;
 use crate::text::m;
@@ -14,7 +14,7 @@ use crate::{
     plan::{
         Path,
         cabin::{BodyKind, CabinField as C, Colour, Covers, Glazing, Insulation},
-        cooling::{Control, CoolingField as K},
+        cooling::{Control, CoolingField as K, UnitCurves},
         day::DayField as D,
         path::{ModeField, NightField as N},
     },
@@ -102,6 +102,11 @@ const COVERS: Chosen<Covers> = Chosen {
     label: |f| f.say(m::DayCovers),
     name: words::covers_name,
     assumed: Covers::InsideMats,
+};
+const CURVES: Chosen<UnitCurves> = Chosen {
+    label: |f| f.say(m::DayCurves),
+    name: words::curves_name,
+    assumed: UnitCurves::WindowUnit,
 };
 const CONTROL: Chosen<Control> = Chosen {
     label: |f| f.say(m::DayControl),
@@ -200,6 +205,7 @@ fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
         K::RatedOutdoorC,
         K::RatedWetBulbC,
         K::FloorPercent,
+        K::StartLossMin,
     ];
     let fields = fields.map(|field| view! { <NumberField path=Path::Cooling(unit, field) /> });
     let modes = (0..modes).map(|mode| view! { <ModeCooling unit=unit mode=mode /> });
@@ -212,9 +218,15 @@ fn UnitForm(unit: usize, count: usize, modes: usize) -> impl IntoView {
                     chosen=CONTROL
                     place=move |plan| plan.units.get_mut(unit).map(|one| &mut one.cooling.control)
                 />
+                <OpenChoice
+                    id=format!("curves-{unit}")
+                    chosen=CURVES
+                    place=move |plan| plan.units.get_mut(unit).map(|one| &mut one.cooling.curves)
+                />
             </div>
             <div class="grid">{fields.collect_view()}</div>
             <div class="grid">{modes.collect_view()}</div>
+            <UnitMap unit=unit />
         </fieldset>
     }
 }

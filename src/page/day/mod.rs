@@ -11,6 +11,7 @@ mod forms;
 mod import;
 mod modes;
 mod told;
+mod unit_map;
 mod weather;
 mod working;
 

@@ -77,7 +77,7 @@ impl Stepper {
     /// The air floats; the unit is off or gives a constant flow.
     fn free_leg(&self, leg: &mut Leg, push: &Push, tally: &mut Tally) -> bool {
         let share = match leg.running {
-            Running::Off => 0.0,
+            Running::Off | Running::Starting { .. } => 0.0,
             Running::Floor => self.rule.floor,
             Running::Full | Running::Hold => 1.0,
         };
@@ -106,11 +106,19 @@ impl Stepper {
         tally.air_c_s += self.modes.air(sums);
         tally.shell_c_s += self.modes.shell(sums);
         tally.unit_j += unit_w * run_s;
-        tally.full_s += share * run_s;
+        let is_starting = matches!(leg.running, Running::Starting { .. });
+        tally.full_s += if is_starting { run_s } else { share * run_s };
+        tally.starting_s += if is_starting { run_s } else { 0.0 };
         tally.running_s += if leg.running.is_on() { run_s } else { 0.0 };
         leg.air_c = self.modes.air(after);
         leg.shell_c = self.modes.shell(after);
         leg.at_s += run_s;
+        if let (Running::Starting { left_ms }, None) = (leg.running, event) {
+            let left_ms = left_ms
+                .saturating_sub((1000.0 * run_s).round() as u32)
+                .max(1);
+            leg.running = Running::Starting { left_ms };
+        }
         if let (Some((_, Running::Hold)), Some(set_c)) = (event, self.rule.set_c) {
             // Onto the set point itself; the hair between goes to the unit.
             tally.unit_j += self.net.air_j_k * (leg.air_c - set_c);
@@ -128,6 +136,10 @@ impl Stepper {
         phi: &[Phi; 2],
     ) -> Option<(f64, Running)> {
         let rule = &self.rule;
+        if let Running::Starting { left_ms } = leg.running {
+            let cools_s = 0.001 * f64::from(left_ms);
+            return (cools_s < left_s).then_some((cools_s, Running::Full));
+        }
         if leg.capacity_w.is_none() || rule.kind != Kind::ByAir {
             return None;
         }
@@ -228,7 +240,12 @@ impl Stepper {
             leg.at_s = self.step_s;
             return false;
         };
-        leg.running = next;
+        leg.running = match (leg.running, next) {
+            (Running::Off, Running::Full) if self.start_ms > 0 => Running::Starting {
+                left_ms: self.start_ms,
+            },
+            _ => next,
+        };
         leg.at_s < self.step_s
     }
 }

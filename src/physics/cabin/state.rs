@@ -109,6 +109,8 @@ pub struct Step {
     /// The same in seconds of full capacity: less than the former where it
     /// ran at part of it.
     pub full_s: f64,
+    /// Of which it drew and did not cool yet.
+    pub starting_s: f64,
     /// Mean air temperature over the step, Celsius.
     pub mean_air_c: f64,
     /// Starts and stops.

@@ -37,6 +37,8 @@ pub struct Stepper {
     pub(super) held_lambda: f64,
     pub(super) held_whole: Phi,
     most_events: usize,
+    /// From a start of the unit until it cools.
+    pub(super) start_ms: u32,
 }
 
 /// What the legs of one step add up to.
@@ -49,6 +51,7 @@ pub(super) struct Tally {
     pub unit_j: f64,
     pub running_s: f64,
     pub full_s: f64,
+    pub starting_s: f64,
 }
 
 impl Stepper {
@@ -79,6 +82,7 @@ impl Stepper {
             held_lambda,
             held_whole: Phi::at(held_lambda * step_s),
             most_events: MOST_EVENTS,
+            start_ms: 0,
         })
     }
 
@@ -88,6 +92,16 @@ impl Stepper {
     pub fn with_at_most(self, most_events: usize) -> Self {
         Self {
             most_events: most_events.min(MOST_EVENTS),
+            ..self
+        }
+    }
+
+    /// The same, the unit drawing for so long at each start (0 to an hour) before it
+    /// cools: what its first minutes cool less than its later ones, all at once.
+    #[must_use]
+    pub fn with_start_loss(self, loss_s: f64) -> Self {
+        Self {
+            start_ms: (1000.0 * loss_s.clamp(0.0, 3600.0)) as u32,
             ..self
         }
     }
@@ -160,7 +174,7 @@ impl Stepper {
         let Asked {
             from, start, end, ..
         } = asked;
-        let ran = tally.full_s / self.step_s;
+        let ran = (tally.full_s - tally.starting_s) / self.step_s;
         let coil = asked.cooling.and_then(|unit| unit.coil);
         let (humidity_ratio, water) = self.moisture.advance(
             from.humidity_ratio,
@@ -183,6 +197,7 @@ impl Stepper {
             },
             running_s: tally.running_s,
             full_s: tally.full_s,
+            starting_s: tally.starting_s,
             mean_air_c: tally.air_c_s / self.step_s,
             switches,
             heat: self.heat_book(asked, leg, tally),

@@ -51,6 +51,8 @@ pub enum Running {
     /// Not cooling.
     #[default]
     Off,
+    /// On, drawing, and not cooling yet: thousandths of a second until it does.
+    Starting { left_ms: u32 },
     /// At full capacity.
     Full,
     /// At its floor: the load is smaller still.
@@ -169,6 +171,7 @@ impl Rule {
             Kind::Never => Running::Off,
             Kind::Always => Running::Full,
             Kind::ByAir => match self.set_c {
+                None if matches!(was, Running::Starting { .. }) => was,
                 None if was.is_on() => Running::Full,
                 None => Running::Off,
                 Some(set_c) => begin_modulating(was, air_c - set_c),

@@ -7,6 +7,7 @@ use crate::{
     plan::{
         Bank, CheckIn, Claim, Figure, Load, Mode, ModeRow, Path, Plan, Reader, Unit,
         claims::Claimed,
+        cooling::{MapField, MapRow},
         draft::Draft,
         path::ModeField,
         supply::{Array, Charger},
@@ -230,8 +231,14 @@ fn row_of(plan: &Plan, path: Path) -> String {
     let by = |number: Option<u32>| format!("{number:?}");
     match path {
         Path::Bank(at, _) | Path::OpenCircuit(at) => plan.banks[at].name.clone(),
-        Path::Unit(at, _) | Path::Cooling(at, _) | Path::Modes(at) => plan.units[at].name.clone(),
+        Path::Unit(at, _) | Path::Cooling(at, _) | Path::Modes(at) | Path::UnitMap(at) => {
+            plan.units[at].name.clone()
+        }
         Path::Mode(unit, mode, _) => plan.units[unit].modes[mode].name.clone(),
+        Path::MapRow(unit, row, _) => {
+            let unit = &plan.units[unit];
+            format!("{} {:?}", unit.name, unit.cooling.unit_map[row].draw_w)
+        }
         Path::Load(at) => plan.loads[at].name.clone(),
         Path::Claim(at, _) => plan.claims[at].name.clone(),
         Path::Array(at, _) => by(plan.supply.arrays[at].panels_series_count),
@@ -286,4 +293,19 @@ fn what_is_not_there_takes_nothing_along() {
     assert_eq!(plan, full());
     let path = Path::Mode(0, 1, ModeField::PowerW);
     assert_eq!(path.without_row((Path::Modes(1), 0)), Some(path));
+}
+
+#[test]
+fn rows_of_a_map_move_up_with_it_and_with_their_unit() {
+    let row = |unit, row| Path::MapRow(unit, row, MapField::DrawW);
+    let one = (Path::UnitMap(1), 2);
+    assert_eq!(row(1, 1).without_row(one), Some(row(1, 1)));
+    assert_eq!(row(1, 2).without_row(one), None);
+    assert_eq!(row(1, 3).without_row(one), Some(row(1, 2)));
+    assert_eq!(row(0, 3).without_row(one), Some(row(0, 3)));
+    assert_eq!(row(1, 3).without_row((Path::Units, 0)), Some(row(0, 3)));
+    let mut plan = Plan::demo();
+    plan.units[0].cooling.unit_map = vec![MapRow::default(); 3];
+    assert_eq!(plan.remove_row(Path::UnitMap(0), 1).len(), 1);
+    assert_eq!(plan.units[0].cooling.unit_map.len(), 2);
 }

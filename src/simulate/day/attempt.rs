@@ -58,7 +58,7 @@ impl<S: Sink> Walk<'_, S> {
             ..
         } = self.standing.cabin;
         let entering = cabin_air(self.pressure_pa, air_c, humidity_ratio)?;
-        Some(self.inputs.rigs[rig].doing(&entering, outdoor_c, self.standing.load))
+        Some(self.inputs.rigs[rig].doing(&entering, outdoor_c))
     }
 
     pub(super) fn cabin_step(
@@ -77,7 +77,6 @@ impl<S: Sink> Walk<'_, S> {
         let cabin = &self.standing.cabin;
         let people = self.inputs.people(slot, cabin.air_c);
         let (start, end) = (start.drive(people, gains_w), end.drive(people, gains_w));
-        let cooling = doing.map(|doing| &doing.cooling);
         let step_h = to_h - from_h;
         let own;
         let keep = match rig {
@@ -85,10 +84,15 @@ impl<S: Sink> Walk<'_, S> {
             None if slot.rig.is_some() => Keep::Closed,
             None => Keep::Aired,
         };
-        let is_smooth = rig.zip(cooling).is_some_and(|(rig, cooling)| {
-            let share = self.standing.on_share;
-            cycles_too_fast(self.inputs, rig, cooling.sensible_w, share)
+        let share = self.standing.on_share;
+        let is_smooth = rig.zip(doing).is_some_and(|(rig, doing)| {
+            cycles_too_fast(self.inputs, rig, doing.cooling.sensible_w, share)
         });
+        let cooling = doing.map(|doing| doing.cooling);
+        // Cycles that are not followed have their starts all the same.
+        let smoothed = rig
+            .zip(cooling)
+            .map(|(rig, cooling)| cooling.times(self.inputs.rigs[rig].kept_smoothed(share)));
         let stepper = match self.steppers.whole(keep, step_h, is_smooth) {
             Some(stepper) => stepper,
             None => {
@@ -100,12 +104,21 @@ impl<S: Sink> Walk<'_, S> {
             }
         };
         stepper
-            .step(cabin, &start, &end, cooling)
+            .step(
+                cabin,
+                &start,
+                &end,
+                if is_smooth {
+                    smoothed.as_ref()
+                } else {
+                    cooling.as_ref()
+                },
+            )
             // A unit far too large for its cabin and band, and not known to be.
             .or_else(|error| {
                 self::stepper(self.inputs, keep, step_h, true)
                     .ok_or(error)?
-                    .step(cabin, &start, &end, cooling)
+                    .step(cabin, &start, &end, smoothed.as_ref())
             })
             .unwrap_or_else(|_| still(cabin))
     }
@@ -195,6 +208,7 @@ fn still(cabin: &State) -> Step {
         state: *cabin,
         running_s: 0.0,
         full_s: 0.0,
+        starting_s: 0.0,
         mean_air_c: cabin.air_c,
         switches: 0,
         heat: HeatBook::default(),

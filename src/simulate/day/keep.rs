@@ -22,9 +22,7 @@ impl<S: Sink> Walk<'_, S> {
         self.standing.cabin = piece.step.state;
         if let Some(rig) = piece.rig {
             let step_h = piece.to_h - piece.from_h;
-            let kept = self.inputs.rigs[rig].kept_at(self.standing.load);
-            let load = kept * piece.step.full_s / (3600.0 * step_h);
-            self.standing.was_asked(load, step_h);
+            self.books.starts.add(rig, &before, &piece.step);
             self.standing.on_share = piece.step.full_s / (3600.0 * step_h);
         }
         let Some(flow) = piece.flow else {

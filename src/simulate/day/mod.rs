@@ -56,7 +56,7 @@ pub use legs::{Leg, Legs, Mark};
 pub use ready::can_be_run;
 pub use record::{
     COLDEST_C, DayEvent, DayPoint, DaySum, EnergySum, Happening, HeatSum, ModeAt, Outcome, Record,
-    Sink,
+    Sink, Starts,
 };
 pub use run::{outcome, run};
 pub use scene::Scene;

@@ -1,7 +1,7 @@
 //! What a run leaves: points to draw, events, and books that close.
 
 use crate::{
-    physics::cabin::{HeatBook, WaterBook},
+    physics::cabin::{HeatBook, Step, WaterBook},
     simulate::Stop,
 };
 use serde::{Deserialize, Serialize};
@@ -246,6 +246,41 @@ impl Sink for Record {
     }
 }
 
+/// Starts of the units, and what they cost.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Starts {
+    pub count: u32,
+    /// Time on, and of it the time in which a unit drew and did not cool yet.
+    pub on_s: f64,
+    pub lost_s: f64,
+    /// The mode that started, among the inputs' modes; the last of several.
+    pub rig: Option<usize>,
+}
+
+impl Starts {
+    pub(super) fn add(&mut self, rig: usize, before: &crate::physics::cabin::State, step: &Step) {
+        // Starts and stops take turns.
+        let was_off = u32::from(!before.running.is_on());
+        let starts = (step.switches + was_off) / 2;
+        self.count += starts;
+        self.on_s += step.full_s;
+        self.lost_s += step.starting_s;
+        if starts > 0 {
+            self.rig = Some(rig);
+        }
+    }
+
+    /// Share of the cooling that was lost.
+    #[must_use]
+    pub fn lost_share(&self) -> f64 {
+        if self.on_s > 0.0 {
+            self.lost_s / self.on_s
+        } else {
+            0.0
+        }
+    }
+}
+
 /// What a run came to.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Outcome {
@@ -262,6 +297,7 @@ pub struct Outcome {
     /// Share of what the bank holds at the end.
     pub end_share: f64,
     pub end_cabin: crate::physics::cabin::State,
+    pub starts: Starts,
 }
 
 impl Outcome {

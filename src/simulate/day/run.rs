@@ -133,7 +133,6 @@ impl<'a, S: Sink> Walk<'a, S> {
             self.standing.unit_off = None;
             self.standing.is_running = false;
             self.standing.on_share = 0.0;
-            self.standing.load = 1.0;
         }
         let mut from_h = from_h;
         let mut pieces = 0;

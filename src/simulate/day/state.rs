@@ -3,7 +3,7 @@
 use super::{
     bank::{Bank, Lasting},
     inputs::Inputs,
-    record::{COLDEST_C, DaySum, EnergySum, Happening, Outcome},
+    record::{COLDEST_C, DaySum, EnergySum, Happening, Outcome, Starts},
     setpoint_monitor::SetpointMonitor,
 };
 use crate::{
@@ -53,13 +53,9 @@ pub(super) struct SimState {
     pub is_refused: bool,
     pub is_full: bool,
     pub rig: Option<usize>,
-    /// Share of the mode's cooling that was lately asked for.
-    pub load: f64,
     pub keeper: SetpointMonitor,
 }
 
-/// How far back a unit's load is looked at.
-const LOOK_BACK_H: f64 = 0.5;
 /// Share of what a bank holds by which it must have risen before what stopped
 /// comes back (common practice, no source).
 const BACK_AFTER: f64 = 0.1;
@@ -110,16 +106,8 @@ impl SimState {
             is_refused: false,
             is_full: false,
             rig: None,
-            load: 1.0,
             keeper: SetpointMonitor::new(inputs.set_c, inputs.band_k),
         }
-    }
-
-    /// Takes in what share of its cooling the mode gave over a step. Cycles are
-    /// shorter than the time this looks back, and steps may be shorter than cycles.
-    pub(super) fn was_asked(&mut self, load: f64, step_h: f64) {
-        let weight = -(-step_h / LOOK_BACK_H).exp_m1();
-        self.load += weight * (load - self.load);
     }
 
     /// The bank after a stretch, whatever is off with it.
@@ -146,6 +134,7 @@ pub(super) struct EnergyBalance {
     pub warmest_c: f64,
     pub least_share: f64,
     pub wanted_h: f64,
+    pub starts: Starts,
 }
 
 impl EnergyBalance {
@@ -160,6 +149,7 @@ impl EnergyBalance {
             warmest_c: COLDEST_C,
             least_share: share,
             wanted_h,
+            starts: Starts::default(),
         }
     }
 
@@ -192,6 +182,7 @@ impl EnergyBalance {
             heat: super::record::HeatSum::of(&self.heat, &self.water),
             end_share: inputs.bank.store.soc(standing.held),
             end_cabin: standing.cabin,
+            starts: self.starts,
         }
     }
 }
@@ -279,9 +270,14 @@ pub(super) fn stepper(
         Keep::Aired => &inputs.aired,
         Keep::Closed | Keep::Cooled(_) => &(inputs.stores, inputs.moist),
     };
-    let most_events = LEAST_EVENTS + (step_h * SWITCHES_PER_H) as usize;
+    // A start is two events.
+    let most_events = LEAST_EVENTS + (1.5 * step_h * SWITCHES_PER_H) as usize;
     let stepper = Stepper::new(stores, moist, thermostat, hours(step_h)).ok()?;
-    Some(stepper.with_at_most(most_events))
+    let loss_s = match keep {
+        Keep::Cooled(rig) if !is_smooth => inputs.rigs[rig].start_loss_s,
+        _ => 0.0,
+    };
+    Some(stepper.with_at_most(most_events).with_start_loss(loss_s))
 }
 
 /// Whether a thermostat would cycle faster than is followed, by the share of its
@@ -294,7 +290,8 @@ pub(super) fn cycles_too_fast(inputs: &Inputs, rig: usize, cooling_w: f64, share
     let air_j = in_joules_per_kelvin(inputs.stores.air) * inputs.band_k;
     // All of a step may be a rounding more than all of it.
     let off_share = (1.0 - share).max(0.0);
-    let cycle_h = air_j / (3600.0 * cooling_w * share * off_share);
+    let by_air_h = air_j / (3600.0 * cooling_w * share * off_share);
+    let cycle_h = by_air_h + inputs.rigs[rig].start_loss_s / 3600.0;
     2.0 > SWITCHES_PER_H * cycle_h
 }
 

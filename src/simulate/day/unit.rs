@@ -1,15 +1,18 @@
 //! One mode of one unit: what it takes from the bank and out of the cabin.
 
 use crate::{
-    physics::air::{self, Coil, CurveSet, Humidity, MoistAir},
+    physics::air::{self, Coil, CurveSet, Humidity, MoistAir, OwnMap, SettledRun},
     physics::cabin::{Cooling, WetCoil},
     physics::circuit::Branch,
     plan::{
-        Feed, Plan,
-        cooling::{Control, CoolingField as C},
+        Feed, Plan, Unit,
+        cooling::{Control, CoolingField as C, UnitCurves},
         path::{ModeField as M, Path},
     },
-    quantity::{celsius, in_kilograms_per_second, in_watts, kilograms_per_second, pascals, watts},
+    quantity::{
+        celsius, in_celsius, in_kilograms_per_second, in_watts, kilograms_per_second, pascals,
+        watts,
+    },
     simulate::{
         Stop,
         assemble::{self, Asked},
@@ -22,12 +25,18 @@ const RATED_DRY_BULB_C: f64 = 26.7;
 /// Density that a stated airflow is taken at, kg/m³ of dry air.
 const AIRFLOW_KG_M3: f64 = 1.15;
 
+/// Starts of a compressor in an hour, at the most.
+const MOST_STARTS_PER_H: f64 = 6.0;
+/// Less than this is not left by any number of starts.
+const LEAST_KEPT: f64 = 0.2;
+
 /// A mode, assembled.
 #[derive(Clone, Debug, PartialEq)]
 pub struct UnitModel {
     pub unit: usize,
     pub mode: usize,
     air: air::Unit,
+    own: Option<OwnMap>,
     coil: Option<Coil>,
     /// Sensible share at the rating, where no coil could be made.
     sensible: f64,
@@ -40,6 +49,8 @@ pub struct UnitModel {
     pub overload: Option<Stop>,
     pub modulating: bool,
     pub floor: f64,
+    /// From a start until it cools.
+    pub start_loss_s: f64,
 }
 
 /// What a rig does under given air.
@@ -63,12 +74,13 @@ impl UnitModel {
         let cooling_w = plan.number(Path::Mode(unit, mode, M::CoolingW))?;
         let strongest_w = number(C::CoolingW)?.max(1.0);
         let air = air::Unit {
-            curves: CurveSet::WindowUnit,
+            curves: curves(the_unit, mode),
             capacity: watts(cooling_w),
             power: watts(the_mode.draw.nominal_w().max(0.1)),
             rated_wet_bulb: celsius(number(C::RatedWetBulbC)?),
             rated_outdoor: celsius(number(C::RatedOutdoorC)?),
         };
+        let own = own_map(the_unit, air.curves);
         let sensible = number(C::SensiblePercent)? / 100.0;
         let flow_kg_s = number(C::AirflowM3H)? * AIRFLOW_KG_M3 / 3600.0 * cooling_w / strongest_w;
         // Air of a wetter bulb than that is saturated, and as warm as its wet bulb.
@@ -92,6 +104,7 @@ impl UnitModel {
             unit,
             mode,
             air,
+            own,
             coil,
             sensible,
             intake_rise_k: number(C::IntakeRiseK)?,
@@ -103,6 +116,7 @@ impl UnitModel {
             overload: assemble::overload(the_unit, asked),
             modulating: the_unit.cooling.control == Some(Control::Modulating),
             floor: number(C::FloorPercent)? / 100.0,
+            start_loss_s: 60.0 * number(C::StartLossMin).unwrap_or(0.0),
         })
     }
 
@@ -122,21 +136,36 @@ impl UnitModel {
     /// Capacity, split and draw with this air into the coil and this weather.
     ///
     /// Air outside what the curves or the coil answer is taken at their edge.
-    /// `load` is the share of its cooling that was lately asked for.
     #[must_use]
-    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64, load: f64) -> OperatingPoint {
+    pub fn doing(&self, entering: &MoistAir, outdoor_c: f64) -> OperatingPoint {
         let intake_c = (outdoor_c + self.intake_rise_k).min(70.0);
         let at = self.air.at(entering.wet_bulb(), celsius(intake_c));
-        let (capacity_w, power_ratio) = at.map_or((in_watts(self.air.capacity), 1.0), |here| {
+        let published = at.map_or((in_watts(self.air.capacity), 1.0), |here| {
             (
                 in_watts(here.capacity),
                 in_watts(here.power) / in_watts(self.air.power),
             )
         });
+        let by_own_runs = self.by_own_runs(intake_c, in_celsius(entering.wet_bulb()));
+        let (capacity_w, power_ratio) = by_own_runs.unwrap_or(published);
         OperatingPoint {
             on: self.on(power_ratio),
-            cooling: self.split(entering, capacity_w).times(self.kept_at(load)),
+            cooling: self.split(entering, capacity_w),
         }
+    }
+
+    /// Capacity, and draw over that at the rating, by the unit's own runs.
+    fn by_own_runs(&self, intake_c: f64, wet_bulb_c: f64) -> Option<(f64, f64)> {
+        let own = self.own?;
+        let here = own.at(intake_c, wet_bulb_c)?;
+        let rated = own.at(
+            in_celsius(self.air.rated_outdoor),
+            in_celsius(self.air.rated_wet_bulb),
+        )?;
+        Some((
+            in_watts(self.air.capacity) * here.1 / rated.1,
+            here.0 / rated.0,
+        ))
     }
 
     fn on(&self, power_ratio: f64) -> Branch {
@@ -175,21 +204,47 @@ impl UnitModel {
         }
     }
 
-    /// Cooling that is left of a cycling unit's at a share of its load: at each
-    /// start it runs some time for nothing. 1 for one that follows the load.
+    /// Cooling that is left where cycles are too short to be followed, at a share of
+    /// the time on: a thermostat starts `4 N f (1 - f)` times an hour, `N` being six at
+    /// the most (the form by Henderson and Rengarajan, ASHRAE Transactions 102 (1996),
+    /// from memory).
     #[must_use]
-    pub fn kept_at(&self, load: f64) -> f64 {
-        if self.modulating {
-            return 1.0;
-        }
-        let load = load.clamp(0.0, 1.0);
-        self.air.curves.part_load_factor(load).unwrap_or(1.0)
+    pub fn kept_smoothed(&self, share: f64) -> f64 {
+        let off_share = (1.0 - share).clamp(0.0, 1.0);
+        let lost = 4.0 * MOST_STARTS_PER_H * off_share * self.start_loss_s / 3600.0;
+        (1.0 - lost).max(LEAST_KEPT)
     }
+}
+
+/// The published map of a mode.
+fn curves(unit: &Unit, mode: usize) -> CurveSet {
+    let is_strongest = unit
+        .modes
+        .get(mode)
+        .is_some_and(|mode| mode.draw.nominal_w() >= unit.strongest_w());
+    match unit.cooling.curves {
+        None | Some(UnitCurves::WindowUnit) => CurveSet::WindowUnit,
+        Some(UnitCurves::SingleSpeed) => CurveSet::SingleSpeedCentral,
+        Some(UnitCurves::TwoStage) if is_strongest => CurveSet::TwoStageHigh,
+        Some(UnitCurves::TwoStage) => CurveSet::TwoStageLow,
+    }
+}
+
+fn own_map(unit: &Unit, base: CurveSet) -> Option<OwnMap> {
+    let runs = unit.cooling.unit_map.iter().filter_map(|row| {
+        Some(SettledRun {
+            outdoor_c: row.outdoor_c?,
+            wet_bulb_c: row.entering_wet_bulb_c?,
+            draw_w: row.draw_w?,
+            cooling_w: row.cooling_w?,
+        })
+    });
+    OwnMap::fitted(base, &runs.collect::<Vec<_>>())
 }
 
 impl Cooling {
     /// The same for a share of the time.
-    fn times(self, share: f64) -> Self {
+    pub(super) fn times(self, share: f64) -> Self {
         let coil = self.coil.map(|coil| WetCoil {
             contact_kg_s: coil.contact_kg_s * share,
             ..coil

@@ -325,7 +325,7 @@ mod tests {
             "{text}"
         );
         assert!(
-            text.contains("The first night the cabin keeps its 25 °C: 25.5 °C at the warmest"),
+            text.contains("The first night the cabin keeps its 25 °C: 25.4 °C at the warmest"),
             "{text}"
         );
     }

@@ -3,7 +3,7 @@
 use super::{Words, plain};
 use crate::plan::{
     cabin::CabinField as C,
-    cooling::CoolingField as U,
+    cooling::{CoolingField as U, MapField as M},
     day::{CheckInField as I, DayField as D, ModeRowField as R},
     supply::{ArrayField as A, ChargerField as G, SupplyField as S},
 };
@@ -74,7 +74,20 @@ pub(super) fn cooling(f: Formatter, field: U) -> Words {
         U::AirflowM3H => plain(f.say(m::CoolingAirflowM3H)),
         U::SensiblePercent => plain(f.say(m::CoolingSensiblePercent)),
         U::IntakeRiseK => plain(f.say(m::CoolingIntakeRiseK)),
+        U::StartLossMin => [
+            f.say(m::CoolingStartLossMin),
+            f.say(m::CoolingStartLossMinHint),
+        ],
     }
+}
+
+pub(super) fn map_row(f: Formatter, field: M) -> Words {
+    plain(match field {
+        M::OutdoorC => f.say(m::MapOutdoorC),
+        M::EnteringWetBulbC => f.say(m::MapEnteringWetBulbC),
+        M::DrawW => f.say(m::MapDrawW),
+        M::CoolingW => f.say(m::MapCoolingW),
+    })
 }
 
 pub(super) fn supply(f: Formatter, field: S) -> Words {

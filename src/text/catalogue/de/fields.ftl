@@ -2,6 +2,8 @@
 
 lists-banks = Batteriebänke
 lists-open-circuit = Tabelle der Leerlaufspannung
+lists-unit-map = Gemessenes Leistungskennfeld
+    .hint = Zwei bis zwanzig eingeschwungene Messungen dieses Geräts, möglichst bei verschiedenen Außentemperaturen. Sie bestimmen, wie sich Leistungsaufnahme und Kälteleistung mit der Luft ändern; den Rest geben veröffentlichte Kennlinien.
 lists-units = Kühlgeräte
 lists-modes = Betriebsarten
 lists-loads = Andere Verbraucher
@@ -139,6 +141,15 @@ cooling-floor-percent = Kleinste Kälteleistung
 cooling-airflow-m3-h = Luftstrom durch den Verdampfer
 cooling-sensible-percent = Sensibler Anteil
 cooling-intake-rise-k = Kondensator-Zuluft über Umgebung
+cooling-start-loss-min = Kühlung, die jeder Start kostet
+    .hint = Minuten bei voller Kälteleistung: Der Verdichter zieht Strom, bevor der Verdampfer kalt ist. Keine bei Drehzahlregelung.
+
+## A reading of the performance map
+
+map-outdoor-c = Zuluft des Kondensators
+map-entering-wet-bulb-c = Feuchtkugel am Eintritt
+map-draw-w = Leistungsaufnahme
+map-cooling-w = Gesamte Kälteleistung
 
 ## Charge controller, panels and chargers
 

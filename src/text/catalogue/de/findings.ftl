@@ -6,6 +6,11 @@ finding-not-a-number = { $field }: das ist keine Zahl. Zulässig: { $range }.
 finding-too-many = { $field }: { NUMBER($count) } sind aufgeführt, höchstens { NUMBER($most) } werden beantwortet.
 finding-none-given = { $field }: bitte mindestens eines angeben.
 finding-bad-table = { $field }: Zeile { NUMBER($row) } passt nicht. Der Ladezustand muss von Zeile zu Zeile steigen, die Spannung darf nicht fallen, und es braucht zwei Zeilen oder mehr.
+finding-bad-map = { $field }: Zeile { NUMBER($row) } fehlt oder ist unvollständig und bleibt außer Betracht. Jede Zeile braucht alle vier Zahlen, ein Kennfeld zwei Zeilen oder mehr.
+finding-starts-cost = { NUMBER($starts) ->
+    [one] Ein Start kostet
+   *[other] { NUMBER($starts) } Starts kosten
+} { $lost } der Kühlung: Der Verdichter zieht Strom, bevor der Verdampfer kalt ist. Eine größere Schalthysterese oder eine schwächere Betriebsart verliert weniger.
 finding-no-such-mode = { $field }: diese Zeile des Betriebsplans nennt eine Betriebsart, die nicht aufgeführt ist.
 finding-bad-import = { $field }: Stunde { NUMBER($row) } liegt außerhalb des Bereichs, oder die Listen sind verschieden lang. Jede Stunde braucht eine Temperatur { $temperature } und eine Bestrahlungsstärke { $irradiance }.
 finding-standby-above-draw = { $field }: { $standby } ist mehr als die { $draw } im Betrieb. Bitte beides prüfen: Bereitschaft ist, was das Gerät aufnimmt, während der Kompressor steht.

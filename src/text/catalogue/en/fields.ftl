@@ -2,6 +2,8 @@
 
 lists-banks = Banks
 lists-open-circuit = Open-circuit voltage table
+lists-unit-map = Measured performance map
+    .hint = Two to twenty settled readings of this unit, better at different outdoor temperatures. They set how draw and capacity change with the air; published curves give the rest.
 lists-units = Cooling units
 lists-modes = Modes
 lists-loads = Other loads
@@ -139,6 +141,15 @@ cooling-floor-percent = Minimum capacity
 cooling-airflow-m3-h = Airflow through the coil
 cooling-sensible-percent = Sensible share
 cooling-intake-rise-k = Condenser inlet air above ambient
+cooling-start-loss-min = Cooling lost at each start
+    .hint = Minutes at full capacity: the compressor draws before the coil is cold. None for variable speed.
+
+## A reading of the performance map
+
+map-outdoor-c = Condenser inlet air
+map-entering-wet-bulb-c = Entering wet bulb
+map-draw-w = Draw
+map-cooling-w = Total capacity
 
 ## Charge controller, panels and chargers
 

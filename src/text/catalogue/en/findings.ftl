@@ -6,6 +6,11 @@ finding-not-a-number = { $field }: this is not a number. Accepted: { $range }.
 finding-too-many = { $field }: { NUMBER($count) } are listed, and at most { NUMBER($most) } are answered.
 finding-none-given = { $field }: add at least one.
 finding-bad-table = { $field }: row { NUMBER($row) } is out of order. State of charge must rise from row to row, voltage must not fall, and two rows or more are needed.
+finding-bad-map = { $field }: row { NUMBER($row) } is missing or lacks a number and is left out. Each row needs all four numbers, and a map needs two rows or more.
+finding-starts-cost = { NUMBER($starts) ->
+    [one] One start costs
+   *[other] { NUMBER($starts) } starts cost
+} { $lost } of the cooling: the compressor draws before the coil is cold. A wider dead band or a lower mode loses less.
 finding-no-such-mode = { $field }: this row of the mode plan names a mode that is not listed.
 finding-bad-import = { $field }: hour { NUMBER($row) } is out of range, or the lists differ in length. Each hour needs a temperature { $temperature } and an irradiance { $irradiance }.
 finding-standby-above-draw = { $field }: { $standby } is above the { $draw } drawn while on. Check both: standby is what the unit draws while its compressor is off.

@@ -2,6 +2,8 @@
 
 lists-banks = Bancos de baterías
 lists-open-circuit = Tabla de tensión en circuito abierto
+lists-unit-map = Mapa de rendimiento medido
+    .hint = De dos a veinte lecturas en régimen estable de este equipo, mejor a distintas temperaturas exteriores. Fijan cómo cambian el consumo y la capacidad con el aire; las curvas publicadas dan el resto.
 lists-units = Equipos de frío
 lists-modes = Modos
 lists-loads = Otros consumos
@@ -139,6 +141,15 @@ cooling-floor-percent = Capacidad mínima
 cooling-airflow-m3-h = Caudal de aire por la batería de frío
 cooling-sensible-percent = Fracción sensible
 cooling-intake-rise-k = Aire de entrada al condensador sobre el ambiente
+cooling-start-loss-min = Frío perdido en cada arranque
+    .hint = Minutos a plena capacidad: el compresor consume antes de que el evaporador esté frío. Ninguno con velocidad variable.
+
+## A reading of the performance map
+
+map-outdoor-c = Aire de entrada al condensador
+map-entering-wet-bulb-c = Bulbo húmedo de entrada
+map-draw-w = Consumo
+map-cooling-w = Capacidad total
 
 ## Charge controller, panels and chargers
 

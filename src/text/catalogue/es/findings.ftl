@@ -6,6 +6,11 @@ finding-not-a-number = { $field }: esto no es un número. Se admite: { $range }.
 finding-too-many = { $field }: hay { NUMBER($count) } en la lista y se responden como máximo { NUMBER($most) }.
 finding-none-given = { $field }: añada al menos uno.
 finding-bad-table = { $field }: la fila { NUMBER($row) } está fuera de orden. El estado de carga debe subir de fila en fila, la tensión no debe bajar y hacen falta dos filas o más.
+finding-bad-map = { $field }: la fila { NUMBER($row) } falta o está incompleta y no se usa. Cada fila necesita los cuatro números y el mapa dos filas o más.
+finding-starts-cost = { NUMBER($starts) ->
+    [one] Un arranque cuesta
+   *[other] { NUMBER($starts) } arranques cuestan
+} el { $lost } del frío: el compresor consume antes de que el evaporador esté frío. Una banda muerta más ancha o un modo más bajo pierde menos.
 finding-no-such-mode = { $field }: esta fila del plan de modos nombra un modo que no está en la lista.
 finding-bad-import = { $field }: la hora { NUMBER($row) } está fuera del intervalo, o las listas tienen distinta longitud. Cada hora necesita una temperatura { $temperature } y una irradiancia { $irradiance }.
 finding-standby-above-draw = { $field }: { $standby } supera los { $draw } consumidos en marcha. Revise ambos: en espera es lo que toma el equipo con el compresor parado.
