@@ -4,11 +4,12 @@ use super::State;
 use crate::{
     page::{
         field::{Look, NumberField},
-        kit::{Fold, Press, anew},
+        kit::{Fold, Press},
         locale::{formatter, say},
+        rows::{AddRow, Row, alike, rows},
     },
     plan::{
-        Path,
+        Path, Plan,
         cooling::{MAP_ROWS, MapField, MapRow},
     },
     text::{self, m},
@@ -19,11 +20,9 @@ use leptos::prelude::*;
 #[component]
 pub fn UnitMap(unit: usize) -> impl IntoView {
     let state = State::here();
-    let count = move || {
-        state.with_plan(|plan| {
-            let unit = plan.units.get(unit);
-            unit.map_or(0, |unit| unit.cooling.unit_map.len())
-        })
+    let count = move |plan: &Plan| {
+        let unit = plan.units.get(unit);
+        unit.map_or(0, |unit| unit.cooling.unit_map.len())
     };
     let add = move || {
         state.edit(|plan| {
@@ -32,34 +31,30 @@ pub fn UnitMap(unit: usize) -> impl IntoView {
             }
         });
     };
-    let rows = move |count: usize| {
-        let rows = (0..count).map(|row| view! { <Reading unit=unit row=row count=count /> });
-        view! {
-            {rows.collect_view()}
-            {(count < MAP_ROWS.1)
-                .then(|| view! { <Press class="quiet" words=say(m::DayAddMapRow) press=add /> })}
-        }
-        .into_any()
-    };
+    let reading = move |row| view! { <Reading unit=unit row=row /> }.into_any();
+    let has_room = move |plan: &Plan| count(plan) < MAP_ROWS.1;
     let path = Path::UnitMap(unit);
     view! {
         <Fold class="fold small" title=move || text::field_label(formatter(), path)>
             <p class="hint">{text::field_hint(formatter(), path)}</p>
-            <div>{anew(count, rows)}</div>
+            <div>{rows(path, move |plan| alike(count(plan)), reading)}</div>
+            <AddRow words=say(m::DayAddMapRow) has_room=has_room press=add />
         </Fold>
     }
 }
 
 #[component]
-fn Reading(unit: usize, row: usize, count: usize) -> impl IntoView {
+fn Reading(unit: usize, row: Row) -> impl IntoView {
     let state = State::here();
+    let title = row.title(say(m::DayMapRow));
+    let row = row.at;
     let field =
         |field| view! { <NumberField path=Path::MapRow(unit, row, field) look=Look::Row /> };
     let fields = MapField::ALL.iter().copied().map(field);
-    let remove = move || state.change(|draft| draft.remove(Path::UnitMap(unit), row));
+    let remove = move || state.remove_row(Path::UnitMap(unit), row);
     view! {
         <div class="mode-cooling">
-            <p class="row-title">{text::numbered(say(m::DayMapRow), row, count)}</p>
+            <p class="row-title">{title}</p>
             <div class="grid">{fields.collect_view()}</div>
             <Press class="quiet" words=say(m::DayRemoveMapRow) press=remove />
         </div>

@@ -32,8 +32,9 @@ impl RowIds {
             ids.remove(at);
         }
         if list == Path::Units {
-            // Modes are known by their unit's place.
-            self.lists.retain(|path, _| !matches!(path, Path::Modes(_)));
+            // What a unit has is known by the unit's place.
+            let is_of_unit = |path: &Path| matches!(path, Path::Modes(_) | Path::UnitMap(_));
+            self.lists.retain(|path, _| !is_of_unit(path));
         }
     }
 }
