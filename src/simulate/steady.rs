@@ -118,6 +118,8 @@ struct Tally<'a> {
     lost_wh: f64,
     /// What was drawn, by the open-circuit volts of the surface.
     surface_wh: f64,
+    /// The least charge held so far.
+    least_held: f64,
     knots: Vec<Knot>,
 }
 
@@ -134,6 +136,7 @@ impl<'a> Tally<'a> {
             unit_wh: 0.0,
             lost_wh: 0.0,
             surface_wh: 0.0,
+            least_held: f64::INFINITY,
             knots,
         }
     }
@@ -156,8 +159,8 @@ impl<'a> Tally<'a> {
         let ends = self.standing(high).zip(self.standing(low));
         let share = match ends {
             Some((at_high, at_low)) if self.lag.is_any() && held > 0.0 => {
-                let given = self.lag.held(high, &at_high) - self.lag.held(low, &at_low);
-                given.max(0.0) / held
+                let from = self.least_held.min(self.lag.held(high, &at_high));
+                (from - self.lag.held(low, &at_low)).max(0.0) / held
             }
             _ => 1.0,
         };
@@ -228,9 +231,11 @@ impl<'a> Tally<'a> {
     }
 
     fn mark(&mut self, charge: f64, standing: &BothStates) {
+        // Where the voltage collapses the surface falls and the cells give nothing.
+        self.least_held = self.least_held.min(self.lag.held(charge, standing));
         self.knots.push(Knot {
             hours: self.hours,
-            held: self.pack.soc(self.lag.held(charge, standing)),
+            held: self.pack.soc(self.least_held),
             volts: standing.on.bar_v,
             amps: standing.on.amps,
         });
