@@ -74,11 +74,15 @@ struct Lane<'a> {
     inner: f64,
 }
 
+/// From here on something flows: the smallest numbers there are would make a scale
+/// without end.
+const LEAST: f64 = 1e-9;
+
 impl Flow {
     /// What counts of it.
     fn counted(&self) -> f64 {
-        if self.value.is_finite() {
-            self.value.max(0.0)
+        if self.value.is_finite() && self.value > LEAST {
+            self.value
         } else {
             0.0
         }
