@@ -59,7 +59,7 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let circuits = answer
         .circuits
         .iter()
-        .map(|circuit| circuit_row(circuit))
+        .map(circuit_row)
         .collect();
     let batteries = answer.bank.as_ref().map(|bank| {
         let lines = [
