@@ -56,11 +56,7 @@ fn items(texts: impl IntoIterator<Item = String>) -> impl IntoView {
 fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let title = plan.title.trim().to_owned();
     let named = (!title.is_empty()).then(|| view! { <p>{title}</p> });
-    let circuits = answer
-        .circuits
-        .iter()
-        .map(circuit_row)
-        .collect();
+    let circuits = answer.circuits.iter().map(circuit_row).collect();
     let batteries = answer.bank.as_ref().map(|bank| {
         let lines = [
             Some(say::batteries_line(formatter(), bank)),
