@@ -16,13 +16,25 @@ pub fn mode_name(f: Formatter, plan: &Plan, unit: usize, mode: usize) -> String 
     if !name.is_empty() {
         return name.into();
     }
-    match &*plan.units {
-        [only] if only.modes.len() == 1 => match only.name.trim() {
-            "" => f.say(m::ModeOnly).into(),
-            name => name.into(),
-        },
-        _ => f.say(m::ModeNumbered { number: mode + 1 }),
+    match only_unit(plan) {
+        Some("") => f.say(m::ModeOnly).into(),
+        Some(unit) => unit.into(),
+        None => f.say(m::ModeNumbered { number: mode + 1 }),
     }
+}
+
+/// The name of the unit where there is but one of one mode, and nobody has named the mode.
+fn only_unit(plan: &Plan) -> Option<&str> {
+    let [unit] = &*plan.units else {
+        return None;
+    };
+    let is_unnamed = matches!(&*unit.modes, [mode] if mode.name.trim().is_empty());
+    is_unnamed.then(|| unit.name.trim())
+}
+
+/// Whether neither the only mode nor its unit has a name: no sentence needs one.
+pub(in crate::text) fn is_unnamed(plan: &Plan) -> bool {
+    only_unit(plan) == Some("")
 }
 
 /// The user's own name of a unit.

@@ -29,7 +29,7 @@ pub mod wiring;
 pub mod words;
 mod working;
 
-use answers::WITHIN_A_DAY_H;
+use answers::{WITHIN_A_DAY_H, is_unnamed};
 pub use answers::{
     bank_in_words, bank_sentence, batteries_in_words, duty_title, feed_title, full_mode_name,
     in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,

@@ -65,8 +65,10 @@ fn volts_at(run: &RunAnswer, drawn_percent: f64) -> f64 {
 }
 
 /// Charge given at a rate over that given slowly, to the usual cut-off: within 1.5 % to
-/// 1C. At 2C iron phosphate is 3.5 % short: the cell warmed itself, as much as made it
-/// lose less than twice what it lost at 1C, and the model's stays at 25 °C.
+/// 1C. At 2C iron phosphate is 3.8 % short, a miss that stands: the measured cell lost
+/// less than twice what it lost at 1C. It may have warmed itself, and the model's stays at
+/// 25 °C; its temperature is not on file. The parameters are fitted to these rows, so this
+/// holds the fit and proves nothing of other cells.
 #[test]
 fn charge_given_at_a_rate() {
     for (chemistry, at_two) in [(Chemistry::Lfp, 0.04), (Chemistry::Nmc, 0.012)] {
@@ -88,9 +90,9 @@ fn charge_given_at_a_rate() {
 }
 
 /// Mean volts over the discharge: within 0.6 %, but for iron phosphate at 2C, which is
-/// 0.8 % high. That cell warmed itself and gave 3 % more charge than the model's, all of
-/// it between 2.5 and 2.8 V, which draws its mean down; over the charge that both gave
-/// the model is some 0.3 % high.
+/// 0.8 % high: a miss that stands, and a limit that was set when it was seen. The measured
+/// cell gave more charge than the model's, at its lowest volts, which draws its mean down;
+/// how much of the miss that is, nobody has measured.
 #[test]
 fn mean_volts_at_a_rate() {
     for chemistry in [Chemistry::Lfp, Chemistry::Nmc] {
@@ -100,12 +102,8 @@ fn mean_volts_at_a_rate() {
                 "{chemistry:?} {} C: {found:.3} V, measured {:.3}",
                 row.rate, row.mean_v
             );
-            let warmed_itself = chemistry == Chemistry::Lfp && row.rate > 1.0;
-            near_share(
-                found,
-                row.mean_v,
-                if warmed_itself { 0.0085 } else { 0.006 },
-            );
+            let is_missed = chemistry == Chemistry::Lfp && row.rate > 1.0;
+            near_share(found, row.mean_v, if is_missed { 0.0085 } else { 0.006 });
         }
     }
 }

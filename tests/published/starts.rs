@@ -41,7 +41,7 @@ fn default_min() -> f64 {
 /// miss of 0.017: by this day alone a start costs 0.5 min and not 0.8. The later minutes
 /// find air that is cooler already, which makes the measured share too large, and single
 /// runs scatter by 0.05, so that the mean of 14 is known to some 0.027 (two standard
-/// errors). A factor of 0.78 + 0.22 load would say 0.83 to 0.89.
+/// errors). The limit below was set when the miss was seen. A factor of 0.78 + 0.22 load would say 0.83 to 0.89.
 #[test]
 fn delivered_over_settled_on_a_measured_day() {
     let day = rows("nist_unit_tucson_28aug_1min.csv");

@@ -21,7 +21,7 @@ pub use happened::{
 pub use moments::{Calendar, moment, utc_offset};
 pub use weather::{weather_fault, weather_taken};
 
-use super::{Formatter, full_mode_name, m, stop_phrase};
+use super::{Formatter, full_mode_name, is_unnamed, m, stop_phrase};
 use crate::{
     answer::day::{COLDEST_C, DayAnswer, Happening, ModeAt, Odds},
     plan::Plan,
@@ -57,14 +57,6 @@ pub fn planned_modes(f: Formatter, plan: &Plan) -> String {
             last,
         }),
     }
-}
-
-/// Whether there is but one mode, and nobody has named it: no sentence needs its name.
-fn is_unnamed(plan: &Plan) -> bool {
-    let [unit] = &*plan.units else {
-        return false;
-    };
-    matches!(&*unit.modes, [mode] if mode.name.trim().is_empty()) && unit.name.trim().is_empty()
 }
 
 /// "until 07:00", or how long where that alone would be read as another day's.
