@@ -2,7 +2,10 @@
 //! applies, absent when it does not.
 
 use till_morning::{
-    answer::{day::day, night},
+    answer::{
+        day::{DayPoint, day},
+        night,
+    },
     plan::finding::{Finding, Matter, Severity},
     plan::{Figure, Plan, cooling::MapRow},
 };
@@ -123,6 +126,37 @@ fn an_airflow_too_small_for_the_cooling_is_said() {
         ),
         "{found:?}"
     );
+}
+
+/// A unit whose rating no coil gives is answered with its stated sensible share, and
+/// cools on: it does not stop over a cabin that is too warm, and no cabin stands still
+/// under a moving sun (once it did, when the air had been dried to nothing).
+#[test]
+fn a_unit_without_a_coil_of_its_rating_cools_on() {
+    for sensible_percent in [60.0, 75.0, 90.0] {
+        let mut plan = demo();
+        plan.day.days_count = Some(1);
+        // From the morning on, and warm enough for the unit to run all day.
+        plan.night.start_clock_min = 9 * 60;
+        plan.night.wanted_h = 12.0;
+        plan.cabin.set_point_c = Some(20.0);
+        plan.banks[0].parallel_count = 9;
+        plan.units[0].cooling.airflow_m3_h = Some(Figure::label(20.0));
+        plan.units[0].cooling.sensible_percent = Some(Figure::label(sensible_percent));
+        let day = day(&plan).unwrap();
+        assert!(
+            day.findings
+                .iter()
+                .any(|finding| matches!(finding.matter, Matter::NoSuchCoil { .. }))
+        );
+        let due = |point: &&DayPoint| point.mode.is_some() && point.hours_h > 1.0;
+        for point in day.trace.iter().filter(due) {
+            let is_warm = point.cabin_c > 20.0 + 1.0;
+            assert!(!is_warm || point.unit_w > 0.0, "{point:?}");
+        }
+        let stands = |two: &&[DayPoint]| two[0].cabin_c == two[1].cabin_c;
+        assert_eq!(day.trace.windows(2).find(stands), None);
+    }
 }
 
 /// Readings of draw and capacity are taken when two of them are whole; what is left out

@@ -40,6 +40,8 @@ pub struct UnitModel {
     coil: Option<Coil>,
     /// Sensible share at the rating, where no coil could be made.
     sensible: f64,
+    /// Water in the air into the coil at the rating.
+    rated_ratio: f64,
     intake_rise_k: f64,
     feed: Feed,
     ohm: f64,
@@ -90,6 +92,7 @@ impl UnitModel {
             celsius(RATED_DRY_BULB_C.max(wet_c)),
             Humidity::WetBulb(celsius(wet_c)),
         );
+        let rated_ratio = entering.as_ref().map_or(0.0, MoistAir::humidity_ratio);
         let coil = entering.ok().and_then(|entering| {
             Coil::from_rating(
                 &entering,
@@ -107,6 +110,7 @@ impl UnitModel {
             own,
             coil,
             sensible,
+            rated_ratio,
             intake_rise_k: number(C::IntakeRiseK)?,
             feed: the_unit.feed,
             ohm: assemble::path_ohm(plan, unit),
@@ -196,9 +200,12 @@ impl UnitModel {
             }
             None => Cooling {
                 sensible_w: capacity_w * self.sensible,
+                // Drier air than at the rating gives less water. Asked for the same
+                // watts, the coil would dry the cabin to nothing, and no air flow is
+                // enough for that.
                 coil: WetCoil::of_latent(
                     capacity_w * (1.0 - self.sensible),
-                    entering.humidity_ratio(),
+                    entering.humidity_ratio().max(self.rated_ratio),
                 ),
             },
         }
