@@ -18,7 +18,6 @@ impl<S: Sink> Walk<'_, S> {
     /// Keeps a piece: states move on, books and sink take it in.
     pub(super) fn commit(&mut self, slot: &Slot, piece: &Piece) {
         let before = self.standing.cabin;
-        let was_due = self.standing.keeper.is_due();
         self.standing.cabin = piece.step.state;
         if let Some(rig) = piece.rig {
             let step_h = piece.to_h - piece.from_h;
@@ -36,16 +35,21 @@ impl<S: Sink> Walk<'_, S> {
         self.charging_events(piece, &flow);
         let stretch = Stretch {
             hours: (piece.from_h, piece.to_h),
-            air_c: (before.air_c, piece.step.state.air_c),
+            mean_c: piece.step.mean_air_c,
+            end_c: piece.step.state.air_c,
         };
-        if let Some((at_h, what)) = self.standing.keeper.watch(slot.rig.is_some(), &stretch) {
-            self.event(at_h, what);
+        let is_planned = slot.rig.is_some();
+        if let Some(judged) = self.standing.keeper.watch(is_planned, &stretch) {
+            if let Some(due_c) = judged.due_c {
+                self.books.due(piece.to_h, due_c);
+            }
+            if let Some((at_h, what)) = judged.event {
+                // The line between two means may pass before what was told since.
+                self.event(at_h.max(self.books.told_h), what);
+            }
         }
-        let keeper = &self.standing.keeper;
-        // The stretch in which the cabin came down to its set point is not held yet.
-        let is_due = was_due && keeper.is_due();
-        self.books
-            .warmth(piece, is_due, keeper.is_lost(), slot.rig.is_some());
+        let is_lost = self.standing.keeper.is_lost();
+        self.books.warmth(piece, is_lost, is_planned);
         let mode = piece.rig.map(|rig| self.mode_at(rig));
         let mut point = piece.point(self.inputs, &flow, &split, mode);
         point.humidity_percent = self.humidity_percent();

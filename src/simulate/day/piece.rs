@@ -193,12 +193,16 @@ impl EnergyBalance {
         }
     }
 
-    /// How warm it was while it was to be cool.
-    pub(super) fn warmth(&mut self, piece: &Piece, is_due: bool, is_lost: bool, is_planned: bool) {
-        let mean_c = piece.step.mean_air_c;
-        if is_due && piece.to_h <= self.wanted_h + 1e-9 {
+    /// How warm it was, by a mean up to an hour, while it was to be cool.
+    pub(super) fn due(&mut self, to_h: f64, mean_c: f64) {
+        if to_h <= self.wanted_h + 1e-9 {
             self.warmest_c = self.warmest_c.max(mean_c);
         }
+    }
+
+    /// How warm it was while a mode was planned, and how long too warm.
+    pub(super) fn warmth(&mut self, piece: &Piece, is_lost: bool, is_planned: bool) {
+        let mean_c = piece.step.mean_air_c;
         if let Some(day) = self.day(piece.from_h) {
             if is_planned {
                 day.warmest_c = day.warmest_c.max(mean_c);

@@ -134,6 +134,8 @@ pub(super) struct EnergyBalance {
     pub warmest_c: f64,
     pub least_share: f64,
     pub wanted_h: f64,
+    /// The latest event told.
+    pub told_h: f64,
     pub starts: Starts,
 }
 
@@ -149,12 +151,14 @@ impl EnergyBalance {
             warmest_c: COLDEST_C,
             least_share: share,
             wanted_h,
+            told_h: 0.0,
             starts: Starts::default(),
         }
     }
 
     /// Keeps the first of what the answer asks for.
     pub(super) fn note(&mut self, at_h: f64, what: Happening) {
+        self.told_h = self.told_h.max(at_h);
         match what {
             Happening::Empty { stop, .. } => {
                 self.empty.get_or_insert((at_h, stop));
