@@ -7,6 +7,7 @@ use crate::{
     plan::{
         Feed, Plan,
         path::{BankField as B, ModeField as M, Path, UnitField as U},
+        supply::SupplyField as S,
     },
     simulate::{Job, Run, Stop, assemble, held_span, hours, run_down},
     study::spread::{self, Band, Share},
@@ -207,6 +208,8 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
             .map(|&field| Path::Mode(unit, mode, field)),
     );
     paths.extend((0..plan.loads.len()).map(Path::Load));
+    // Nobody's guess where it is not stated: the run is then of a warm bank.
+    paths.push(Path::Supply(S::BankC));
     let the_bank = &plan.banks[bank];
     let is_measured =
         the_bank.measured.measured_ah.is_some() || the_bank.measured.measured_wh.is_some();
@@ -223,10 +226,11 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
     paths
 }
 
-const BANK_PATHS: [B; 9] = [
+const BANK_PATHS: [B; 10] = [
     B::BatteryRatedAh,
     B::HealthPercent,
     B::StartChargePercent,
+    B::CutoffV,
     B::BatteryResistanceMohm,
     B::PolarisationPercent,
     B::PeukertExponent,

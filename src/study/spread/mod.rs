@@ -10,7 +10,7 @@
 //!
 //! A spread is the half-width at two standard deviations (k = 2), so about
 //! nineteen nights in twenty lie between low and high, if the spreads are honest
-//! and the inputs independent.
+//! and the inputs independent. `tests/odds` draws truths and counts that they do.
 
 pub mod chance;
 mod draws;
@@ -22,7 +22,7 @@ mod usual;
 
 pub use draws::Draws;
 pub use odds::{BandPoint, Odds};
-pub use sampled::{Sampled, Sampler, band_of};
+pub use sampled::{DrawnDay, Sampled, Sampler, band_of};
 pub use several::bands;
 pub use usual::half_width;
 
@@ -76,7 +76,7 @@ pub fn band(plan: &Plan, paths: &[Path], hours: impl Fn(&Plan) -> f64) -> (Band,
         let Some(figure) = plan.figure(path) else {
             continue;
         };
-        let spread = percent_of(path, figure) / 100.0 * figure.value.abs();
+        let spread = half_width(path, figure);
         let (Some(range), true) = (path.range(), spread > 0.0) else {
             continue;
         };

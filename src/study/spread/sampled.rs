@@ -27,12 +27,16 @@ use crate::{
 
 /// What is kept of each drawn day.
 #[derive(Clone, Copy, Debug, PartialEq)]
-struct Kept {
-    hours_h: f64,
-    warmest_c: f64,
-    lasts: bool,
-    is_never_empty: bool,
-    holds: bool,
+pub struct DrawnDay {
+    /// Until the bank is empty, or the whole span.
+    pub hours_h: f64,
+    /// Warmest cabin until the wanted hour, as in [`Odds::warmest_c`].
+    pub warmest_c: f64,
+    /// Whether the bank is not empty before the wanted hour.
+    pub lasts: bool,
+    pub is_never_empty: bool,
+    /// Whether, besides, the set point is held.
+    pub holds: bool,
 }
 
 /// Curves that have bands.
@@ -44,7 +48,7 @@ pub struct Sampler {
     scene: Scene,
     draws: Draws,
     runs: u32,
-    kept: Vec<Kept>,
+    kept: Vec<DrawnDay>,
     /// Hours between the points of a band.
     apart_h: f64,
     /// Place by place of the band, the curves of every run one after the other.
@@ -123,7 +127,7 @@ impl Sampler {
             return;
         };
         let wanted_h = self.scene.wanted_h;
-        self.kept.push(Kept {
+        self.kept.push(DrawnDay {
             hours_h: outcome.hours(self.scene.span_h),
             warmest_c: outcome.warmest_c,
             lasts: outcome.lasts_to(wanted_h),
@@ -138,6 +142,12 @@ impl Sampler {
         self.draws.plan(run_number)
     }
 
+    /// What each of the days drawn so far came to.
+    #[must_use]
+    pub fn days(&self) -> &[DrawnDay] {
+        &self.kept
+    }
+
     /// Odds and bands of the days drawn so far; nothing if there are none.
     #[must_use]
     pub fn finish(&self) -> Option<Sampled> {
@@ -145,10 +155,10 @@ impl Sampler {
         if count == 0 {
             return None;
         }
-        let share = |is: fn(&Kept) -> bool| {
+        let share = |is: fn(&DrawnDay) -> bool| {
             100.0 * self.kept.iter().filter(|kept| is(kept)).count() as f64 / count as f64
         };
-        let band = |of: fn(&Kept) -> f64| {
+        let band = |of: fn(&DrawnDay) -> f64| {
             let mut values: Vec<f64> = self.kept.iter().map(of).collect();
             band_of(&mut values)
         };
@@ -189,21 +199,30 @@ impl Sampler {
     }
 }
 
-/// 2.5, 50 and 97.5 % of some values, by the nearest rank; they are put in
-/// another order.
+/// 2.5, 50 and 97.5 % of some values; they are put in another order.
+///
+/// A share p of n values lies at the rank p (n + 1), between two by a straight line:
+/// one more value, drawn as they were, is then below it with the chance p (Hyndman &
+/// Fan, *The American Statistician* 50(4), 1996, definition 6). Taken among the n
+/// alone, the ends of a hundred days held a night that was none of them in 94.1 %.
 pub fn band_of(values: &mut [f64]) -> Band {
-    let last = values.len().saturating_sub(1) as f64;
     let mut at = |share: f64| {
-        let rank = (share * last).round() as usize;
-        if values.is_empty() {
-            return 0.0;
-        }
-        *values.select_nth_unstable_by(rank, f64::total_cmp).1
+        let rank = (share * (values.len() + 1) as f64 - 1.0).max(0.0);
+        let last = values.len().checked_sub(1)?;
+        let (lower, part) = (rank as usize, rank.fract());
+        let mut value = |at: usize| {
+            *values
+                .select_nth_unstable_by(at.min(last), f64::total_cmp)
+                .1
+        };
+        let (from, to) = (value(lower), value(lower + 1));
+        Some(from + part * (to - from))
     };
+    let mut of = |share: f64| at(share).unwrap_or(0.0);
     Band {
-        low: at(0.025),
-        likely: at(0.5),
-        high: at(0.975),
+        low: of(0.025),
+        likely: of(0.5),
+        high: of(0.975),
     }
 }
 
