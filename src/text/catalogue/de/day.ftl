@@ -186,7 +186,7 @@ day-odds-never-empty = nie leer über { $days }: { $chance }
 day-odds-assume = Wahrscheinlichkeiten aus { NUMBER($count) } { NUMBER($count) ->
         [one] simulierten Tag
        *[other] simulierten Tagen
-    }: Jede Zahl streut innerhalb ihrer Unsicherheit, unabhängig von den anderen. Nicht enthalten: eine Vorhersage, die die ganze Woche in dieselbe Richtung irrt, und was nicht im Plan steht.
+    }: Jede Zahl streut innerhalb ihrer Unsicherheit, unabhängig von den anderen. Nicht enthalten: eine Vorhersage, die die ganze Woche in dieselbe Richtung irrt, und was nicht im Plan steht. Geprüft ist diese Rechnung, nicht die Unsicherheiten.
 day-ends = Ende: { $stop }.
 day-ends-at-start = Das ist beim Einschalten von { $mode }: Die Verbraucher allein trägt die Batteriebank.
 day-ends-after = An 39 von 40 simulierten Tagen ist das nach { $low }, an manchen gar nicht.

@@ -189,7 +189,7 @@ day-odds-never-empty = never empty in { $days }: { $chance }
 day-odds-assume = Odds from { NUMBER($count) } simulated { NUMBER($count) ->
         [one] day
        *[other] days
-    }: each number varies within its own uncertainty, independently of the others. Not included: a forecast wrong the same way all week, and whatever the plan leaves out.
+    }: each number varies within its own uncertainty, independently of the others. Not included: a forecast wrong the same way all week, and whatever the plan leaves out. Our tests check this arithmetic, not the uncertainties.
 day-ends = It stops { $stop }.
 day-ends-at-start = That is when { $mode } starts: the bank can carry the loads alone.
 day-ends-after = In 39 of 40 simulated days that is after { $low }, in some not at all.

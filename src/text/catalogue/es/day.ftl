@@ -186,7 +186,7 @@ day-odds-never-empty = sin agotarse en { $days }: { $chance }
 day-odds-assume = Probabilidades de { NUMBER($count) } { NUMBER($count) ->
         [one] día simulado
        *[other] días simulados
-    }: cada valor varía dentro de su incertidumbre, independiente de los demás. No se incluye un pronóstico errado en el mismo sentido toda la semana, ni lo que no figura en el plan.
+    }: cada valor varía dentro de su incertidumbre, independiente de los demás. No se incluye un pronóstico errado en el mismo sentido toda la semana, ni lo que no figura en el plan. Está comprobado este cálculo, no las incertidumbres.
 day-ends = Se detiene: { $stop }.
 day-ends-at-start = Ocurre al arrancar { $mode }: el banco puede con los consumos solos.
 day-ends-after = En 39 de cada 40 días simulados ocurre después de { $low }; en algunos, nunca.
