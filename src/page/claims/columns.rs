@@ -13,7 +13,7 @@ use crate::{
 };
 use leptos::prelude::*;
 
-const ROLES: [Role; 9] = [
+const ROLES: [Role; 10] = [
     Role::Time,
     Role::Date,
     Role::Volts,
@@ -22,6 +22,7 @@ const ROLES: [Role; 9] = [
     Role::AmpHours,
     Role::WattHours,
     Role::Temperature,
+    Role::Outdoors,
     Role::Ignored,
 ];
 const UNITS: [Unit; 17] = [

@@ -3,7 +3,7 @@
 use super::series::{Series, median};
 use crate::quantity::{Time, in_seconds};
 
-/// One row: volts, amperes, watts and degrees Celsius where known. Draw is
+/// One row: volts, amperes, watts and temperatures where known. Draw is
 /// positive once the row is in a [`Log`].
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Sample {
@@ -15,8 +15,10 @@ pub struct Sample {
     pub amps: Option<f64>,
     /// Watts.
     pub watts: Option<f64>,
-    /// Degrees Celsius.
+    /// Degrees Celsius, in the cabin.
     pub celsius: Option<f64>,
+    /// Degrees Celsius outdoors.
+    pub outdoor_c: Option<f64>,
     /// Line of the file, zero where there is none.
     pub line: usize,
 }
@@ -80,6 +82,18 @@ impl CounterChange {
     }
 }
 
+/// What the times of a log say of the clock.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum ClockTimes {
+    /// Nothing: they count from the log's start.
+    #[default]
+    Elapsed,
+    /// The clock on the wall.
+    Local,
+    /// Universal time.
+    Universal,
+}
+
 /// What was done to the rows on the way in; nothing is done in silence.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Notes {
@@ -112,6 +126,8 @@ pub struct Notes {
     pub volt_amps_per_watt: Option<f64>,
     /// The logger's own counters.
     pub counters: Vec<CounterChange>,
+    /// What its times say of the clock.
+    pub clock: ClockTimes,
 }
 
 /// A log in order of time.
@@ -215,7 +231,7 @@ fn is_usable(s: &Sample) -> bool {
     let has = s.volts.is_some() || s.amps.is_some() || s.watts.is_some();
     s.time_s.is_finite()
         && has
-        && [s.volts, s.amps, s.watts, s.celsius]
+        && [s.volts, s.amps, s.watts, s.celsius, s.outdoor_c]
             .into_iter()
             .all(finite)
 }

@@ -31,6 +31,7 @@ mod bank;
 mod bus_loads;
 mod charging;
 mod closed;
+mod driven;
 mod guess;
 mod inputs;
 mod keep;
@@ -51,6 +52,9 @@ mod unit;
 
 pub use bank::{Bank, Charging};
 pub use closed::{Closed, closed};
+pub use driven::{
+    DrivenBank, DrivenStep, UnitDid, cabin_at, drive_bank, drive_cabin, extra_on_w, off_w,
+};
 pub use inputs::{Inputs, figures};
 pub use legs::{Leg, Legs, Mark};
 pub use ready::can_be_run;
@@ -62,3 +66,4 @@ pub use run::{outcome, run};
 pub use scene::Scene;
 pub use sky::{COARSE_STEPS_PER_HOUR, STEPS_PER_HOUR};
 pub use state::{How, Start};
+pub use unit::UnitModel;

@@ -80,6 +80,12 @@ impl Scene {
         })
     }
 
+    /// Of the air at the place.
+    #[must_use]
+    pub fn pressure_pa(&self) -> f64 {
+        self.heavens.pressure_pa()
+    }
+
     /// The day of the month taken: the month's last for a day that it has not.
     #[must_use]
     pub fn day_of_month(&self) -> u32 {

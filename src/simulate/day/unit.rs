@@ -142,20 +142,41 @@ impl UnitModel {
     /// Air outside what the curves or the coil answer is taken at their edge.
     #[must_use]
     pub fn doing(&self, entering: &MoistAir, outdoor_c: f64) -> OperatingPoint {
-        let intake_c = (outdoor_c + self.intake_rise_k).min(70.0);
-        let at = self.air.at(entering.wet_bulb(), celsius(intake_c));
+        let (capacity_w, power_ratio) = self.by_curves(outdoor_c, in_celsius(entering.wet_bulb()));
+        OperatingPoint {
+            on: self.on(power_ratio),
+            cooling: self.split(entering, capacity_w),
+        }
+    }
+
+    /// A settled run as the unit's curves have it, air into the coil as rated.
+    #[must_use]
+    pub fn settled_run(&self, outdoor_c: f64) -> SettledRun {
+        let wet_bulb_c = in_celsius(self.air.rated_wet_bulb);
+        let (cooling_w, power_ratio) = self.by_curves(outdoor_c, wet_bulb_c);
+        SettledRun {
+            outdoor_c: self.intake_c(outdoor_c),
+            wet_bulb_c,
+            draw_w: in_watts(self.air.power) * power_ratio,
+            cooling_w,
+        }
+    }
+
+    fn intake_c(&self, outdoor_c: f64) -> f64 {
+        (outdoor_c + self.intake_rise_k).min(70.0)
+    }
+
+    /// Capacity, and draw over that at the rating.
+    fn by_curves(&self, outdoor_c: f64, wet_bulb_c: f64) -> (f64, f64) {
+        let intake_c = self.intake_c(outdoor_c);
+        let at = self.air.at(celsius(wet_bulb_c), celsius(intake_c));
         let published = at.map_or((in_watts(self.air.capacity), 1.0), |here| {
             (
                 in_watts(here.capacity),
                 in_watts(here.power) / in_watts(self.air.power),
             )
         });
-        let by_own_runs = self.by_own_runs(intake_c, in_celsius(entering.wet_bulb()));
-        let (capacity_w, power_ratio) = by_own_runs.unwrap_or(published);
-        OperatingPoint {
-            on: self.on(power_ratio),
-            cooling: self.split(entering, capacity_w),
-        }
+        self.by_own_runs(intake_c, wet_bulb_c).unwrap_or(published)
     }
 
     /// Capacity, and draw over that at the rating, by the unit's own runs.

@@ -73,16 +73,16 @@ pub enum Fit {
 /// Readings that a fit takes.
 pub const LEAST_READINGS: usize = 3;
 /// A standard error of less than this share of what it was: told.
-const TOLD: f64 = 0.75;
+pub(in crate::study) const TOLD: f64 = 0.75;
 /// Steps until the unknowns stand, at the most, and what counts as standing.
 const MOST_STEPS: u32 = 12;
 const STANDS: f64 = 0.02;
 /// Half-widths of the differences: three factors, share and K.
 const NUDGES: [f64; 5] = [0.05, 0.05, 0.05, 0.01, 0.2];
 /// Factors beyond these are not tried.
-const FACTORS: (f64, f64) = (0.2, 5.0);
+pub(in crate::study) const FACTORS: (f64, f64) = (0.2, 5.0);
 /// A factor whose figures are exact may still be off by so much.
-const LEAST_SD: f64 = 1e-4;
+pub(in crate::study) const LEAST_SD: f64 = 1e-4;
 
 /// A fit on its way.
 #[derive(Clone, Debug)]
@@ -281,7 +281,7 @@ impl Tape {
     }
 }
 
-fn loss_paths() -> [Path; 4] {
+pub(in crate::study) fn loss_paths() -> [Path; 4] {
     [
         C::ShellWM2K,
         C::GlassWM2K,
@@ -291,11 +291,11 @@ fn loss_paths() -> [Path; 4] {
     .map(Path::Cabin)
 }
 
-fn usable_paths() -> [Path; 3] {
+pub(in crate::study) fn usable_paths() -> [Path; 3] {
     [B::BatteryRatedAh, B::MeasuredAh, B::MeasuredWh].map(|field| Path::Bank(0, field))
 }
 
-fn draw_paths(plan: &Plan) -> Vec<Path> {
+pub(in crate::study) fn draw_paths(plan: &Plan) -> Vec<Path> {
     let mut paths = Vec::new();
     for (unit, the_unit) in plan.units.iter().enumerate() {
         paths.extend((0..the_unit.modes.len()).filter_map(|mode| plan.draw_path(unit, mode)));
@@ -304,7 +304,7 @@ fn draw_paths(plan: &Plan) -> Vec<Path> {
 }
 
 /// The plan with its figures times cabin loss, draw and usable energy.
-pub(super) fn scaled(plan: &Plan, factors: [f64; 3]) -> Plan {
+pub(in crate::study) fn scaled(plan: &Plan, factors: [f64; 3]) -> Plan {
     let [loss, draw, usable] = factors.map(|factor| factor.max(FACTORS.0).min(FACTORS.1));
     let mut plan = plan.clone();
     hold_cooling(&mut plan);
@@ -323,7 +323,7 @@ pub(super) fn scaled(plan: &Plan, factors: [f64; 3]) -> Plan {
 }
 
 /// Cooling is stated before the draw it would follow from is changed.
-fn hold_cooling(plan: &mut Plan) {
+pub(in crate::study) fn hold_cooling(plan: &mut Plan) {
     let mut held: Vec<(Path, Figure)> = Vec::new();
     for (unit, the_unit) in plan.units.iter().enumerate() {
         let modes = (0..the_unit.modes.len()).map(|mode| Path::Mode(unit, mode, M::CoolingW));
@@ -335,7 +335,7 @@ fn hold_cooling(plan: &mut Plan) {
     }
 }
 
-fn times(plan: &mut Plan, path: Path, factor: f64) {
+pub(in crate::study) fn times(plan: &mut Plan, path: Path, factor: f64) {
     let (Some(figure), Some(range)) = (plan.figure(path), path.range()) else {
         return;
     };
@@ -344,7 +344,7 @@ fn times(plan: &mut Plan, path: Path, factor: f64) {
 }
 
 /// No spread there is wider than the standard error says.
-fn narrow(plan: &mut Plan, paths: &[Path], sd: f64) {
+pub(in crate::study) fn narrow(plan: &mut Plan, paths: &[Path], sd: f64) {
     for &path in paths {
         let Some(figure) = plan.stated(path) else {
             continue;
@@ -361,13 +361,13 @@ fn narrow(plan: &mut Plan, paths: &[Path], sd: f64) {
 }
 
 /// One standard deviation of a figure as a share of it; 0 where there is none.
-fn share_sd(plan: &Plan, path: Path) -> f64 {
+pub(in crate::study) fn share_sd(plan: &Plan, path: Path) -> f64 {
     plan.figure(path).map_or(0.0, |figure| {
         0.5 * half_width(path, figure) / figure.value.abs().max(1e-12)
     })
 }
 
-fn loss_sd(plan: &Plan) -> f64 {
+pub(in crate::study) fn loss_sd(plan: &Plan) -> f64 {
     share_sd(plan, Path::Cabin(C::ShellWM2K)).max(share_sd(plan, Path::Cabin(C::GlassWM2K)))
 }
 
@@ -380,7 +380,7 @@ fn draw_sd(plan: &Plan) -> f64 {
     paths.map(|path| share_sd(plan, path)).fold(0.0, f64::max)
 }
 
-fn usable_sd(plan: &Plan) -> f64 {
+pub(in crate::study) fn usable_sd(plan: &Plan) -> f64 {
     let share = |field| share_sd(plan, Path::Bank(0, field));
     let measured = &plan.banks.first().map(|bank| bank.measured);
     match measured {

@@ -5,7 +5,7 @@
 mod bedtime;
 mod change;
 mod check_in;
-mod fit;
+pub(super) mod fit;
 mod longest;
 mod rank;
 mod readings;

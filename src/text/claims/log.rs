@@ -24,6 +24,7 @@ pub fn role_name(f: Formatter, role: Role) -> &'static str {
         Role::AmpHours => f.say(m::LogRoleAmpHours),
         Role::WattHours => f.say(m::LogRoleWattHours),
         Role::Temperature => f.say(m::LogRoleTemperature),
+        Role::Outdoors => f.say(m::LogRoleOutdoors),
         Role::Ignored => f.say(m::LogRoleIgnored),
     }
 }

@@ -164,7 +164,7 @@ fn settle(columns: &mut [Column], guesses: &[Option<(Guess, Why)>]) {
 /// given is then [`Why::NameOnly`], for the page to ask about.
 fn plain(role: Role) -> Unit {
     match role {
-        Role::Temperature => Unit::Celsius,
+        Role::Temperature | Role::Outdoors => Unit::Celsius,
         Role::Time => Unit::Seconds,
         Role::Date | Role::Ignored => Unit::None,
         _ => Unit::Plain,

@@ -132,6 +132,26 @@ const FAR: [&str; 24] = [
     "step",
 ];
 
+/// Words by which a thermometer hangs outdoors, also in the languages that write
+/// decimal commas.
+const OUTDOORS: [&str; 16] = [
+    "outdoor", "outdoors", "outside", "out", "ambient", "exterior", "external", "ext", "weather",
+    "aussen", "außen", "draussen", "draußen", "fuera", "esterno", "exterieur",
+];
+
+/// Words by which a thermometer is on a battery or in a device: it tells nothing
+/// of the cabin.
+const DEVICE: [&str; 12] = [
+    "battery", "batt", "bat", "batterie", "bateria", "batería", "cell", "zelle", "mosfet", "shunt",
+    "bms", "fridge",
+];
+
+/// Words by which a thermometer hangs in the cabin.
+const INDOORS: [&str; 13] = [
+    "cabin", "indoor", "indoors", "inside", "room", "interior", "van", "innen", "kabine", "raum",
+    "cabina", "dentro", "habitaculo",
+];
+
 /// Reads a heading; `None` when it names nothing that is read here.
 ///
 /// The order of trust: a unit in brackets or behind a stroke, a unit as the last
@@ -152,9 +172,37 @@ pub fn read(heading: &str) -> Option<Guess> {
     if is_foreign(marked.unwrap_or(last)) {
         return None;
     }
-    let word = named(&tokens);
+    let guess = quantity(heading, &tokens, marked)?;
+    Some(match guess.role {
+        Role::Temperature => thermometer(guess, &tokens)?,
+        _ => guess,
+    })
+}
+
+/// Where a thermometer hangs; `None` of one on a battery.
+fn thermometer(guess: Guess, tokens: &[&str]) -> Option<Guess> {
+    let says = |words: &[&str]| tokens.iter().any(|token| words.contains(token));
+    if says(&DEVICE) {
+        return None;
+    }
+    let (role, extra) = match () {
+        () if says(&OUTDOORS) => (Role::Outdoors, 0),
+        () if says(&INDOORS) => (Role::Temperature, 2),
+        () => (Role::Temperature, 0),
+    };
+    let weight = guess.weight + extra;
+    Some(Guess {
+        role,
+        weight,
+        ..guess
+    })
+}
+
+/// The quantity and unit that a heading names.
+fn quantity(heading: &str, tokens: &[&str], marked: Option<&str>) -> Option<Guess> {
+    let word = named(tokens);
     let bracket = marked.and_then(spelled);
-    let weight = leaning(&tokens);
+    let weight = leaning(tokens);
     if let Some((role, unit)) = bracket {
         return Some(Guess {
             role,
@@ -260,6 +308,11 @@ mod tests {
             "locker temp °F",
             Some((Temperature, Some(Unit::Fahrenheit))),
         );
+        check("Cabin °C", Some((Temperature, Some(Unit::Celsius))));
+        check("outdoor temp (°C)", Some((Outdoors, Some(Unit::Celsius))));
+        check("Außen Temperatur", Some((Outdoors, None)));
+        // A cell's warmth is not the cabin's.
+        check("battery temp °C", None);
     }
 
     #[test]

@@ -41,7 +41,7 @@ pub use refusal::{Fault, Refusal};
 pub use stamp::DateOrder;
 pub use unit::{Role, Unit};
 
-use super::log::{Log, Notes, Sample, Sense};
+use super::log::{ClockTimes, Log, Notes, Sample, Sense};
 use crate::quantity::Time;
 use row::{Kind, RowReader};
 
@@ -238,6 +238,16 @@ impl Importer {
         Ok(())
     }
 
+    fn clock_times(&self, time_column: Option<usize>) -> ClockTimes {
+        let unit = time_column.and_then(|at| self.layout.columns.get(at));
+        match unit.map(|column| column.unit) {
+            Some(Unit::Calendar) if self.reader.zoned == Some(true) => ClockTimes::Universal,
+            Some(Unit::EpochSeconds | Unit::EpochMilliseconds) => ClockTimes::Universal,
+            Some(Unit::Calendar | Unit::Clock) => ClockTimes::Local,
+            _ => ClockTimes::Elapsed,
+        }
+    }
+
     /// The log, its rows in order of time.
     ///
     /// # Errors
@@ -261,6 +271,7 @@ impl Importer {
             .position(|c| c.role == Role::Time);
         self.notes.missing_cells = self.reader.missing_cells;
         self.notes.counters = self.reader.counters.clone();
+        self.notes.clock = self.clock_times(time_column);
         let flows = |s: &&Sample| s.amps.is_some() || s.watts.is_some();
         if self.samples.iter().filter(flows).nth(1).is_none() {
             return Err(Refusal::at(last_line, 1, Fault::TooFewRows));

@@ -85,7 +85,8 @@ pub fn put_in_order(
 /// The same readings at the same time.
 fn is_repeat(a: &Sample, b: &Sample) -> bool {
     a.time_s == b.time_s
-        && (a.volts, a.amps, a.watts, a.celsius) == (b.volts, b.amps, b.watts, b.celsius)
+        && (a.volts, a.amps, a.watts) == (b.volts, b.amps, b.watts)
+        && (a.celsius, a.outdoor_c) == (b.celsius, b.outdoor_c)
 }
 
 /// Drops rows that say the same again and averages those that differ at one
@@ -123,6 +124,7 @@ fn average(group: &[Sample]) -> Sample {
         amps: mean(|s| s.amps),
         watts: mean(|s| s.watts),
         celsius: mean(|s| s.celsius),
+        outdoor_c: mean(|s| s.outdoor_c),
         ..group[0]
     }
 }

@@ -30,7 +30,8 @@ pub struct RowReader {
     columns: Vec<Column>,
     style: NumberStyle,
     order: DateOrder,
-    zoned: Option<bool>,
+    /// Whether its times name their zone, once one was read.
+    pub zoned: Option<bool>,
     last_clock_s: Option<f64>,
     days: f64,
     /// Cells of used columns that were empty.
@@ -151,6 +152,7 @@ impl RowReader {
                 Role::Amps => sample.amps = value,
                 Role::Watts => sample.watts = value,
                 Role::Temperature => sample.celsius = value,
+                Role::Outdoors => sample.outdoor_c = value,
                 _ => self.count(at, value),
             }
         }
@@ -179,7 +181,7 @@ impl RowReader {
         // A unit in the cell outranks the heading: some loggers scale by row.
         let unit = match (behind, spelled(behind)) {
             ("", _) => unit,
-            (_, Some((named, unit))) if named == role => unit,
+            (_, Some((named, unit))) if named == role.quantity() => unit,
             (_, Some(_)) => return refuse(Fault::WrongUnit),
             (_, None) => return refuse(Fault::NotANumber),
         };

@@ -19,8 +19,10 @@ pub enum Role {
     AmpHours,
     /// The logger's own count of energy; kept beside our total.
     WattHours,
-    /// Temperature.
+    /// Temperature in the cabin.
     Temperature,
+    /// Temperature outdoors.
+    Outdoors,
     /// Not read.
     Ignored,
 }
@@ -64,6 +66,17 @@ pub enum Unit {
     None,
 }
 
+impl Role {
+    /// The role whose units this one has.
+    #[must_use]
+    pub fn quantity(self) -> Self {
+        match self {
+            Self::Outdoors => Self::Temperature,
+            other => other,
+        }
+    }
+}
+
 impl Unit {
     /// Whether a column of this role can be in this unit.
     #[must_use]
@@ -72,7 +85,9 @@ impl Unit {
             Role::Volts | Role::Amps | Role::Watts | Role::AmpHours | Role::WattHours => {
                 matches!(self, Unit::Plain | Unit::Milli | Unit::Kilo)
             }
-            Role::Temperature => matches!(self, Unit::Celsius | Unit::Fahrenheit),
+            Role::Temperature | Role::Outdoors => {
+                matches!(self, Unit::Celsius | Unit::Fahrenheit)
+            }
             Role::Date | Role::Ignored => self == Unit::None,
             Role::Time => !matches!(
                 self,
@@ -113,7 +128,7 @@ pub fn accepted(role: Role) -> (f64, f64) {
         Role::Volts => (-2_000.0, 2_000.0),
         Role::Amps => (-10_000.0, 10_000.0),
         Role::Watts => (-1e6, 1e6),
-        Role::Temperature => (-100.0, 300.0),
+        Role::Temperature | Role::Outdoors => (-100.0, 300.0),
         _ => (-1e9, 1e9),
     }
 }

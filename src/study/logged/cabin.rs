@@ -1,0 +1,120 @@
+//! What the cabin's thermometer says: loss, heat capacity, cooling for each watt.
+//!
+//! The unit's thermostat is left out: what it drew was measured, and by its curves
+//! that is what it cooled. Loss, capacity and cooling all make heat flows, so of an
+//! air that only drifts little they tell no more than their ratios, and each keeps
+//! most of the spread it had; a night with the unit off for an hour tells more.
+
+use super::{
+    factors::{Factors, Found, capacity_sd, cooling_sd},
+    ground::{Ground, own},
+    twice::Twice,
+};
+use crate::{
+    simulate::day::{DrivenStep, cabin_at, drive_cabin},
+    study::{
+        night::fit::{LEAST_SD, loss_sd},
+        spread::least::Known,
+    },
+};
+
+/// Scatter of a thermometer's readings, means over some minutes, K (common practice,
+/// no source).
+const READING_SD_K: f64 = 0.2;
+/// What two thermometers may differ by, K (cheap ones keep 0.5 each; common practice,
+/// no source).
+const APART_SD_K: f64 = 0.5;
+/// The same where the weather is the plan's.
+const WEATHER_SD_K: f64 = 1.5;
+/// The shell starts between cabin and weather, K (ours).
+const SHELL_SD_K: f64 = 4.0;
+/// Half-widths of the differences: loss, capacity, cooling for each watt; K.
+const NUDGES: [f64; 6] = [0.03, 0.03, 0.03, 0.1, 0.1, 0.3];
+
+/// The cabin's fit on its way.
+#[derive(Clone, Debug)]
+pub(super) struct CabinFit {
+    twice: Twice,
+    /// Steps with a reading.
+    places: Vec<usize>,
+    /// The unit's share is not asked where it never ran.
+    is_idle: bool,
+}
+
+impl CabinFit {
+    /// Nothing without a thermometer.
+    pub(super) fn new(ground: &Ground) -> Option<Self> {
+        let cabin_c = ground.cabin_c.as_ref()?;
+        let places = own(&ground.bins, |bin| bin.cabin_c);
+        let first_c = *cabin_c.first()?;
+        let plan = &ground.plan;
+        let known = |value: f64, sd: f64| Known {
+            value,
+            sd: sd.max(LEAST_SD),
+        };
+        let outdoor_c = ground.inputs(plan, 0.0)?.air.first()?.outdoor_c;
+        let apart_sd = if ground.outdoor_c.is_some() {
+            APART_SD_K
+        } else {
+            WEATHER_SD_K
+        };
+        let before = vec![
+            known(1.0, loss_sd(plan)),
+            known(1.0, capacity_sd(plan)),
+            known(1.0, cooling_sd(plan)),
+            known(0.0, apart_sd),
+            known(first_c, APART_SD_K),
+            known(0.5 * (first_c + outdoor_c), SHELL_SD_K),
+        ];
+        let data = places.iter().map(|&at| known(cabin_c[at], READING_SD_K));
+        Some(Self {
+            twice: Twice::new(before, NUDGES.to_vec(), vec![data.collect()]),
+            places,
+            is_idle: ground.never_on,
+        })
+    }
+
+    pub(super) fn step(&mut self, ground: &Ground) -> bool {
+        let places = &self.places;
+        self.twice.step(|at| {
+            let steps = driven(ground, at)?;
+            Some(places.iter().map(|&place| steps[place].mean_c).collect())
+        })
+    }
+
+    /// What came of it.
+    pub(super) fn found(&self, found: &mut Found) {
+        let after = self.twice.after();
+        found.loss = Some(after[0]);
+        found.capacity = Some(after[1]);
+        found.per_watt = (!self.is_idle).then_some(after[2]);
+    }
+
+    pub(super) fn misfit(&self) -> f64 {
+        self.twice.misfit
+    }
+
+    /// What outdoor temperatures are off by, against the cabin's thermometer.
+    pub(super) fn warmer_k(&self) -> f64 {
+        self.twice.at()[3]
+    }
+
+    /// The cabin as fitted, step by step.
+    pub(super) fn course(&self, ground: &Ground) -> Option<Vec<DrivenStep>> {
+        driven(ground, self.twice.at())
+    }
+}
+
+fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
+    let &[loss, capacity, per_watt, warmer_k, air_c, shell_c] = at else {
+        return None;
+    };
+    let factors = Factors {
+        loss,
+        capacity,
+        ..Factors::ONE
+    };
+    let inputs = ground.inputs(&factors.on(&ground.plan), warmer_k)?;
+    let start = cabin_at(&inputs, air_c, shell_c);
+    drive_cabin(&ground.scene, &inputs, start, &ground.did, per_watt.clamp(0.2, 5.0))
+}

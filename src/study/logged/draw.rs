@@ -1,0 +1,87 @@
+//! What rows with the unit on say of its draw, and how it changes with the weather.
+
+use super::{
+    factors::{Found, ends_c},
+    ground::{Drawn, Ground},
+    twice::Twice,
+};
+use crate::study::{night::fit::LEAST_SD, night::fit::share_sd, spread::least::Known};
+
+/// What a mean over some minutes is worth, as a share, and what a published slope is,
+/// by the kelvin: as in a unit's own map.
+const RUN_SD: f64 = 0.02;
+pub(super) const SLOPE_SD: f64 = 0.02;
+/// A slope is asked for where the weather changed by so much, K.
+const LEAST_CHANGE_K: f64 = 2.0;
+
+/// The draw over the plan's own: its level in the middle of the weather that was met,
+/// and the change of its logarithm with the weather, by the kelvin.
+#[derive(Clone, Debug)]
+pub(super) struct DrawFit {
+    twice: Twice,
+    /// What the meter may be off by, as a share.
+    meter_sd: f64,
+    pub middle_c: f64,
+    pub ends_c: (f64, f64),
+    drawn: Vec<Drawn>,
+}
+
+impl DrawFit {
+    /// Nothing where no step has the unit on throughout.
+    pub(super) fn new(ground: &Ground, meter_sd: f64) -> Option<Self> {
+        let drawn = ground.draws.clone();
+        let ends_c = ends_c(&drawn)?;
+        let known = |value: f64, sd: f64| Known {
+            value,
+            sd: sd.max(LEAST_SD),
+        };
+        let before = vec![known(1.0, draw_sd(ground)), known(0.0, SLOPE_SD)];
+        let data = drawn.iter().map(|one| known(one.ratio, RUN_SD));
+        Some(Self {
+            twice: Twice::new(before, vec![0.01, 0.001], vec![data.collect()]),
+            meter_sd,
+            middle_c: 0.5 * (ends_c.0 + ends_c.1),
+            ends_c,
+            drawn,
+        })
+    }
+
+    pub(super) fn step(&mut self) -> bool {
+        let (drawn, middle_c) = (&self.drawn, self.middle_c);
+        self.twice.step(|at| {
+            let of = |one: &Drawn| at[0] * (at[1] * (one.outdoor_c - middle_c)).exp();
+            Some(drawn.iter().map(of).collect())
+        })
+    }
+
+    pub(super) fn found(&self, found: &mut Found) {
+        found.draw = self.twice.after().first().map(|level| Known {
+            value: level.value,
+            sd: level.sd.hypot(self.meter_sd * level.value),
+        });
+    }
+
+    /// Where the weather was measured and changed enough.
+    pub(super) fn slope(&self, ground: &Ground) -> Option<Known> {
+        let changed_k = self.ends_c.1 - self.ends_c.0;
+        let asked = ground.outdoor_c.is_some() && changed_k >= LEAST_CHANGE_K;
+        self.twice.after().get(1).copied().filter(|_| asked)
+    }
+
+    /// What the plan has drawn in the middle of that weather, W.
+    pub(super) fn plan_w(&self) -> f64 {
+        let far = |one: &&Drawn| (one.outdoor_c - self.middle_c).abs();
+        let nearest = self.drawn.iter().min_by(|a, b| far(a).total_cmp(&far(b)));
+        nearest.map_or(0.0, |one| one.plan_w)
+    }
+}
+
+/// Of the modes that are planned.
+pub(super) fn draw_sd(ground: &Ground) -> f64 {
+    let plan = &ground.plan;
+    let rows = plan.mode_rows();
+    let paths = rows
+        .iter()
+        .filter_map(|&(_, unit, mode)| plan.draw_path(unit, mode?));
+    paths.map(|path| share_sd(plan, path)).fold(0.0, f64::max)
+}

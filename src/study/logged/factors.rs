@@ -1,0 +1,184 @@
+//! Factors on a plan's figures, and their way into it.
+
+use super::ground::Drawn;
+use crate::{
+    plan::{
+        Plan,
+        cabin::CabinField as C,
+        cooling::{CoolingField as K, MapRow},
+        path::{ModeField as M, Path},
+    },
+    simulate::day::UnitModel,
+    study::{
+        night::fit::{draw_paths, hold_cooling, loss_paths, narrow, scaled, share_sd, times, usable_paths},
+        spread::least::Known,
+    },
+};
+
+/// What the figures of a plan are multiplied by.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Factors {
+    pub loss: f64,
+    pub capacity: f64,
+    /// Cooling for each watt drawn.
+    pub per_watt: f64,
+    pub draw: f64,
+    pub usable: f64,
+}
+
+impl Factors {
+    pub(super) const ONE: Self = Self {
+        loss: 1.0,
+        capacity: 1.0,
+        per_watt: 1.0,
+        draw: 1.0,
+        usable: 1.0,
+    };
+
+    /// The plan times these.
+    pub(super) fn on(&self, plan: &Plan) -> Plan {
+        let mut plan = scaled(plan, [self.loss, self.draw, self.usable]);
+        let capacity = self.capacity.clamp(0.2, 5.0);
+        for path in capacity_paths() {
+            if capacity != 1.0 {
+                times(&mut plan, path, capacity);
+            }
+        }
+        let cooling = (self.per_watt * self.draw).clamp(0.2, 5.0);
+        if cooling != 1.0 {
+            for path in cooling_paths(&plan) {
+                times(&mut plan, path, cooling);
+            }
+        }
+        plan
+    }
+}
+
+pub(super) fn capacity_paths() -> [Path; 2] {
+    [C::AirCapacityKjK, C::ShellCapacityKjK].map(Path::Cabin)
+}
+
+fn cooling_paths(plan: &Plan) -> Vec<Path> {
+    let mut paths = Vec::new();
+    for (unit, the_unit) in plan.units.iter().enumerate() {
+        paths.push(Path::Cooling(unit, K::CoolingW));
+        let modes = 0..the_unit.modes.len();
+        paths.extend(modes.map(|mode| Path::Mode(unit, mode, M::CoolingW)));
+    }
+    paths
+}
+
+pub(super) fn capacity_sd(plan: &Plan) -> f64 {
+    capacity_paths()
+        .map(|path| share_sd(plan, path))
+        .into_iter()
+        .fold(0.0, f64::max)
+}
+
+/// Of the modes that are planned.
+pub(super) fn cooling_sd(plan: &Plan) -> f64 {
+    let rows = plan.mode_rows();
+    let paths = rows
+        .iter()
+        .filter_map(|&(_, unit, mode)| Some(Path::Mode(unit, mode?, M::CoolingW)));
+    paths.map(|path| share_sd(plan, path)).fold(0.0, f64::max)
+}
+
+/// The factors with what is known of each: absent where the log could not say.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(super) struct Found {
+    pub loss: Option<Known>,
+    pub capacity: Option<Known>,
+    pub per_watt: Option<Known>,
+    pub draw: Option<Known>,
+    pub usable: Option<Known>,
+}
+
+impl Found {
+    pub(super) fn factors(&self) -> Factors {
+        let of = |known: Option<Known>| known.map_or(1.0, |known| known.value);
+        Factors {
+            loss: of(self.loss),
+            capacity: of(self.capacity),
+            per_watt: of(self.per_watt),
+            draw: of(self.draw),
+            usable: of(self.usable),
+        }
+    }
+
+    /// The plan with the factors in it, spreads narrowed as well.
+    pub(super) fn on(&self, plan: &Plan) -> Plan {
+        let mut taken = self.factors().on(plan);
+        if self == &Self::default() {
+            return plan.clone();
+        }
+        let cooling = self.per_watt.map(|known| Known {
+            sd: known.sd.hypot(self.draw.map_or(0.0, |draw| draw.sd)),
+            ..known
+        });
+        let (draws, coolings) = (draw_paths(&taken), cooling_paths(&taken));
+        let all: [(&[Path], Option<Known>); 5] = [
+            (&loss_paths(), self.loss),
+            (&capacity_paths(), self.capacity),
+            (&coolings, cooling),
+            (&draws, self.draw),
+            (&usable_paths(), self.usable),
+        ];
+        for (paths, known) in all {
+            if let Some(known) = known {
+                narrow(&mut taken, paths, known.sd / known.value.max(0.2));
+            }
+        }
+        taken
+    }
+}
+
+/// A slope of the draw with the weather, as two settled runs of the unit's map, and
+/// its level in the middle of them; nothing where the plan has runs of its own.
+pub(super) fn with_slope(
+    plan: &Plan,
+    unit: usize,
+    mode: usize,
+    ends_c: (f64, f64),
+    slope_per_k: f64,
+    pressure_pa: f64,
+) -> Option<Plan> {
+    let mut plan = plan.clone();
+    if !plan.units.get(unit)?.cooling.unit_map.is_empty() {
+        return None;
+    }
+    let middle_c = 0.5 * (ends_c.0 + ends_c.1);
+    let before = UnitModel::new(&plan, unit, mode, pressure_pa)?;
+    let rows = [ends_c.0, ends_c.1].map(|outdoor_c| {
+        let run = before.settled_run(outdoor_c);
+        let draw_w = run.draw_w * (slope_per_k * (outdoor_c - middle_c)).exp();
+        MapRow {
+            outdoor_c: Some(tenth(run.outdoor_c)),
+            entering_wet_bulb_c: Some(tenth(run.wet_bulb_c)),
+            draw_w: Some(tenth(draw_w)),
+            cooling_w: Some(tenth(run.cooling_w)),
+        }
+    });
+    hold_cooling(&mut plan);
+    plan.units.get_mut(unit)?.cooling.unit_map = rows.to_vec();
+    // The rating may lie beyond the weather that was met: what counts is the draw in it.
+    let after = UnitModel::new(&plan, unit, mode, pressure_pa)?;
+    let ratio = before.settled_run(middle_c).draw_w / after.settled_run(middle_c).draw_w;
+    for path in draw_paths(&plan) {
+        if matches!(path, Path::Mode(at, ..) if at == unit) {
+            times(&mut plan, path, ratio);
+        }
+    }
+    Some(plan)
+}
+
+fn tenth(value: f64) -> f64 {
+    (10.0 * value).round() / 10.0
+}
+
+/// Coldest and warmest weather that the unit ran in.
+pub(super) fn ends_c(drawn: &[Drawn]) -> Option<(f64, f64)> {
+    let all = drawn.iter().map(|one| one.outdoor_c);
+    let low = all.clone().reduce(f64::min)?;
+    Some((low, all.reduce(f64::max)?))
+}
