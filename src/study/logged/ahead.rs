@@ -1,4 +1,4 @@
-//! The last third of a night foretold from the first two.
+//! The last third of a night predicted from the first two.
 
 use super::{
     factors::Found,
@@ -10,10 +10,10 @@ use crate::{
     simulate::day::{DayPoint, How, Inputs, Sink, Start, cabin_at, drive_cabin, run},
 };
 
-/// What was foretold of the last third, beside what was measured.
+/// What was predicted of the last third, beside what was measured.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ahead {
-    /// Hours from the log's start to where the foretelling begins, and ends.
+    /// Hours from the log's start to where the prediction begins, and ends.
     pub from_h: f64,
     pub to_h: f64,
     /// At which the thermostat was seen to hold by then; absent: the plan's set point
@@ -27,7 +27,7 @@ pub struct Ahead {
     pub points: Vec<AheadPoint>,
 }
 
-/// Foretold less measured, over the last third.
+/// Predicted less measured, over the last third.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Miss {
     pub mean: f64,
@@ -40,22 +40,22 @@ pub struct Miss {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Used {
     pub measured: f64,
-    pub foretold: f64,
+    pub predicted: f64,
     /// By the plan as it was before.
     pub before: f64,
 }
 
-/// The middle of a step: measured, and foretold in the last third.
+/// The middle of a step: measured, and predicted in the last third.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct AheadPoint {
     pub hours_h: f64,
     pub cabin_c: Option<f64>,
-    pub foretold_c: Option<f64>,
+    pub predicted_c: Option<f64>,
     pub volts: Option<f64>,
-    pub foretold_v: Option<f64>,
+    pub predicted_v: Option<f64>,
     /// Charge used since the log's start.
     pub used_ah: f64,
-    pub foretold_ah: Option<f64>,
+    pub predicted_ah: Option<f64>,
 }
 
 /// Steps in which the thermostat was at work that show at what it holds, and the
@@ -72,17 +72,17 @@ pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahe
     }
     let held_c = held_c(early);
     let fitted = fit.taken_into(&whole.plan, early);
-    let foretold = foretell(whole, early, fit, &fitted, held_c)?;
+    let predicted = predict(whole, early, fit, &fitted, held_c)?;
     // The plan as it was, from the same start and under the same weather.
-    let before = foretell(whole, early, fit, &whole.plan, None)?;
+    let before = predict(whole, early, fit, &whole.plan, None)?;
     let mut points = measured(whole);
     let mut used_ah = points.get(from).map_or(0.0, |point| point.used_ah)
         - 0.5 * whole.amps[from] * whole.step_h;
-    for (point, course) in points.iter_mut().skip(from).zip(&foretold) {
-        point.foretold_ah = Some(used_ah + 0.5 * course.amps * whole.step_h);
+    for (point, course) in points.iter_mut().skip(from).zip(&predicted) {
+        point.predicted_ah = Some(used_ah + 0.5 * course.amps * whole.step_h);
         used_ah += course.amps * whole.step_h;
-        point.foretold_c = whole.cabin_c.is_some().then_some(course.cabin_c);
-        point.foretold_v = point.volts.map(|_| course.volts);
+        point.predicted_c = whole.cabin_c.is_some().then_some(course.cabin_c);
+        point.predicted_v = point.volts.map(|_| course.volts);
     }
     let sum = |all: &[Course]| all.iter().map(|one| one.amps).sum::<f64>() * whole.step_h;
     let miss = |places: Vec<usize>, measured: &dyn Fn(usize) -> f64, of: fn(&Course) -> f64| {
@@ -91,7 +91,7 @@ pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahe
             let all = places.iter().filter_map(|&at| Some((at, all.get(at - from)?)));
             all.map(|(at, course)| of(course) - measured(at)).collect()
         };
-        miss_of(&misses(&foretold), &misses(&before))
+        miss_of(&misses(&predicted), &misses(&before))
     };
     let cabin = |at: usize| whole.bins.all[at].cabin_c.unwrap_or(0.0);
     let volts = |at: usize| whole.bins.all[at].volts.unwrap_or(0.0);
@@ -104,7 +104,7 @@ pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahe
         volts_v: miss(own(&whole.bins, |bin| bin.volts), &volts, |one| one.volts),
         used_ah: Used {
             measured: whole.amps[from..].iter().sum::<f64>() * whole.step_h,
-            foretold: sum(&foretold),
+            predicted: sum(&predicted),
             before: sum(&before),
         },
         points,
@@ -120,7 +120,7 @@ struct Course {
 }
 
 /// The plan run through the last third, from where cabin and bank stand by the fit.
-fn foretell(
+fn predict(
     whole: &Ground,
     early: &Ground,
     fit: &PartFit,

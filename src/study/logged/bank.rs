@@ -37,11 +37,14 @@ pub(super) struct BankFit {
     places: Vec<usize>,
     cabin_c: Vec<f64>,
     cut_off_at: Option<usize>,
+    /// What the meter may be off by, and the usable energy before, as shares.
+    meter_sd: f64,
+    before_sd: f64,
 }
 
 impl BankFit {
     /// The cabin as warm as `cabin_c`.
-    pub(super) fn new(ground: &Ground, cabin_c: Vec<f64>) -> Option<Self> {
+    pub(super) fn new(ground: &Ground, cabin_c: Vec<f64>, meter_sd: f64) -> Option<Self> {
         let plan = &ground.plan;
         let places = own(&ground.bins, |bin| bin.volts);
         let nominal_v = plan.banks.first()?.nominal_v();
@@ -63,6 +66,8 @@ impl BankFit {
             places,
             cabin_c,
             cut_off_at: ground.cut_off_at,
+            meter_sd,
+            before_sd: usable_sd(plan).max(LEAST_SD),
         })
     }
 
@@ -85,7 +90,11 @@ impl BankFit {
     }
 
     pub(super) fn found(&self, found: &mut Found) {
-        found.usable = self.twice.after().first().copied();
+        found.usable = self.twice.after().first().map(|known| Known {
+            value: known.value,
+            // No more than was known: the meter adds to what the volts say alone.
+            sd: known.sd.hypot(self.meter_sd).min(self.before_sd),
+        });
     }
 
     /// The bank as fitted, step by step; volts as the meter shows them.

@@ -53,16 +53,11 @@ impl CabinFit {
             sd: sd.max(LEAST_SD),
         };
         let outdoor_c = ground.inputs(plan, 0.0)?.air.first()?.outdoor_c;
-        let apart_sd = if ground.outdoor_c.is_some() {
-            APART_SD_K
-        } else {
-            WEATHER_SD_K
-        };
         let before = vec![
             known(1.0, loss_sd(plan)),
             known(1.0, capacity_sd(plan)),
             known(1.0, cooling_sd(plan)),
-            known(0.0, apart_sd),
+            known(0.0, apart_sd_k(ground)),
             known(first_c, APART_SD_K),
             known(0.5 * (first_c + outdoor_c), SHELL_SD_K),
         ];
@@ -102,6 +97,15 @@ impl CabinFit {
     /// The cabin as fitted, step by step.
     pub(super) fn course(&self, ground: &Ground) -> Option<Vec<DrivenStep>> {
         driven(ground, self.twice.at())
+    }
+}
+
+/// What outdoor temperatures may be off by, against the cabin's thermometer.
+pub(super) fn apart_sd_k(ground: &Ground) -> f64 {
+    if ground.outdoor_c.is_some() {
+        APART_SD_K
+    } else {
+        WEATHER_SD_K
     }
 }
 

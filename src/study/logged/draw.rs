@@ -1,6 +1,7 @@
 //! What rows with the unit on say of its draw, and how it changes with the weather.
 
 use super::{
+    cabin::apart_sd_k,
     factors::{Found, ends_c},
     ground::{Drawn, Ground},
     twice::Twice,
@@ -11,6 +12,8 @@ use crate::study::{night::fit::LEAST_SD, night::fit::share_sd, spread::least::Kn
 /// by the kelvin: as in a unit's own map.
 const RUN_SD: f64 = 0.02;
 pub(super) const SLOPE_SD: f64 = 0.02;
+/// How draws change with the weather, by the kelvin (of the published maps).
+const USUAL_SLOPE: f64 = 0.015;
 /// A slope is asked for where the weather changed by so much, K.
 const LEAST_CHANGE_K: f64 = 2.0;
 
@@ -19,8 +22,9 @@ const LEAST_CHANGE_K: f64 = 2.0;
 #[derive(Clone, Debug)]
 pub(super) struct DrawFit {
     twice: Twice,
-    /// What the meter may be off by, as a share.
-    meter_sd: f64,
+    /// What all rows may be off by together, as a share: the meter, and the weather
+    /// that the plan's own draw is taken in.
+    common_sd: f64,
     pub middle_c: f64,
     pub ends_c: (f64, f64),
     drawn: Vec<Drawn>,
@@ -39,7 +43,7 @@ impl DrawFit {
         let data = drawn.iter().map(|one| known(one.ratio, RUN_SD));
         Some(Self {
             twice: Twice::new(before, vec![0.01, 0.001], vec![data.collect()]),
-            meter_sd,
+            common_sd: meter_sd.hypot(USUAL_SLOPE * apart_sd_k(ground)),
             middle_c: 0.5 * (ends_c.0 + ends_c.1),
             ends_c,
             drawn,
@@ -57,7 +61,7 @@ impl DrawFit {
     pub(super) fn found(&self, found: &mut Found) {
         found.draw = self.twice.after().first().map(|level| Known {
             value: level.value,
-            sd: level.sd.hypot(self.meter_sd * level.value),
+            sd: level.sd.hypot(self.common_sd * level.value),
         });
     }
 
@@ -66,13 +70,6 @@ impl DrawFit {
         let changed_k = self.ends_c.1 - self.ends_c.0;
         let asked = ground.outdoor_c.is_some() && changed_k >= LEAST_CHANGE_K;
         self.twice.after().get(1).copied().filter(|_| asked)
-    }
-
-    /// What the plan has drawn in the middle of that weather, W.
-    pub(super) fn plan_w(&self) -> f64 {
-        let far = |one: &&Drawn| (one.outdoor_c - self.middle_c).abs();
-        let nearest = self.drawn.iter().min_by(|a, b| far(a).total_cmp(&far(b)));
-        nearest.map_or(0.0, |one| one.plan_w)
     }
 }
 

@@ -46,8 +46,8 @@ pub(super) struct Ground {
     pub amps: Vec<f64>,
     pub cabin_c: Option<Vec<f64>>,
     pub outdoor_c: Option<Vec<f64>>,
-    /// What a row drew with a mode on over what that mode draws by the plan's
-    /// curves, outdoor temperature beside it: a mean for each step.
+    /// What rows drew with a mode on over what that mode draws by the plan's curves,
+    /// outdoor temperature beside it: a mean for each step.
     pub draws: Vec<Drawn>,
     /// On the bars beside the unit, W, where the log shows it.
     pub beside_w: Option<f64>,
@@ -64,8 +64,6 @@ pub(super) struct Ground {
 pub(super) struct Drawn {
     pub outdoor_c: f64,
     pub ratio: f64,
-    /// The plan's own there, W.
-    pub plan_w: f64,
 }
 
 impl Ground {
@@ -294,11 +292,9 @@ fn drawn(rows: &[Row], on: &[bool], states: &[Step], base_w: f64) -> Vec<Drawn> 
             let mean_w = group.iter().map(|&at| rows[at].watts).sum::<f64>() / group.len() as f64;
             let step = &states[rows[group[0]].bin];
             let (_, on_w, off_w) = *step.nearest(mean_w - base_w)?;
-            let plan_w = on_w + off_w;
             Some(Drawn {
                 outdoor_c: step.outdoor_c,
-                ratio: (mean_w - base_w + off_w) / plan_w,
-                plan_w,
+                ratio: (mean_w - base_w + off_w) / (on_w + off_w),
             })
         })
         .filter(|drawn| drawn.ratio.is_finite() && drawn.ratio > 0.0)

@@ -1,4 +1,4 @@
-//! What the log of one night says of a plan, and how well it then foretells.
+//! What the log of one night says of a plan, and how well it then predicts.
 //!
 //! From a log of volts, amperes and a thermometer are fitted: cabin loss and heat
 //! capacity, cooling for each watt, the unit's draw and how it changes with the weather,
@@ -8,7 +8,7 @@
 //!
 //! Then the test that the night itself allows: fitted anew to its first two thirds, the
 //! plan is run through the last one, under the weather that was measured and with the
-//! temperature at which the thermostat was seen to hold; what it foretells is laid
+//! temperature at which the thermostat was seen to hold; what it predicts is laid
 //! beside what was measured.
 //!
 //! Source of the two-store cabin fitted to a house's own temperatures: Madsen and Holst,
@@ -50,7 +50,7 @@ pub enum LoggedNight {
     Fitted(Box<FittedNight>),
 }
 
-/// What was fitted, and what it foretells.
+/// What was fitted, and what it predicts.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FittedNight {
     /// Hours of the log that were read, and of them those with rows.
@@ -65,7 +65,7 @@ pub struct FittedNight {
     pub figures: Vec<FittedFigure>,
     /// Root mean square of the cabin's misses over the thermometer's scatter.
     pub cabin_misfit_number: Option<f64>,
-    /// The foretold last third; nothing where the plan's day could not be run on.
+    /// The predicted last third; nothing where the plan's day could not be run on.
     pub ahead: Option<Ahead>,
     /// The plan with the fitted figures in it; nothing where none was told.
     pub taken: Option<Box<Plan>>,

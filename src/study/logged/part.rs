@@ -32,7 +32,7 @@ impl PartFit {
             .unwrap_or(vec![set_c.unwrap_or(25.0); steps]);
         Self {
             cabin: CabinFit::new(ground),
-            bank: BankFit::new(ground, cabin_c),
+            bank: BankFit::new(ground, cabin_c, meter_sd),
             draw: DrawFit::new(ground, meter_sd).filter(|_| !follows_load(&ground.plan)),
         }
     }
