@@ -7,6 +7,7 @@
 mod into_plan;
 mod invented;
 mod meter;
+mod night;
 mod notes;
 mod report;
 mod stretch;
@@ -19,9 +20,14 @@ pub use crate::physics::bench::{
     },
     log::Log,
 };
+pub use crate::study::logged::{
+    Ahead, AheadPoint, Fitted, FittedFigure, FittedNight, LEAST_H, LoggedNight, LoggedNightWork,
+    MOST_H, Miss, Untold, Used,
+};
 pub use into_plan::{to_bank, to_claims, to_mode};
-pub use invented::invented;
+pub use invented::{invented, invented_night};
 pub use meter::LogMeter;
+pub use night::night;
 pub use notes::{NoNumber, Note, NoteField, NoteFigures, noted};
 pub use report::{End, LogReport, Means, Summing, Sums, report, rested, resting_offset_a};
 pub use stretch::{SHORTEST_MIN, StretchFigures, coarser, cut_in_two, found, move_edge, stretch};

@@ -3,6 +3,7 @@
 mod beside;
 mod figures;
 mod log;
+mod night;
 mod report;
 mod rows;
 mod said;
@@ -18,6 +19,10 @@ pub use log::{
     minutes_of, moment_of, note_label, note_trouble, note_unit, noted_sentence, offset_bad,
     offset_hint, offset_of, offset_sentence, place, reading_text, role_name, sampling_sentence,
     shortest_name, split_in_two, stretch_detail, stretch_text, total_text, unit_name, why_words,
+};
+pub use night::{
+    FigureRow, night_cabin, night_heads, night_notes, night_rows, night_state, night_used,
+    night_volts,
 };
 pub use report::{Row, air_detail, air_rows, money_rows, report_notes, report_row};
 pub use rows::rows_text;

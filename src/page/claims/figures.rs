@@ -76,6 +76,11 @@ impl Figures {
         })
     }
 
+    /// The log without what its meter shows at rest, once there is one.
+    pub fn rested(self) -> Option<Arc<Log>> {
+        self.rested.get()
+    }
+
     /// The stretches that have figures, with their places among the edges.
     pub fn stretches(self) -> Vec<(usize, StretchFigures)> {
         self.known.with(|known| {

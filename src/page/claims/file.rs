@@ -193,6 +193,7 @@ pub fn LogDesk() -> impl IntoView {
         }
     };
     let try_one = move || bench.open(log::invented().into_bytes(), true);
+    let try_night = move || bench.open(log::invented_night().into_bytes(), true);
     view! {
         <div>
             <h3>{say(m::LogTitle)}</h3>
@@ -205,6 +206,7 @@ pub fn LogDesk() -> impl IntoView {
                 <div class="buttons">
                     <Press words=say(m::LogPick) press=pick />
                     <Press words=say(m::LogTry) press=try_one />
+                    <Press words=say(m::LogNightTry) press=try_night />
                 </div>
                 <input
                     node_ref=picker

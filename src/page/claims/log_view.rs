@@ -4,6 +4,7 @@ use super::{
     edges::{StretchChart, Stretches},
     file::Bench,
     into::BankChoice,
+    night::OneNight,
 };
 use crate::page::locale::{formatter, say};
 use crate::text::m;
@@ -70,6 +71,7 @@ fn OpenLog() -> impl IntoView {
         <Meter />
         <Offset report=report />
         <IntoPlan report=report />
+        <OneNight />
         <Stretches />
     }
 }

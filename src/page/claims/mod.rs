@@ -9,6 +9,7 @@ mod figures;
 mod file;
 mod into;
 mod log_view;
+mod night;
 mod notes;
 mod report;
 

@@ -111,11 +111,7 @@ pub fn drive_cabin(
         });
         let done = match share {
             Some((rig, share)) => {
-                let entering = cabin_air(
-                    scene.pressure_pa(),
-                    cabin.air_c,
-                    cabin.humidity_ratio,
-                )?;
+                let entering = cabin_air(scene.pressure_pa(), cabin.air_c, cabin.humidity_ratio)?;
                 let kept = kept(inputs, rig, share, did.starts, step_h);
                 let doing = inputs.rigs[rig].doing(&entering, outdoor_c);
                 let cooling = doing.cooling.times(share * kept * per_watt);

@@ -76,8 +76,8 @@ pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahe
     // The plan as it was, from the same start and under the same weather.
     let before = predict(whole, early, fit, &whole.plan, None)?;
     let mut points = measured(whole);
-    let mut used_ah = points.get(from).map_or(0.0, |point| point.used_ah)
-        - 0.5 * whole.amps[from] * whole.step_h;
+    let mut used_ah =
+        points.get(from).map_or(0.0, |point| point.used_ah) - 0.5 * whole.amps[from] * whole.step_h;
     for (point, course) in points.iter_mut().skip(from).zip(&predicted) {
         point.predicted_ah = Some(used_ah + 0.5 * course.amps * whole.step_h);
         used_ah += course.amps * whole.step_h;
@@ -88,7 +88,9 @@ pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahe
     let miss = |places: Vec<usize>, measured: &dyn Fn(usize) -> f64, of: fn(&Course) -> f64| {
         let places: Vec<usize> = places.into_iter().filter(|&at| at >= from).collect();
         let misses = |all: &[Course]| -> Vec<f64> {
-            let all = places.iter().filter_map(|&at| Some((at, all.get(at - from)?)));
+            let all = places
+                .iter()
+                .filter_map(|&at| Some((at, all.get(at - from)?)));
             all.map(|(at, course)| of(course) - measured(at)).collect()
         };
         miss_of(&misses(&predicted), &misses(&before))
@@ -99,8 +101,10 @@ pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahe
         from_h: from as f64 * whole.step_h,
         to_h: steps as f64 * whole.step_h,
         held_c,
-        cabin_k: miss(own(&whole.bins, |bin| bin.cabin_c), &cabin, |one| one.cabin_c)
-            .filter(|_| whole.cabin_c.is_some()),
+        cabin_k: miss(own(&whole.bins, |bin| bin.cabin_c), &cabin, |one| {
+            one.cabin_c
+        })
+        .filter(|_| whole.cabin_c.is_some()),
         volts_v: miss(own(&whole.bins, |bin| bin.volts), &volts, |one| one.volts),
         used_ah: Used {
             measured: whole.amps[from..].iter().sum::<f64>() * whole.step_h,
@@ -196,7 +200,9 @@ impl Sink for Tape {
         let middle = 0.5 * (point.hours_h + self.last_h);
         self.last_h = point.hours_h;
         let step = (middle / self.step_h) as usize;
-        let place = step.checked_sub(self.from).and_then(|at| self.sums.get_mut(at));
+        let place = step
+            .checked_sub(self.from)
+            .and_then(|at| self.sums.get_mut(at));
         if let Some((sum, over)) = place.filter(|_| hours > 0.0) {
             sum.cabin_c += point.cabin_c * hours;
             sum.volts += point.terminal_v * hours;

@@ -74,7 +74,11 @@ impl BankFit {
     pub(super) fn step(&mut self, ground: &Ground) -> bool {
         let places = &self.places;
         let (cabin_c, cut_off_at) = (&self.cabin_c, self.cut_off_at);
-        let nominal_v = ground.plan.banks.first().map_or(1.0, |bank| bank.nominal_v());
+        let nominal_v = ground
+            .plan
+            .banks
+            .first()
+            .map_or(1.0, |bank| bank.nominal_v());
         self.twice.step(|at| {
             let steps = driven(ground, at, cabin_c)?;
             let volts = places
@@ -104,16 +108,16 @@ impl BankFit {
 
     /// What the meter's volts are above the curve's.
     pub(super) fn higher_v(&self, ground: &Ground) -> f64 {
-        let nominal_v = ground.plan.banks.first().map_or(0.0, |bank| bank.nominal_v());
+        let nominal_v = ground
+            .plan
+            .banks
+            .first()
+            .map_or(0.0, |bank| bank.nominal_v());
         nominal_v * self.twice.at()[2]
     }
 }
 
-fn driven(
-    ground: &Ground,
-    at: &[f64],
-    cabin_c: &[f64],
-) -> Option<Vec<DrivenBank>> {
+fn driven(ground: &Ground, at: &[f64], cabin_c: &[f64]) -> Option<Vec<DrivenBank>> {
     let &[usable, share, _] = at else {
         return None;
     };

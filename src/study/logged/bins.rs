@@ -96,10 +96,11 @@ impl Bins {
             while known.get(upper).is_some_and(|point| point.0 < at) {
                 upper += 1;
             }
-            let value = match (upper.checked_sub(1).map(|lower| known[lower]), known.get(upper)) {
-                (Some(a), Some(b)) => {
-                    a.1 + (b.1 - a.1) * (at - a.0) as f64 / (b.0 - a.0) as f64
-                }
+            let value = match (
+                upper.checked_sub(1).map(|lower| known[lower]),
+                known.get(upper),
+            ) {
+                (Some(a), Some(b)) => a.1 + (b.1 - a.1) * (at - a.0) as f64 / (b.0 - a.0) as f64,
                 (None, _) => first.1,
                 (_, None) => last.1,
             };

@@ -120,5 +120,11 @@ fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
     };
     let inputs = ground.inputs(&factors.on(&ground.plan), warmer_k)?;
     let start = cabin_at(&inputs, air_c, shell_c);
-    drive_cabin(&ground.scene, &inputs, start, &ground.did, per_watt.clamp(0.2, 5.0))
+    drive_cabin(
+        &ground.scene,
+        &inputs,
+        start,
+        &ground.did,
+        per_watt.clamp(0.2, 5.0),
+    )
 }

@@ -10,7 +10,9 @@ use crate::{
     },
     simulate::day::UnitModel,
     study::{
-        night::fit::{draw_paths, hold_cooling, loss_paths, narrow, scaled, share_sd, times, usable_paths},
+        night::fit::{
+            draw_paths, hold_cooling, loss_paths, narrow, scaled, share_sd, times, usable_paths,
+        },
         spread::least::Known,
     },
 };

@@ -81,8 +81,18 @@ pub(super) fn figures(ground: &Ground, fit: &PartFit) -> Vec<FittedFigure> {
     let volts = (!ground.bins.has(|bin| bin.volts)).then_some(Untold::NoVolts);
     let rows = [
         (Fitted::CabinLoss, loss_sd(plan), found.loss, thermometer),
-        (Fitted::CabinCapacity, capacity_sd(plan), found.capacity, thermometer),
-        (Fitted::CoolingPerWatt, cooling_sd(plan), found.per_watt, thermometer.or(unit)),
+        (
+            Fitted::CabinCapacity,
+            capacity_sd(plan),
+            found.capacity,
+            thermometer,
+        ),
+        (
+            Fitted::CoolingPerWatt,
+            cooling_sd(plan),
+            found.per_watt,
+            thermometer.or(unit),
+        ),
         (Fitted::Draw, draw_sd(ground), found.draw, no_draw(ground)),
         (Fitted::Usable, usable_sd(plan), found.usable, volts),
     ];
@@ -94,7 +104,11 @@ pub(super) fn figures(ground: &Ground, fit: &PartFit) -> Vec<FittedFigure> {
         })
         .collect();
     all.insert(4, slope(ground, fit, before.slope_percent_k));
-    all.retain(|one| [one.before, one.before_half, one.after, one.after_half].iter().all(|n| n.is_finite()));
+    all.retain(|one| {
+        [one.before, one.before_half, one.after, one.after_half]
+            .iter()
+            .all(|n| n.is_finite())
+    });
     all
 }
 

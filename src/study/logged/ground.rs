@@ -82,8 +82,12 @@ impl Ground {
         let steps = bins.all.len();
         let amps = bins.filled(|bin| bin.amps).unwrap_or(vec![0.0; steps]);
         let mut ground = Self {
-            cabin_c: bins.filled(|bin| bin.cabin_c).filter(|_| bins.has(|bin| bin.cabin_c)),
-            outdoor_c: bins.filled(|bin| bin.outdoor_c).filter(|_| bins.has(|bin| bin.outdoor_c)),
+            cabin_c: bins
+                .filled(|bin| bin.cabin_c)
+                .filter(|_| bins.has(|bin| bin.cabin_c)),
+            outdoor_c: bins
+                .filled(|bin| bin.outdoor_c)
+                .filter(|_| bins.has(|bin| bin.outdoor_c)),
             cut_off_at: cut_off_at(log, step_h, steps),
             charged_share: share_of(&amps, |amps| amps < 0.0),
             plan,
@@ -134,7 +138,10 @@ impl Ground {
             }
         }
         let volts = self.bins.filled(|bin| bin.volts);
-        let watts = self.bins.filled(|bin| bin.watts).unwrap_or(vec![0.0; steps]);
+        let watts = self
+            .bins
+            .filled(|bin| bin.watts)
+            .unwrap_or(vec![0.0; steps]);
         let mut weathered = inputs.clone();
         self.put_weather(&mut weathered, 0.0);
         let states: Vec<Step> = (0..steps)
@@ -148,7 +155,8 @@ impl Ground {
         let is_on = |row: &Row| {
             let step = &states[row.bin];
             let over_w = row.watts - known_w - step.off_w(row.watts - known_w);
-            step.mode(over_w).is_some_and(|(_, on_w)| over_w > ON_SHARE * on_w)
+            step.mode(over_w)
+                .is_some_and(|(_, on_w)| over_w > ON_SHARE * on_w)
         };
         let on: Vec<bool> = self.bins.rows.iter().map(is_on).collect();
         let off_rows: Vec<f64> = self
@@ -232,7 +240,9 @@ impl Step {
     /// The mode that draws most nearly so much: the planned one, where one is.
     fn nearest(&self, over_w: f64) -> Option<&(usize, f64, f64)> {
         let far = |on_w: f64| (over_w - on_w).abs();
-        self.modes.iter().min_by(|a, b| far(a.1).total_cmp(&far(b.1)))
+        self.modes
+            .iter()
+            .min_by(|a, b| far(a.1).total_cmp(&far(b.1)))
     }
 
     fn mode(&self, over_w: f64) -> Option<(usize, f64)> {

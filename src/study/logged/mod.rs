@@ -56,18 +56,24 @@ pub struct FittedNight {
     /// Hours of the log that were read, and of them those with rows.
     pub span_h: f64,
     pub covered_h: f64,
-    /// Clock at its start, minutes after midnight; absent: as the plan's.
-    pub start_min: Option<u32>,
+    /// Clock at its start, minutes after midnight: the plan's own where the log has no
+    /// clock.
+    pub start_clock_min: u32,
+    pub has_clock: bool,
     pub has_cabin: bool,
     pub has_outdoors: bool,
     /// Share of the time in which the bank was charged.
     pub charged_percent: f64,
+    /// Weather in which draw and cooling for each watt are stated.
+    pub middle_c: Option<f64>,
     pub figures: Vec<FittedFigure>,
     /// Root mean square of the cabin's misses over the thermometer's scatter.
     pub cabin_misfit_number: Option<f64>,
     /// The predicted last third; nothing where the plan's day could not be run on.
     pub ahead: Option<Ahead>,
-    /// The plan with the fitted figures in it; nothing where none was told.
+    /// The plan that was fitted.
+    pub of_plan: Box<Plan>,
+    /// The same with the fitted figures in it; nothing where none was told.
     pub taken: Option<Box<Plan>>,
 }
 
@@ -158,13 +164,16 @@ impl LoggedNightWork {
         LoggedNight::Fitted(Box::new(FittedNight {
             span_h: whole.bins.all.len() as f64 * whole.step_h,
             covered_h: whole.bins.covered_h,
-            start_min: whole.bins.start_min,
+            start_clock_min: whole.plan.night.start_clock_min,
+            has_clock: whole.bins.start_min.is_some(),
             has_cabin: whole.cabin_c.is_some(),
             has_outdoors: whole.outdoor_c.is_some(),
             charged_percent: 100.0 * whole.charged_share,
+            middle_c: whole_fit.draw.as_ref().map(|draw| draw.middle_c),
             figures,
             cabin_misfit_number: whole_fit.cabin_misfit(),
             ahead,
+            of_plan: Box::new(self.plan),
             taken: taken.map(Box::new),
         }))
     }

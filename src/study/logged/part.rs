@@ -69,10 +69,9 @@ impl PartFit {
         let taken = self.found().on(plan);
         let sloped = || {
             let (slope, fit) = (self.slope(ground)?, self.draw.as_ref()?);
-            let (_, unit, mode) = *plan
-                .mode_rows()
-                .iter()
-                .find(|(_, unit, mode)| mode.is_some_and(|mode| plan.mode(*unit, mode).is_some()))?;
+            let (_, unit, mode) = *plan.mode_rows().iter().find(|(_, unit, mode)| {
+                mode.is_some_and(|mode| plan.mode(*unit, mode).is_some())
+            })?;
             let pressure_pa = ground.scene.pressure_pa();
             with_slope(&taken, unit, mode?, fit.ends_c, slope.value, pressure_pa)
         };

@@ -82,11 +82,7 @@ impl Twice {
                 datum.sd *= wider;
             }
         }
-        self.least = Least::new(
-            self.before.clone(),
-            self.nudges.clone(),
-            self.data.concat(),
-        );
+        self.least = Least::new(self.before.clone(), self.nudges.clone(), self.data.concat());
         (self.steps, self.is_second) = (0, true);
     }
 
@@ -109,7 +105,11 @@ fn widened(misses: &[f64]) -> f64 {
     let product = misses.windows(2).map(|pair| pair[0] * pair[1]).sum::<f64>() / (count - 1.0);
     let alike = (product / square.max(1e-12)).min(MOST_ALIKE);
     // Below twice its own scatter it is none.
-    let alike = if alike > 2.0 / count.sqrt() { alike } else { 0.0 };
+    let alike = if alike > 2.0 / count.sqrt() {
+        alike
+    } else {
+        0.0
+    };
     let wider = (square * (1.0 + alike) / (1.0 - alike)).max(1.0).sqrt();
     if wider.is_finite() { wider } else { 1.0 }
 }
@@ -120,9 +120,13 @@ mod tests {
 
     #[test]
     fn readings_that_drift_say_less() {
-        let apart: Vec<f64> = (0..100).map(|at| if at % 2 == 0 { 0.9 } else { -0.9 }).collect();
+        let apart: Vec<f64> = (0..100)
+            .map(|at| if at % 2 == 0 { 0.9 } else { -0.9 })
+            .collect();
         assert_eq!(widened(&apart), 1.0);
-        let drift: Vec<f64> = (0..100).map(|at| (f64::from(at) / 16.0).sin() * 1.4).collect();
+        let drift: Vec<f64> = (0..100)
+            .map(|at| (f64::from(at) / 16.0).sin() * 1.4)
+            .collect();
         assert!(widened(&drift) > 4.0, "{}", widened(&drift));
         assert_eq!(widened(&[9.0; 3]), 1.0);
     }

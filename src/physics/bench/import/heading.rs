@@ -135,8 +135,22 @@ const FAR: [&str; 24] = [
 /// Words by which a thermometer hangs outdoors, also in the languages that write
 /// decimal commas.
 const OUTDOORS: [&str; 16] = [
-    "outdoor", "outdoors", "outside", "out", "ambient", "exterior", "external", "ext", "weather",
-    "aussen", "außen", "draussen", "draußen", "fuera", "esterno", "exterieur",
+    "outdoor",
+    "outdoors",
+    "outside",
+    "out",
+    "ambient",
+    "exterior",
+    "external",
+    "ext",
+    "weather",
+    "aussen",
+    "außen",
+    "draussen",
+    "draußen",
+    "fuera",
+    "esterno",
+    "exterieur",
 ];
 
 /// Words by which a thermometer is on a battery or in a device: it tells nothing
@@ -148,8 +162,19 @@ const DEVICE: [&str; 12] = [
 
 /// Words by which a thermometer hangs in the cabin.
 const INDOORS: [&str; 13] = [
-    "cabin", "indoor", "indoors", "inside", "room", "interior", "van", "innen", "kabine", "raum",
-    "cabina", "dentro", "habitaculo",
+    "cabin",
+    "indoor",
+    "indoors",
+    "inside",
+    "room",
+    "interior",
+    "van",
+    "innen",
+    "kabine",
+    "raum",
+    "cabina",
+    "dentro",
+    "habitaculo",
 ];
 
 /// Reads a heading; `None` when it names nothing that is read here.

@@ -186,6 +186,61 @@ log-make-noted = Als Verbrauch von { $mode } übernehmen
 log-taken = In den Plan übernommen, als gemessen vermerkt, mit seiner Spanne. „Rückgängig“ nimmt es zurück.
 log-not-taken = Nicht übernommen: Die Unsicherheit ist unbekannt, oder der Wert liegt außerhalb dessen, was der Plan annimmt.
 
+## Aufzeichnungen: eine Nacht
+
+log-night-title = Den Plan an diese Nacht anpassen
+log-night-hint = Eine Aufzeichnung von { $least } oder länger mit einem Thermometer im Innenraum zeigt, wie viel Wärme Ihr Fahrzeug hereinlässt und was Ihr Kühlgerät aufnimmt. Ein zweites Thermometer außen hilft. Am meisten hilft eine Stunde mit ausgeschaltetem Gerät.
+log-night-try = Eine erfundene Nacht ausprobieren
+log-night-fit = Den Plan an diese Aufzeichnung anpassen
+log-night-fitting = Wird angepasst …
+log-night-take = Angepasste Werte in den Plan übernehmen
+log-night-taken = Die angepassten Werte stehen im Plan, mit ihren Streuungen. „Rückgängig“ nimmt sie zurück. Passen Sie dieselbe Aufzeichnung nicht noch einmal an: Ihre Messwerte zählen nur einmal.
+log-night-changed = Der Plan wurde seit der Anpassung geändert: Passen Sie ihn erneut an.
+log-night-other-bank = Der heiße Tag läuft mit der ersten Batteriebank; diese Aufzeichnung ist von einer anderen. Machen Sie sie zur ersten Bank, um sie anzupassen.
+log-night-unready = Der Plan hat Fehler, mit denen der heiße Tag nicht gerechnet werden kann. Beheben Sie diese zuerst.
+log-night-short = Die Aufzeichnung hat { $covered } mit Messwerten; für eine Anpassung braucht es { $least } oder mehr.
+log-night-figure = Größe
+log-night-assumed = Angenommen
+log-night-fitted = Angepasst
+log-night-tells = Sagt es die Aufzeichnung?
+log-night-told = ja
+log-night-too-little = nein: Die Streuung ist fast so groß wie zuvor
+log-night-without-thermometer = nein: keine Innentemperatur in der Aufzeichnung
+log-night-without-outdoors = nein: keine Außentemperatur in der Aufzeichnung
+log-night-steady-weather = nein: Die Außentemperatur änderte sich kaum, während das Gerät lief
+log-night-unit-off = nein: Das Gerät war nie an
+log-night-rows-apart = nein: Die Zeilen liegen zu weit auseinander, um das Schalten des Geräts zu sehen; höchstens drei Minuten
+log-night-follows-load = nein: Ein geregeltes Gerät hat keine feste Leistungsaufnahme
+log-night-own-runs = nein: Die eigenen gemessenen Läufe des Geräts im Plan bleiben
+log-night-without-volts = nein: keine Spannung in der Aufzeichnung
+log-night-loss = Wärme, die je Kelvin in den Innenraum kommt
+log-night-capacity = Wärme, die Luft, Inhalt und Hülle aufnehmen
+log-night-per-watt = Kühlleistung je aufgenommenem Watt
+log-night-per-watt-at = Kühlleistung je aufgenommenem Watt, bei { $weather } außen
+log-night-draw = Leistungsaufnahme des laufenden Geräts
+log-night-draw-at = Leistungsaufnahme des laufenden Geräts, bei { $weather } außen
+log-night-slope = Änderung der Leistungsaufnahme je Kelvin außen
+log-night-usable = Nutzbare Energie der Bank, von voll bis leer
+log-night-no-cabin = Die Aufzeichnung hat keine Innentemperatur: Nur die elektrische Seite wird angepasst. Enthält eine Spalte sie, wählen Sie für diese Spalte „Temperatur im Innenraum“ und lesen Sie die Datei erneut ein.
+log-night-no-outdoors = Die Aufzeichnung hat keine Außentemperatur: Es gilt das Wetter des Plans, das die Streuungen vergrößert.
+log-night-no-clock = Die Aufzeichnung hat keine Uhrzeiten: Als Beginn gilt { $clock }, wie die Nacht des Plans.
+log-night-cut = Nur die ersten { $most } der Aufzeichnung werden angepasst.
+log-night-charged = Während { $share } der Zeit wurde die Bank geladen. Was das Gerät dabei aufnahm, lässt sich nicht trennen: Zeichnen Sie eine Nacht ohne Laden auf, oder den eigenen Stromkreis des Geräts.
+log-night-misfit = Das Modell verfehlt die Innentemperatur um das { $times }-Fache der Streuung eines Thermometers: In dieser Nacht änderte sich noch etwas anderes. Die Streuungen sind dafür vergrößert.
+log-night-not-ahead = Das letzte Drittel ließ sich nicht vorhersagen: Die ersten zwei Drittel der Aufzeichnung sind zu kurz.
+log-night-held = Der Thermostat hielt { $held } am Thermometer der Aufzeichnung; die Vorhersage nimmt dies statt des Sollwerts, { $set }.
+log-night-predicts = Das letzte Drittel, aus den ersten zwei vorhergesagt
+log-night-predicts-hint = Nur an die ersten zwei Drittel angepasst, läuft der Plan durch das letzte Drittel, bei der aufgezeichneten Außentemperatur.
+log-night-measured = gemessen
+log-night-predicted = vorhergesagt
+log-night-from-here = ab hier vorhergesagt
+log-night-cabin = Temperatur im Innenraum
+log-night-used = Entnommene Ladung
+log-night-volts = Batteriespannung
+log-night-cabin-miss = Weicht um { $miss } ab (quadratisches Mittel), im Mittel um { $mean }. Der Plan vor der Anpassung: { $before }.
+log-night-used-miss = In den letzten { $hours } gab die Bank { $measured } ab; vorhergesagt waren { $predicted }, eine Differenz von { $miss }. Der Plan vor der Anpassung: { $before }.
+log-night-volts-miss = Weicht um { $miss } ab (quadratisches Mittel). Der Plan vor der Anpassung: { $before }.
+
 ## Notizen von Hand
 
 log-notes = Notizen von Hand

@@ -186,6 +186,61 @@ log-make-noted = Use it as the draw of { $mode }
 log-taken = Added to the plan, marked measured, with its spread. Undo reverses it.
 log-not-taken = Not added: its uncertainty is unknown, or it is outside what the plan accepts.
 
+## Logs: one night
+
+log-night-title = Fit the plan to this night
+log-night-hint = A log of { $least } or more with a thermometer in the cabin shows how much heat your van lets in and what your unit draws. A second thermometer outdoors helps. An hour with the unit off helps most.
+log-night-try = Try an invented night
+log-night-fit = Fit the plan to this log
+log-night-fitting = Fitting…
+log-night-take = Use the fitted figures in the plan
+log-night-taken = The fitted figures are in the plan, with their spreads. Undo reverses it. Do not fit the same log again: its readings count once.
+log-night-changed = The plan has changed since the fit: fit it again.
+log-night-other-bank = The day runs on the first bank; this log is of another one. Make it the first bank to fit it.
+log-night-unready = The plan has errors that keep its hot day from running. Correct them, then fit.
+log-night-short = The log has { $covered } with readings; a fit takes { $least } or more.
+log-night-figure = Figure
+log-night-assumed = Assumed
+log-night-fitted = Fitted
+log-night-tells = Does the log tell?
+log-night-told = yes
+log-night-too-little = no: its spread is nearly as wide as before
+log-night-without-thermometer = no: no cabin temperature in the log
+log-night-without-outdoors = no: no outdoor temperature in the log
+log-night-steady-weather = no: the weather hardly changed while the unit ran
+log-night-unit-off = no: the unit was never on
+log-night-rows-apart = no: rows are too far apart to see the unit switch; three minutes at the most
+log-night-follows-load = no: a unit that follows the load has no one draw
+log-night-own-runs = no: the plan’s own measured runs of the unit stay
+log-night-without-volts = no: no voltage in the log
+log-night-loss = Heat that enters the cabin for each kelvin
+log-night-capacity = Heat that air, contents and shell take up
+log-night-per-watt = Cooling for each watt drawn
+log-night-per-watt-at = Cooling for each watt drawn, at { $weather } outdoors
+log-night-draw = Draw of the unit while on
+log-night-draw-at = Draw of the unit while on, at { $weather } outdoors
+log-night-slope = Change of the draw for each kelvin outdoors
+log-night-usable = Usable energy of the bank, full to empty
+log-night-no-cabin = The log has no cabin temperature: only the electric side is fitted. If a column has it, choose “temperature in the cabin” for that column and read the file again.
+log-night-no-outdoors = The log has no outdoor temperature: the plan’s weather is taken, which widens the spreads.
+log-night-no-clock = The log has no clock times: it is taken to start at { $clock }, as the plan’s night does.
+log-night-cut = Only the first { $most } of the log are fitted.
+log-night-charged = The bank was charged for { $share } of the time. What the unit drew then cannot be separated: log a night without charging, or the unit’s own circuit.
+log-night-misfit = The model misses the cabin temperature by { $times } times a thermometer’s scatter: something else changed in that night. The spreads are widened for it.
+log-night-not-ahead = The last third could not be predicted: the log’s first two thirds are too short.
+log-night-held = The thermostat held { $held } on the log’s thermometer; the prediction uses this instead of the set point, { $set }.
+log-night-predicts = The last third, predicted from the first two
+log-night-predicts-hint = Fitted again to the first two thirds alone, the plan runs through the last third, in the logged weather.
+log-night-measured = measured
+log-night-predicted = predicted
+log-night-from-here = predicted from here
+log-night-cabin = Cabin temperature
+log-night-used = Charge used
+log-night-volts = Battery voltage
+log-night-cabin-miss = Misses by { $miss } (root mean square), { $mean } on average. The plan before the fit: { $before }.
+log-night-used-miss = In the last { $hours } the bank gave { $measured }; predicted were { $predicted }, a difference of { $miss }. The plan before the fit: { $before }.
+log-night-volts-miss = Misses by { $miss } (root mean square). The plan before the fit: { $before }.
+
 ## Notes by hand
 
 log-notes = Notes by hand

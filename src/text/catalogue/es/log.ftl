@@ -186,6 +186,61 @@ log-make-noted = Usarlo como consumo de { $mode }
 log-taken = Añadido al plan, marcado como medido, con su margen. «Deshacer» lo revierte.
 log-not-taken = No añadido: su incertidumbre es desconocida, o está fuera de lo que admite el plan.
 
+## Registros: una noche
+
+log-night-title = Ajustar el plan a esta noche
+log-night-hint = Un registro de { $least } o más con un termómetro en el habitáculo muestra cuánto calor deja entrar su vehículo y cuánto consume su equipo. Un segundo termómetro en el exterior ayuda. Lo que más ayuda es una hora con el equipo apagado.
+log-night-try = Probar una noche inventada
+log-night-fit = Ajustar el plan a este registro
+log-night-fitting = Ajustando…
+log-night-take = Usar en el plan los valores ajustados
+log-night-taken = Los valores ajustados están en el plan, con sus dispersiones. Deshacer lo revierte. No ajuste otra vez el mismo registro: sus lecturas cuentan una sola vez.
+log-night-changed = El plan ha cambiado desde el ajuste: ajústelo de nuevo.
+log-night-other-bank = El día caluroso usa el primer banco; este registro es de otro. Póngalo como primer banco para ajustarlo.
+log-night-unready = El plan tiene errores que impiden calcular el día caluroso. Corríjalos y después ajuste.
+log-night-short = El registro tiene { $covered } con lecturas; un ajuste necesita { $least } o más.
+log-night-figure = Magnitud
+log-night-assumed = Supuesto
+log-night-fitted = Ajustado
+log-night-tells = ¿Lo muestra el registro?
+log-night-told = sí
+log-night-too-little = no: su dispersión es casi tan amplia como antes
+log-night-without-thermometer = no: el registro no tiene temperatura del habitáculo
+log-night-without-outdoors = no: el registro no tiene temperatura exterior
+log-night-steady-weather = no: la temperatura exterior apenas cambió mientras el equipo funcionaba
+log-night-unit-off = no: el equipo no estuvo encendido
+log-night-rows-apart = no: las filas están demasiado separadas para ver las conmutaciones del equipo; tres minutos como máximo
+log-night-follows-load = no: un equipo modulante no tiene un consumo único
+log-night-own-runs = no: se mantienen las mediciones propias del equipo que tiene el plan
+log-night-without-volts = no: el registro no tiene tensión
+log-night-loss = Calor que entra en el habitáculo por cada kelvin
+log-night-capacity = Calor que absorben aire, contenido y carrocería
+log-night-per-watt = Refrigeración por vatio consumido
+log-night-per-watt-at = Refrigeración por vatio consumido, con { $weather } en el exterior
+log-night-draw = Consumo del equipo encendido
+log-night-draw-at = Consumo del equipo encendido, con { $weather } en el exterior
+log-night-slope = Cambio del consumo por cada kelvin en el exterior
+log-night-usable = Energía útil del banco, de lleno a vacío
+log-night-no-cabin = El registro no tiene temperatura del habitáculo: solo se ajusta la parte eléctrica. Si alguna columna la tiene, elija «temperatura en el habitáculo» para esa columna y vuelva a leer el archivo.
+log-night-no-outdoors = El registro no tiene temperatura exterior: se toma el tiempo del plan, lo que amplía las dispersiones.
+log-night-no-clock = El registro no tiene horas de reloj: se supone que empieza a las { $clock }, como la noche del plan.
+log-night-cut = Solo se ajustan las primeras { $most } del registro.
+log-night-charged = El banco se cargó durante el { $share } del tiempo. Lo que consumió el equipo entonces no se puede separar: registre una noche sin carga, o el circuito propio del equipo.
+log-night-misfit = El modelo se desvía de la temperatura del habitáculo { $times } veces la dispersión de un termómetro: algo más cambió esa noche. Las dispersiones se han ampliado por ello.
+log-night-not-ahead = No se pudo predecir el último tercio: los dos primeros tercios del registro son demasiado cortos.
+log-night-held = El termostato mantuvo { $held } en el termómetro del registro; la predicción usa este valor en lugar de la consigna, { $set }.
+log-night-predicts = El último tercio, predicho a partir de los dos primeros
+log-night-predicts-hint = Ajustado solo a los dos primeros tercios, el plan recorre el último tercio, con la temperatura exterior registrada.
+log-night-measured = medido
+log-night-predicted = predicho
+log-night-from-here = predicho desde aquí
+log-night-cabin = Temperatura del habitáculo
+log-night-used = Carga usada
+log-night-volts = Tensión de la batería
+log-night-cabin-miss = Se desvía { $miss } (media cuadrática), { $mean } de media. El plan antes del ajuste: { $before }.
+log-night-used-miss = En las últimas { $hours } el banco dio { $measured }; se predijeron { $predicted }, una diferencia de { $miss }. El plan antes del ajuste: { $before }.
+log-night-volts-miss = Se desvía { $miss } (media cuadrática). El plan antes del ajuste: { $before }.
+
 ## Notas a mano
 
 log-notes = Notas a mano
