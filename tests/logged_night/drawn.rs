@@ -6,7 +6,7 @@ use till_morning::{
     plan::Plan,
     quantity::in_watts_per_kelvin,
     simulate::day::{Inputs, Scene},
-    study::logged::{Fitted, FittedNight, LoggedNight, logged_night},
+    study::logged::{Fitted, FittedNight, LoggedNight, MeterSd, logged_night},
 };
 
 const NIGHTS: u64 = 60;
@@ -19,7 +19,7 @@ const SCATTER: Scatter = Scatter {
 };
 
 pub fn fitted(plan: &Plan, log: &till_morning::physics::bench::log::Log) -> FittedNight {
-    match logged_night(plan, log, 0.0) {
+    match logged_night(plan, log, MeterSd::default()) {
         LoggedNight::Fitted(night) => *night,
         other => panic!("{other:?}"),
     }

@@ -1,20 +1,30 @@
-//! A measured day.
+//! A measured day: a real two-stage unit in NIST's chambers, held to a simulated house in
+//! the weather of Tucson (doi 10.18434/mds2-3058; `tests/data/nist_unit.md`).
+//!
+//! The house is theirs, not ours, and neither its figures nor the sun on it are in the
+//! file: what stands here is a plain house by hand, with wide spreads, and a unit by the
+//! round numbers of its size. From five in the morning until nine in the evening its set
+//! point stays at 25.56 °C; fitted to the first two thirds of that.
 
 use super::{
     drawn::fitted,
-    vectors::{number, rows},
+    vectors::{Row, number, rows},
 };
 use till_morning::{
     physics::bench::log::{ClockTimes, Log, Notes, Sample, Sense},
     plan::{
-        Bank, Figure, Load, Mode, Path, Plan, Unit, cabin::CabinField as C, cooling::UnitCooling,
-        cooling::UnitCurves,
+        Bank, Day, Figure, Load, Mode, Path, Plan,
+        cabin::{Cabin, CabinField as C},
+        cooling::{UnitCooling, UnitCurves},
     },
+    study::logged::{Fitted, Untold},
 };
+
+const FROM_TO_MIN: (f64, f64) = (300.0, 1260.0);
 
 fn house() -> Plan {
     let mut plan = Plan::demo();
-    plan.day = Default::default();
+    plan.day = Day::default();
     plan.day.set_place(32.2, -110.9, Some(780.0));
     plan.day.set_date(2023, 8, 28);
     plan.day.utc_offset_min = Some(-420.0);
@@ -22,100 +32,124 @@ fn house() -> Plan {
     plan.mode_plan.clear();
     plan.banks = vec![Bank {
         battery_rated_ah: Figure::guess(5000.0),
+        battery_current_limit_a: None,
         ..plan.banks[0].clone()
     }];
-    plan.banks[0].battery_current_limit_a = None;
     plan.loads = vec![Load {
         name: "Electronics".into(),
         power_w: Figure::guess(16.0),
     }];
-    let mut unit: Unit = plan.units[0].clone();
+    let mode = |name, draw_w, cooling_w| Mode {
+        cooling_w: Some(Figure::guess(cooling_w)),
+        ..Mode::of_power(name, Figure::guess(draw_w))
+    };
+    let unit = &mut plan.units[0];
     unit.cutoff_v = None;
     unit.cable.length_m = 0.0;
-    unit.modes = vec![
-        Mode {
-            cooling_w: Some(Figure::guess(6800.0)),
-            ..Mode::of_power("Low", Figure::guess(1900.0))
-        },
-        Mode {
-            cooling_w: Some(Figure::guess(9700.0)),
-            ..Mode::of_power("High", Figure::guess(2850.0))
-        },
-    ];
+    unit.modes = vec![mode("Low", 1900.0, 6800.0), mode("High", 2850.0, 9700.0)];
     unit.cooling = UnitCooling {
         curves: Some(UnitCurves::TwoStage),
         ..UnitCooling::default()
     };
-    plan.units = vec![unit];
-    plan.night.asked_unit = 0;
     plan.night.asked_mode = 0;
-    plan.cabin = Default::default();
-    let mut set = |field, value: f64, spread: f64| {
-        plan.set_figure(
-            Path::Cabin(field),
-            Figure {
-                spread_percent: Some(spread),
-                ..Figure::guess(value)
-            },
-        );
+    plan.cabin = Cabin {
+        people_count: Some(2),
+        set_point_c: Some(25.56),
+        ..Cabin::default()
     };
-    set(C::FloorM2, 150.0, 0.0);
-    set(C::VolumeM3, 380.0, 0.0);
-    set(C::RoofM2, 150.0, 0.0);
-    set(C::WallsM2, 140.0, 0.0);
-    set(C::WallGlassM2, 20.0, 30.0);
-    set(C::RoofGlassM2, 0.0, 0.0);
-    set(C::ShellWM2K, 0.5, 60.0);
-    set(C::GlassWM2K, 3.0, 60.0);
-    set(C::AirChangesPerH, 0.5, 50.0);
-    set(C::AirCapacityKjK, 3000.0, 80.0);
-    set(C::ShellCapacityKjK, 15000.0, 80.0);
-    set(C::GainsW, 500.0, 50.0);
-    plan.cabin.people_count = Some(2);
-    plan.cabin.set_point_c = Some(25.56);
+    for (field, value, percent) in [
+        (C::FloorM2, 150.0, 0.0),
+        (C::VolumeM3, 380.0, 0.0),
+        (C::RoofM2, 150.0, 0.0),
+        (C::WallsM2, 140.0, 0.0),
+        (C::WallGlassM2, 20.0, 30.0),
+        (C::RoofGlassM2, 0.0, 0.0),
+        (C::ShellWM2K, 0.5, 60.0),
+        (C::GlassWM2K, 3.0, 60.0),
+        (C::AirChangesPerH, 0.5, 50.0),
+        (C::AirCapacityKjK, 3000.0, 80.0),
+        (C::ShellCapacityKjK, 15_000.0, 80.0),
+        (C::GainsW, 500.0, 50.0),
+    ] {
+        let figure = Figure {
+            spread_percent: Some(percent),
+            ..Figure::guess(value)
+        };
+        plan.set_figure(Path::Cabin(field), figure);
+    }
+    assert_eq!(plan.errors(), Vec::new());
     plan
 }
 
-#[test]
-fn tucson() {
-    let plan = house();
-    println!("{:?}", plan.errors());
+fn day(is_in: fn(&Row) -> bool) -> Log {
     let all = rows("nist_unit_tucson_28aug_1min.csv");
-    let samples: Vec<Sample> = all
+    let within = |minute: &f64| (FROM_TO_MIN.0..FROM_TO_MIN.1).contains(minute);
+    let all = all
         .iter()
-        .filter(|row| (300.0..1260.0).contains(&number(row, "minute")))
-        .map(|row| Sample {
-            time_s: 60.0 * number(row, "minute"),
-            watts: Some(number(row, "p_indoor_w") + number(row, "p_outdoor_w")),
-            celsius: Some(number(row, "t_room_c")),
-            outdoor_c: Some(number(row, "t_out_c")),
-            ..Sample::default()
-        })
-        .collect();
+        .filter(|row| within(&number(row, "minute")) && is_in(row));
+    let samples = all.map(|row| Sample {
+        time_s: 60.0 * number(row, "minute"),
+        watts: Some(number(row, "p_indoor_w") + number(row, "p_outdoor_w")),
+        celsius: Some(number(row, "t_room_c")),
+        outdoor_c: Some(number(row, "t_out_c")),
+        ..Sample::default()
+    });
     let notes = Notes {
         clock: ClockTimes::Local,
         ..Notes::default()
     };
-    let log = Log::new(samples, None, Sense::Positive, notes).unwrap();
-    let night = fitted(&plan, &log);
-    for f in &night.figures {
-        println!("{f:?}");
+    Log::new(samples.collect(), None, Sense::Positive, notes).expect("a log")
+}
+
+/// Charge from a bank of 25.6 V over the last 5.3 h, standing for the unit's energy:
+/// measured 164 Ah, predicted 141 Ah, a miss of 14 %; the house as it was before the fit
+/// said 120 Ah. The room within 0.92 K (root mean square) on a day on which it swung from
+/// 22.7 to 28.0 °C by itself in that time, against 0.96 K before: of the room's own swings
+/// no model with a thermostat knows. The limits were set when the misses were seen.
+#[test]
+fn the_last_third_of_a_measured_day() {
+    let night = fitted(&house(), &day(|_| true));
+    for figure in &night.figures {
+        println!("{figure:?}");
     }
-    println!(
-        "{:?} {:?}",
-        night.cabin_misfit_number, night.charged_percent
-    );
-    if let Some(a) = &night.ahead {
-        println!(
-            "{:?} {:?} {:?} {:?}",
-            a.held_c, a.cabin_k, a.volts_v, a.used_ah
-        );
-        for p in &a.points {
-            println!(
-                "{:.2} {:.2?} {:.2?} {:.1} {:.1?}",
-                p.hours_h, p.cabin_c, p.foretold_c, p.used_ah, p.foretold_ah
-            );
-        }
-    }
-    panic!();
+    let ahead = night.ahead.expect("a prediction");
+    let (cabin, used) = (ahead.cabin_k.expect("a thermometer"), ahead.used_ah);
+    println!("{cabin:?} {used:?} held {:?}", ahead.held_c);
+    let miss = |predicted: f64| (predicted / used.measured - 1.0).abs();
+    assert!((used.measured - 164.3).abs() < 0.5);
+    assert!(miss(used.predicted) < 0.18 && miss(used.predicted) < miss(used.before));
+    assert!(cabin.root_mean_square < 1.1 && cabin.mean.abs() < 0.4);
+    assert!(cabin.root_mean_square <= cabin.before_root_mean_square);
+    // It is held at its set point, and the model's misses widen the spreads.
+    assert!((ahead.held_c.expect("a thermostat at work") - 25.56).abs() < 0.2);
+    assert!(night.cabin_misfit_number.expect("a thermometer") > 2.0);
+}
+
+/// The draw by the rows themselves: the mean of what stage 1 drew at 32 to 34 °C outdoors.
+/// Minutes of stage 2, which the plan does not have on, are left out of the log.
+#[test]
+fn the_draw_is_that_of_the_rows() {
+    let all = rows("nist_unit_tucson_28aug_1min.csv");
+    let is_asked = |row: &&Row| {
+        let minute = number(row, "minute");
+        row["stage"] == "1"
+            && (FROM_TO_MIN.0..FROM_TO_MIN.1).contains(&minute)
+            && number(row, "p_outdoor_w") > 1000.0
+            && (32.0..34.0).contains(&number(row, "t_out_c"))
+    };
+    let watts = all.iter().filter(is_asked);
+    let watts: Vec<f64> = watts
+        .map(|row| number(row, "p_indoor_w") + number(row, "p_outdoor_w"))
+        .collect();
+    let measured_w = watts.iter().sum::<f64>() / watts.len() as f64;
+    let night = fitted(&house(), &day(|row| row["stage"] != "2"));
+    let of = |what| *night.figures.iter().find(|one| one.what == what).unwrap();
+    let (draw, slope) = (of(Fitted::Draw), of(Fitted::DrawSlope));
+    let middle_c = night.middle_c.expect("a unit that ran");
+    let there_w = draw.after * (0.01 * slope.after * (33.0 - middle_c)).exp();
+    println!("{there_w:.0} W, measured {measured_w:.0} W");
+    assert!((there_w / measured_w - 1.0).abs() < 0.04);
+    assert_eq!((draw.untold, slope.untold), (None, None));
+    // Nothing is said of a bank without its volts.
+    assert_eq!(of(Fitted::Usable).untold, Some(Untold::NoVolts));
 }

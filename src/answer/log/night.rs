@@ -4,7 +4,7 @@ use super::LogMeter;
 use crate::{
     physics::bench::{instrument::Kind, log::Log},
     plan::Plan,
-    study::logged::LoggedNightWork,
+    study::logged::{LoggedNightWork, MeterSd},
 };
 
 /// The fit of a plan to a log that was read off by this meter, to be made in steps.
@@ -13,21 +13,32 @@ pub fn night(plan: &Plan, log: &Log, meter: LogMeter) -> LoggedNightWork {
     LoggedNightWork::new(plan, log, meter_sd(log, meter))
 }
 
-/// What the meter may be off by at the log's mean, as a share, one standard deviation.
-fn meter_sd(log: &Log, meter: LogMeter) -> f64 {
-    let of = |part: fn(&crate::physics::bench::log::Sample) -> Option<f64>| {
-        let all = log.samples.iter().filter_map(part);
-        let (sum, count) = all.fold((0.0, 0.0), |(sum, count), x| (sum + x.abs(), count + 1.0));
-        if count > 0.0 { sum / count } else { 0.0 }
-    };
-    let (amps, watts) = (of(|s| s.amps), of(|s| s.watts));
-    let share = if amps > 0.0 {
-        meter.amps().standard(amps) / amps
-    } else if watts > 0.0 {
-        Kind::PlugInWattMeter.usual(0.0).standard(watts) / watts
+/// Above this share of the greatest reading the unit is on.
+const LOADED: f64 = 0.5;
+/// Of next to nothing any meter is off by all of it.
+const MOST_SD: f64 = 0.5;
+
+fn meter_sd(log: &Log, meter: LogMeter) -> MeterSd {
+    let amps: Vec<f64> = log.samples.iter().filter_map(|s| s.amps).collect();
+    let watts: Vec<f64> = log.samples.iter().filter_map(|s| s.watts).collect();
+    let (readings, instrument) = if amps.is_empty() {
+        (watts, Kind::PlugInWattMeter.usual(0.0))
     } else {
-        0.0
+        (amps, meter.amps())
     };
-    // Of next to nothing any meter is off by all of it.
-    share.clamp(0.0, 0.5)
+    let greatest = readings.iter().fold(0.0_f64, |most, x| most.max(x.abs()));
+    let share = |least: f64| {
+        let all = readings.iter().map(|x| x.abs()).filter(|x| *x >= least);
+        let (sum, count) = all.fold((0.0, 0.0), |(sum, count), x| (sum + x, count + 1.0));
+        let mean = if count > 0.0 { sum / count } else { 0.0 };
+        if mean > 0.0 {
+            (instrument.standard(mean) / mean).min(MOST_SD)
+        } else {
+            MOST_SD
+        }
+    };
+    MeterSd {
+        charge: share(0.0),
+        draw: share(LOADED * greatest),
+    }
 }

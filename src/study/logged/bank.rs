@@ -27,8 +27,9 @@ const START_SD: f64 = 0.02;
 /// The share at which a bank is when its own electronics end the run, and below which
 /// none can be.
 const END_SD: f64 = 0.02;
-/// Half-widths of the differences: usable energy, share, volts over the nominal ones.
-const NUDGES: [f64; 3] = [0.02, 0.005, 0.001];
+/// Half-widths of the differences: usable energy, share, volts over the nominal ones,
+/// amps over those read.
+const NUDGES: [f64; 4] = [0.02, 0.005, 0.001, 0.01];
 
 /// The bank's fit on its way.
 #[derive(Clone, Debug)]
@@ -37,9 +38,6 @@ pub(super) struct BankFit {
     places: Vec<usize>,
     cabin_c: Vec<f64>,
     cut_off_at: Option<usize>,
-    /// What the meter may be off by, and the usable energy before, as shares.
-    meter_sd: f64,
-    before_sd: f64,
 }
 
 impl BankFit {
@@ -56,6 +54,7 @@ impl BankFit {
             known(1.0, usable_sd(plan)),
             known(start_share(plan), START_SD),
             known(0.0, LEVEL_SD),
+            known(0.0, meter_sd),
         ];
         let volts = places.iter().filter_map(|&at| ground.bins.all[at].volts);
         let volts = volts.map(|volts| known(volts / nominal_v, VOLTS_SD));
@@ -66,8 +65,6 @@ impl BankFit {
             places,
             cabin_c,
             cut_off_at: ground.cut_off_at,
-            meter_sd,
-            before_sd: usable_sd(plan).max(LEAST_SD),
         })
     }
 
@@ -94,11 +91,7 @@ impl BankFit {
     }
 
     pub(super) fn found(&self, found: &mut Found) {
-        found.usable = self.twice.after().first().map(|known| Known {
-            value: known.value,
-            // No more than was known: the meter adds to what the volts say alone.
-            sd: known.sd.hypot(self.meter_sd).min(self.before_sd),
-        });
+        found.usable = self.twice.after().first().copied();
     }
 
     /// The bank as fitted, step by step; volts as the meter shows them.
@@ -118,7 +111,7 @@ impl BankFit {
 }
 
 fn driven(ground: &Ground, at: &[f64], cabin_c: &[f64]) -> Option<Vec<DrivenBank>> {
-    let &[usable, share, _] = at else {
+    let &[usable, share, _, off] = at else {
         return None;
     };
     let factors = Factors {
@@ -126,5 +119,6 @@ fn driven(ground: &Ground, at: &[f64], cabin_c: &[f64]) -> Option<Vec<DrivenBank
         ..Factors::ONE
     };
     let inputs = ground.inputs(&factors.on(&ground.plan), 0.0)?;
-    Some(drive_bank(&inputs, share, &ground.amps, cabin_c))
+    let amps: Vec<f64> = ground.amps.iter().map(|amps| amps * (1.0 + off)).collect();
+    Some(drive_bank(&inputs, share, &amps, cabin_c))
 }

@@ -11,7 +11,7 @@ use super::{
     twice::Twice,
 };
 use crate::{
-    simulate::day::{DrivenStep, cabin_at, drive_cabin},
+    simulate::day::{DrivenStep, Inputs, cabin_at, drive_cabin},
     study::{
         night::fit::{LEAST_SD, loss_sd},
         spread::least::Known,
@@ -28,8 +28,10 @@ const APART_SD_K: f64 = 0.5;
 const WEATHER_SD_K: f64 = 1.5;
 /// The shell starts between cabin and weather, K (ours).
 const SHELL_SD_K: f64 = 4.0;
-/// Half-widths of the differences: loss, capacity, cooling for each watt; K.
-const NUDGES: [f64; 6] = [0.03, 0.03, 0.03, 0.1, 0.1, 0.3];
+/// What the sun on the cabin may be off by: clouds and trees of that very day (ours).
+const SUN_SD: f64 = 0.3;
+/// Half-widths of the differences: loss, capacity, cooling for each watt; K; sun.
+const NUDGES: [f64; 7] = [0.03, 0.03, 0.03, 0.1, 0.1, 0.3, 0.05];
 
 /// The cabin's fit on its way.
 #[derive(Clone, Debug)]
@@ -60,6 +62,7 @@ impl CabinFit {
             known(0.0, apart_sd_k(ground)),
             known(first_c, APART_SD_K),
             known(0.5 * (first_c + outdoor_c), SHELL_SD_K),
+            known(1.0, SUN_SD),
         ];
         let data = places.iter().map(|&at| known(cabin_c[at], READING_SD_K));
         Some(Self {
@@ -110,7 +113,7 @@ pub(super) fn apart_sd_k(ground: &Ground) -> f64 {
 }
 
 fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
-    let &[loss, capacity, per_watt, warmer_k, air_c, shell_c] = at else {
+    let &[loss, capacity, per_watt, warmer_k, air_c, shell_c, sun] = at else {
         return None;
     };
     let factors = Factors {
@@ -118,7 +121,8 @@ fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
         capacity,
         ..Factors::ONE
     };
-    let inputs = ground.inputs(&factors.on(&ground.plan), warmer_k)?;
+    let mut inputs = ground.inputs(&factors.on(&ground.plan), warmer_k)?;
+    put_sun(&mut inputs, sun.max(0.0));
     let start = cabin_at(&inputs, air_c, shell_c);
     drive_cabin(
         &ground.scene,
@@ -127,4 +131,14 @@ fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
         &ground.did,
         per_watt.clamp(0.2, 5.0),
     )
+}
+
+/// So much of the sun; what the shell loses to the sky in the dark stays.
+fn put_sun(inputs: &mut Inputs, sun: f64) {
+    let dark_w = inputs.air.iter().map(|air| air.sun_shell_w);
+    let dark_w = dark_w.fold(0.0, f64::min);
+    for air in &mut inputs.air {
+        air.sun_glass_w *= sun;
+        air.sun_shell_w = dark_w + sun * (air.sun_shell_w - dark_w);
+    }
 }

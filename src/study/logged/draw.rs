@@ -22,9 +22,6 @@ const LEAST_CHANGE_K: f64 = 2.0;
 #[derive(Clone, Debug)]
 pub(super) struct DrawFit {
     twice: Twice,
-    /// What all rows may be off by together, as a share: the meter, and the weather
-    /// that the plan's own draw is taken in.
-    common_sd: f64,
     pub middle_c: f64,
     pub ends_c: (f64, f64),
     drawn: Vec<Drawn>,
@@ -39,11 +36,17 @@ impl DrawFit {
             value,
             sd: sd.max(LEAST_SD),
         };
-        let before = vec![known(1.0, draw_sd(ground)), known(0.0, SLOPE_SD)];
+        // What all rows may be off by together: the meter, and the weather that the plan's
+        // own draw is taken in.
+        let common_sd = meter_sd.hypot(USUAL_SLOPE * apart_sd_k(ground));
+        let before = vec![
+            known(1.0, draw_sd(ground)),
+            known(0.0, SLOPE_SD),
+            known(0.0, common_sd),
+        ];
         let data = drawn.iter().map(|one| known(one.ratio, RUN_SD));
         Some(Self {
-            twice: Twice::new(before, vec![0.01, 0.001], vec![data.collect()]),
-            common_sd: meter_sd.hypot(USUAL_SLOPE * apart_sd_k(ground)),
+            twice: Twice::new(before, vec![0.01, 0.001, 0.01], vec![data.collect()]),
             middle_c: 0.5 * (ends_c.0 + ends_c.1),
             ends_c,
             drawn,
@@ -53,16 +56,14 @@ impl DrawFit {
     pub(super) fn step(&mut self) -> bool {
         let (drawn, middle_c) = (&self.drawn, self.middle_c);
         self.twice.step(|at| {
-            let of = |one: &Drawn| at[0] * (at[1] * (one.outdoor_c - middle_c)).exp();
+            let level = at[0] * (1.0 + at[2]);
+            let of = |one: &Drawn| level * (at[1] * (one.outdoor_c - middle_c)).exp();
             Some(drawn.iter().map(of).collect())
         })
     }
 
     pub(super) fn found(&self, found: &mut Found) {
-        found.draw = self.twice.after().first().map(|level| Known {
-            value: level.value,
-            sd: level.sd.hypot(self.common_sd * level.value),
-        });
+        found.draw = self.twice.after().first().copied();
     }
 
     /// Where the weather was measured and changed enough.

@@ -11,7 +11,7 @@ use crate::{
     simulate::day::UnitModel,
     study::{
         night::fit::{
-            draw_paths, hold_cooling, loss_paths, narrow, scaled, share_sd, times, usable_paths,
+            FACTORS, draw_paths, hold_cooling, loss_paths, narrow, share_sd, times, usable_paths,
         },
         spread::least::Known,
     },
@@ -37,19 +37,28 @@ impl Factors {
         usable: 1.0,
     };
 
-    /// The plan times these.
+    /// The plan times these; a figure that stays is not stated for that.
     pub(super) fn on(&self, plan: &Plan) -> Plan {
-        let mut plan = scaled(plan, [self.loss, self.draw, self.usable]);
-        let capacity = self.capacity.clamp(0.2, 5.0);
-        for path in capacity_paths() {
-            if capacity != 1.0 {
-                times(&mut plan, path, capacity);
-            }
+        let mut plan = plan.clone();
+        let cooling = self.per_watt * self.draw;
+        if self.draw != 1.0 || cooling != 1.0 {
+            hold_cooling(&mut plan);
         }
-        let cooling = (self.per_watt * self.draw).clamp(0.2, 5.0);
-        if cooling != 1.0 {
-            for path in cooling_paths(&plan) {
-                times(&mut plan, path, cooling);
+        let (draws, coolings) = (draw_paths(&plan), cooling_paths(&plan));
+        let usable: Vec<Path> = usable_paths()
+            .into_iter()
+            .filter(|&path| plan.stated(path).is_some())
+            .collect();
+        let all: [(&[Path], f64); 5] = [
+            (&loss_paths(), self.loss),
+            (&capacity_paths(), self.capacity),
+            (&draws, self.draw),
+            (&coolings, cooling),
+            (&usable, self.usable),
+        ];
+        for (paths, factor) in all.into_iter().filter(|(_, factor)| *factor != 1.0) {
+            for &path in paths {
+                times(&mut plan, path, factor.max(FACTORS.0).min(FACTORS.1));
             }
         }
         plan

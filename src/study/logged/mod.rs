@@ -39,6 +39,14 @@ use part::PartFit;
 /// Hours with rows that a log must have.
 pub const LEAST_H: f64 = 3.0;
 
+/// What the meter of the current may be off by, as shares, one standard deviation: of
+/// the charge over the log, and of the draw with the unit on.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct MeterSd {
+    pub charge: f64,
+    pub draw: f64,
+}
+
 /// What a log makes of the plan.
 #[derive(Clone, Debug, PartialEq)]
 pub enum LoggedNight {
@@ -94,10 +102,9 @@ struct Parts {
 }
 
 impl LoggedNightWork {
-    /// A log read off by a meter that may be off by `meter_sd`, as a share, one
-    /// standard deviation.
+    /// A log read off by a meter.
     #[must_use]
-    pub fn new(plan: &Plan, log: &Log, meter_sd: f64) -> Self {
+    pub fn new(plan: &Plan, log: &Log, meter: MeterSd) -> Self {
         let of = |short: Option<LoggedNight>, parts: Option<Parts>| Self {
             plan: plan.clone(),
             parts,
@@ -115,10 +122,10 @@ impl LoggedNightWork {
             };
             return of(Some(short), None);
         }
-        let whole_fit = PartFit::new(&whole, meter_sd);
+        let whole_fit = PartFit::new(&whole, meter);
         let early = Ground::new(plan, &first_two_thirds(log));
         let early = early.map(|early| {
-            let fit = PartFit::new(&early, meter_sd);
+            let fit = PartFit::new(&early, meter);
             (early, fit)
         });
         let parts = Parts {
@@ -191,6 +198,6 @@ fn first_two_thirds(log: &Log) -> Log {
 
 /// What a log makes of a plan, at once; in slices: [`LoggedNightWork`].
 #[must_use]
-pub fn logged_night(plan: &Plan, log: &Log, meter_sd: f64) -> LoggedNight {
-    LoggedNightWork::new(plan, log, meter_sd).finish()
+pub fn logged_night(plan: &Plan, log: &Log, meter: MeterSd) -> LoggedNight {
+    LoggedNightWork::new(plan, log, meter).finish()
 }

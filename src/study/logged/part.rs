@@ -1,6 +1,7 @@
 //! All fits to one part of a log.
 
 use super::{
+    MeterSd,
     bank::BankFit,
     cabin::CabinFit,
     draw::DrawFit,
@@ -23,7 +24,7 @@ pub(super) struct PartFit {
 }
 
 impl PartFit {
-    pub(super) fn new(ground: &Ground, meter_sd: f64) -> Self {
+    pub(super) fn new(ground: &Ground, meter: MeterSd) -> Self {
         let steps = ground.bins.all.len();
         let set_c = ground.plan.number(Path::Cabin(CabinField::SetPointC));
         let cabin_c = ground
@@ -32,8 +33,8 @@ impl PartFit {
             .unwrap_or(vec![set_c.unwrap_or(25.0); steps]);
         Self {
             cabin: CabinFit::new(ground),
-            bank: BankFit::new(ground, cabin_c, meter_sd),
-            draw: DrawFit::new(ground, meter_sd).filter(|_| !follows_load(&ground.plan)),
+            bank: BankFit::new(ground, cabin_c, meter.charge),
+            draw: DrawFit::new(ground, meter.draw).filter(|_| !follows_load(&ground.plan)),
         }
     }
 

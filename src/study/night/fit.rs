@@ -304,7 +304,7 @@ pub(in crate::study) fn draw_paths(plan: &Plan) -> Vec<Path> {
 }
 
 /// The plan with its figures times cabin loss, draw and usable energy.
-pub(in crate::study) fn scaled(plan: &Plan, factors: [f64; 3]) -> Plan {
+pub(super) fn scaled(plan: &Plan, factors: [f64; 3]) -> Plan {
     let [loss, draw, usable] = factors.map(|factor| factor.max(FACTORS.0).min(FACTORS.1));
     let mut plan = plan.clone();
     hold_cooling(&mut plan);
