@@ -101,3 +101,34 @@ test('the invented bench report fits its paper', async (t) => {
     .filter((one) => one.getBoundingClientRect().right > innerWidth + 1).length);
   assert.equal(cut, 0);
 });
+
+test('a night is fitted, its last third predicted, and the figures taken into the plan', async (t) => {
+  await open(t);
+  await t.page.getByRole('button', { name: 'Try an invented night' }).click();
+  await t.page.waitForSelector('#log-night');
+  await t.page.getByRole('button', { name: 'Fit the plan to this log' }).click();
+  const figures = t.page.locator('#log-night-figures tbody tr');
+  // The fit comes in slices: half a minute is plenty for a slow machine.
+  await expect(figures).toHaveCount(6, { timeout: 30_000 });
+  const loss = figures.filter({ hasText: 'Heat that enters the cabin' });
+  await expect(loss).toContainText('yes');
+  await expect(loss).toContainText('W/K');
+  await expect(t.page.locator('#log-night .predicted figure.chart')).toHaveCount(3);
+  await expect(t.page.locator('#log-night .predicted')).toContainText('the bank gave');
+  await layOut(t.page);
+  const found = await new AxeBuilder({ page: t.page }).include('#log-night').analyze();
+  assert.deepEqual(found.violations.map((one) => one.id), []);
+  await t.page.getByRole('button', { name: 'Use the fitted figures in the plan' }).click();
+  await expect(t.page.locator('#log-night-said')).toContainText('Undo reverses it');
+  await t.page.getByRole('button', { name: 'Undo' }).click();
+  await expect(t.page.locator('#log-night-said')).toHaveText('');
+  await expect(t.page.getByRole('button', { name: 'Use the fitted figures in the plan' })).toBeVisible();
+});
+
+test('a log too short for a fit says what is needed', async (t) => {
+  await open(t);
+  const short = Array.from({ length: 90 }, (_, k) => `${k},26.0,15,25`).join('\n');
+  await give(t, 'short.csv', `elapsed min,bank V,draw A,cabin °C\n${short}\n`);
+  await t.page.getByRole('button', { name: 'Fit the plan to this log' }).click();
+  await expect(t.page.locator('#log-night-said')).toContainText('a fit takes 3');
+});

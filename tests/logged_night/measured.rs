@@ -102,10 +102,11 @@ fn day(is_in: fn(&Row) -> bool) -> Log {
 }
 
 /// Charge from a bank of 25.6 V over the last 5.3 h, standing for the unit's energy:
-/// measured 164 Ah, predicted 141 Ah, a miss of 14 %; the house as it was before the fit
-/// said 120 Ah. The room within 0.92 K (root mean square) on a day on which it swung from
-/// 22.7 to 28.0 °C by itself in that time, against 0.96 K before: of the room's own swings
-/// no model with a thermostat knows. The limits were set when the misses were seen.
+/// measured 164 Ah, predicted 154 Ah, a miss of 6 %; the house as it was before the fit
+/// said 120 Ah, a miss of 27 %. The room within 0.91 K (root mean square) on a day on
+/// which it swung from 22.7 to 28.0 °C by itself in that time, against 0.96 K before: of
+/// the room's own swings no model with a thermostat knows. The limits were set when the
+/// misses were seen.
 #[test]
 fn the_last_third_of_a_measured_day() {
     let night = fitted(&house(), &day(|_| true));
@@ -117,7 +118,7 @@ fn the_last_third_of_a_measured_day() {
     println!("{cabin:?} {used:?} held {:?}", ahead.held_c);
     let miss = |predicted: f64| (predicted / used.measured - 1.0).abs();
     assert!((used.measured - 164.3).abs() < 0.5);
-    assert!(miss(used.predicted) < 0.18 && miss(used.predicted) < miss(used.before));
+    assert!(miss(used.predicted) < 0.12 && miss(used.predicted) < miss(used.before));
     assert!(cabin.root_mean_square < 1.1 && cabin.mean.abs() < 0.4);
     assert!(cabin.root_mean_square <= cabin.before_root_mean_square);
     // It is held at its set point, and the model's misses widen the spreads.

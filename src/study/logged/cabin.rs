@@ -33,7 +33,8 @@ const SUN_SD: f64 = 0.3;
 /// Half-widths of the differences: loss, capacity, cooling for each watt; K; sun.
 const NUDGES: [f64; 7] = [0.03, 0.03, 0.03, 0.1, 0.1, 0.3, 0.05];
 
-/// The cabin's fit on its way.
+/// The cabin's fit on its way. Of the three factors the logarithms are the unknowns: an
+/// error is a share of what there is, and heat flows are products of them.
 #[derive(Clone, Debug)]
 pub(super) struct CabinFit {
     twice: Twice,
@@ -56,9 +57,9 @@ impl CabinFit {
         };
         let outdoor_c = ground.inputs(plan, 0.0)?.air.first()?.outdoor_c;
         let before = vec![
-            known(1.0, loss_sd(plan)),
-            known(1.0, capacity_sd(plan)),
-            known(1.0, cooling_sd(plan)),
+            known(0.0, loss_sd(plan)),
+            known(0.0, capacity_sd(plan)),
+            known(0.0, cooling_sd(plan)),
             known(0.0, apart_sd_k(ground)),
             known(first_c, APART_SD_K),
             known(0.5 * (first_c + outdoor_c), SHELL_SD_K),
@@ -83,9 +84,16 @@ impl CabinFit {
     /// What came of it.
     pub(super) fn found(&self, found: &mut Found) {
         let after = self.twice.after();
-        found.loss = Some(after[0]);
-        found.capacity = Some(after[1]);
-        found.per_watt = (!self.is_idle).then_some(after[2]);
+        let factor = |place: usize| {
+            let value = after[place].value.exp();
+            Known {
+                value,
+                sd: value * after[place].sd,
+            }
+        };
+        found.loss = Some(factor(0));
+        found.capacity = Some(factor(1));
+        found.per_watt = (!self.is_idle).then(|| factor(2));
     }
 
     pub(super) fn misfit(&self) -> f64 {
@@ -117,10 +125,11 @@ fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
         return None;
     };
     let factors = Factors {
-        loss,
-        capacity,
+        loss: loss.exp(),
+        capacity: capacity.exp(),
         ..Factors::ONE
     };
+    let per_watt = per_watt.exp();
     let mut inputs = ground.inputs(&factors.on(&ground.plan), warmer_k)?;
     put_sun(&mut inputs, sun.max(0.0));
     let start = cabin_at(&inputs, air_c, shell_c);

@@ -123,15 +123,14 @@ fn figure(
     let before_half = 2.0 * sd * before;
     // What hardly moved is shown as it came out, and said to be untold.
     let known = known.filter(|_| why.is_none());
-    let is_told = known.is_some_and(|known| known.sd < TOLD * sd && sd > LEAST_SD);
+    let share = |known: Known| known.sd / known.value.max(0.2);
+    let is_told = known.is_some_and(|known| share(known) < TOLD * sd && sd > LEAST_SD);
     FittedFigure {
         what,
         before,
         before_half,
         after: known.map_or(before, |_| after),
-        after_half: known.map_or(before_half, |known| {
-            2.0 * known.sd * after / known.value.max(0.2)
-        }),
+        after_half: known.map_or(before_half, |known| 2.0 * share(known) * after),
         untold: why.or((!is_told).then_some(Untold::TooLittle)),
     }
 }
