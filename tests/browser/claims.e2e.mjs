@@ -120,7 +120,7 @@ test('a night is fitted, its last third predicted, and the figures taken into th
   assert.deepEqual(found.violations.map((one) => one.id), []);
   await t.page.getByRole('button', { name: 'Use the fitted figures in the plan' }).click();
   await expect(t.page.locator('#log-night-said')).toContainText('Undo reverses it');
-  await t.page.getByRole('button', { name: 'Undo' }).click();
+  await t.page.getByRole('button', { name: 'Undo' }).first().click();
   await expect(t.page.locator('#log-night-said')).toHaveText('');
   await expect(t.page.getByRole('button', { name: 'Use the fitted figures in the plan' })).toBeVisible();
 });
