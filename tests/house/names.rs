@@ -84,7 +84,12 @@ const FLOORS: [&[&str]; 10] = [
     &["plan"],
     &["simulate"],
     // What is drawn is sized too: night and sizing rest on spread, all three are one floor.
-    &["study::night", "study::sizing", "study::spread"],
+    &[
+        "study::logged",
+        "study::night",
+        "study::sizing",
+        "study::spread",
+    ],
     &["answer"],
     &["text"],
     &["view::chart", "view::diagram", "view::drawing"],

@@ -136,7 +136,7 @@ fn predict(
     let warmer_k = fit.cabin.as_ref().map_or(0.0, |cabin| cabin.warmer_k());
     whole.put_weather(&mut inputs, warmer_k);
     // What else is drawn is known from the first two thirds alone.
-    if let Some(beside_w) = early.beside_w {
+    if let Some(beside_w) = early.unit.beside_w {
         inputs.bus_w = beside_w;
     }
     if let Some(held_c) = held_c {
@@ -182,7 +182,7 @@ fn unread_cabin(early: &Ground, fit: &PartFit) -> Option<crate::physics::cabin::
     let inputs = early.inputs(&Found::default().on(&early.plan), 0.0)?;
     let start = cabin_at(&inputs, inputs.set_c, inputs.set_c);
     let factor = fit.found().factors().draw;
-    let steps = drive_cabin(&early.scene, &inputs, start, &early.did, 1.0 / factor)?;
+    let steps = drive_cabin(&early.scene, &inputs, start, &early.unit.did, 1.0 / factor)?;
     Some(steps.last()?.end)
 }
 
@@ -218,7 +218,7 @@ fn held_c(ground: &Ground) -> Option<f64> {
         .bins
         .all
         .iter()
-        .zip(&ground.on_share)
+        .zip(&ground.unit.on_share)
         .filter(|(_, share)| (AT_WORK.0..=AT_WORK.1).contains(*share))
         .filter_map(|(bin, _)| bin.cabin_c)
         .collect();

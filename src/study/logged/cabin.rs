@@ -69,7 +69,7 @@ impl CabinFit {
         Some(Self {
             twice: Twice::new(before, NUDGES.to_vec(), vec![data.collect()]),
             places,
-            is_idle: ground.never_on,
+            is_idle: !ground.unit.was_on,
         })
     }
 
@@ -137,7 +137,7 @@ fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
         &ground.scene,
         &inputs,
         start,
-        &ground.did,
+        &ground.unit.did,
         per_watt.clamp(0.2, 5.0),
     )
 }

@@ -3,8 +3,9 @@
 use super::{
     cabin::apart_sd_k,
     factors::{Found, ends_c},
-    ground::{Drawn, Ground},
+    ground::Ground,
     twice::Twice,
+    unit::Drawn,
 };
 use crate::study::{night::fit::LEAST_SD, night::fit::share_sd, spread::least::Known};
 
@@ -30,7 +31,7 @@ pub(super) struct DrawFit {
 impl DrawFit {
     /// Nothing where no step has the unit on throughout.
     pub(super) fn new(ground: &Ground, meter_sd: f64) -> Option<Self> {
-        let drawn = ground.draws.clone();
+        let drawn = ground.unit.draws.clone();
         let ends_c = ends_c(&drawn)?;
         let known = |value: f64, sd: f64| Known {
             value,

@@ -1,6 +1,6 @@
 //! Factors on a plan's figures, and their way into it.
 
-use super::ground::Drawn;
+use super::unit::Drawn;
 use crate::{
     plan::{
         Plan,

@@ -3,8 +3,9 @@
 use super::{
     draw::{SLOPE_SD, draw_sd},
     factors::{capacity_sd, cooling_sd},
-    ground::{FINE_S, Ground},
+    ground::Ground,
     part::PartFit,
+    unit::FINE_S,
 };
 use crate::{
     plan::{Plan, Unit, cooling::Control},
@@ -77,7 +78,7 @@ pub(super) fn figures(ground: &Ground, fit: &PartFit) -> Vec<FittedFigure> {
         return Vec::new();
     };
     let thermometer = ground.cabin_c.is_none().then_some(Untold::NoThermometer);
-    let unit = ground.never_on.then_some(Untold::UnitOff);
+    let unit = (!ground.unit.was_on).then_some(Untold::UnitOff);
     let volts = (!ground.bins.has(|bin| bin.volts)).then_some(Untold::NoVolts);
     let rows = [
         (Fitted::CabinLoss, loss_sd(plan), found.loss, thermometer),
@@ -160,7 +161,7 @@ fn slope(ground: &Ground, fit: &PartFit, before: f64) -> FittedFigure {
 /// Why the log cannot show the draw at all.
 fn no_draw(ground: &Ground) -> Option<Untold> {
     match () {
-        () if ground.never_on => Some(Untold::UnitOff),
+        () if !ground.unit.was_on => Some(Untold::UnitOff),
         () if follows_load(&ground.plan) => Some(Untold::FollowsLoad),
         () if ground.bins.usual_step_s > FINE_S => Some(Untold::RowsTooFarApart),
         () => None,

@@ -26,6 +26,7 @@ mod figures;
 mod ground;
 mod part;
 mod twice;
+mod unit;
 
 pub use ahead::{Ahead, AheadPoint, Miss, Used};
 pub use figures::{Fitted, FittedFigure, Untold};

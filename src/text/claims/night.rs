@@ -95,12 +95,17 @@ pub fn night_notes(f: Formatter, plan: &Plan, night: &LoggedNight) -> Vec<String
 
 /// From this share on charging is said to be in the way.
 const CHARGED_PERCENT: f64 = 5.0;
+/// A thermostat this near to its set point holds it.
+const HELD_K: f64 = 0.2;
 /// Misses of so many times a thermometer's scatter are no scatter.
 const MISFIT: f64 = 2.0;
 
 fn held(f: Formatter, plan: &Plan, ahead: &Ahead) -> Option<String> {
     let held_c = ahead.held_c?;
     let set_c = plan.number(Path::Cabin(CabinField::SetPointC))?;
+    if (held_c - set_c).abs() < HELD_K {
+        return None;
+    }
     Some(f.say(m::LogNightHeld {
         held: f.temperature(held_c),
         set: f.temperature(set_c),
