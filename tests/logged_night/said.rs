@@ -10,7 +10,8 @@ use till_morning::{
         import::{Options, Role, read_all},
         log::{ClockTimes, Log, Notes, Sample, Sense},
     },
-    plan::{Plan, cooling::Control},
+    plan::{Figure, Plan, cooling::Control},
+    simulate::day::{Scene, UnitModel},
     study::logged::{
         Fitted, FittedFigure, FittedNight, LoggedNight, MeterSd, Untold, logged_night,
     },
@@ -221,4 +222,68 @@ fn the_invented_night_is_read_fitted_and_told() {
     let (bare, _) = read_all(invented().as_bytes(), Options::default()).expect("read");
     let bare = night(&plan, &bare, LogMeter::default()).finish();
     assert!(matches!(bare, LoggedNight::Fitted(_)), "{bare:?}");
+}
+
+/// What goes into the plan is what was shown: the draw and its slope in the weather that
+/// was met, by the unit's own curves.
+#[test]
+fn the_plan_takes_what_was_shown() {
+    let (log, _) = read_all(invented_night().as_bytes(), Options::default()).expect("read");
+    let plan = Plan::demo();
+    let LoggedNight::Fitted(found) = night(&plan, &log, LogMeter::default()).finish() else {
+        panic!("not fitted");
+    };
+    let taken = found.taken.as_deref().expect("fitted figures");
+    let pressure_pa = Scene::new(taken).expect("a scene").pressure_pa();
+    let unit = UnitModel::new(taken, 0, 1, pressure_pa).expect("a unit");
+    let middle_c = found.middle_c.expect("a unit that ran");
+    let draw_w = |off_k: f64| unit.settled_run(middle_c + off_k).draw_w;
+    let (draw, slope) = (
+        figure(&found, Fitted::Draw),
+        figure(&found, Fitted::DrawSlope),
+    );
+    assert!((draw_w(0.0) / draw.after - 1.0).abs() < 0.005, "{draw:?}");
+    let slope_percent_k = 100.0 * (draw_w(0.5) / draw_w(-0.5)).ln();
+    assert!(
+        (slope_percent_k - slope.after).abs() < 0.1,
+        "{slope_percent_k} {slope:?}"
+    );
+    // Cooling for each watt follows, to the share by which the slope moves it.
+    let run = unit.settled_run(middle_c);
+    let per_watt = figure(&found, Fitted::CoolingPerWatt);
+    assert!((run.cooling_w / run.draw_w / per_watt.after - 1.0).abs() < 0.02);
+}
+
+/// A run that the battery's own electronics end tells what was in it.
+#[test]
+fn a_bank_run_down_tells_its_usable_energy() {
+    let mut plan = plan();
+    plan.banks[0].parallel_count = 1;
+    plan.banks[0].battery_current_limit_a = None;
+    plan.banks[0].depth_percent = Some(100.0);
+    // More beside the unit, so that it is empty by the morning.
+    plan.loads[0].power_w = Figure::measured(150.0);
+    let truth = Truth {
+        usable: 0.9,
+        ..Truth::AS_PLANNED
+    };
+    let log = logged(&plan, &truth, 20.0, STILL, &mut Chance(5));
+    let ended = log
+        .samples
+        .iter()
+        .position(|sample| sample.watts.is_some_and(|watts| watts < 5.0));
+    let ended = ended.expect("an empty bank");
+    let mut cut = log.clone();
+    cut.samples.truncate(ended + 10);
+    let last_s = cut.samples[ended].time_s;
+    let cut = changed(&cut, |sample| {
+        if sample.time_s >= last_s {
+            (sample.volts, sample.amps, sample.watts) = (Some(0.0), Some(0.0), Some(0.0));
+        }
+    });
+    let usable = figure(&fitted(&plan, &cut), Fitted::Usable);
+    println!("{usable:?}");
+    assert_eq!(usable.untold, None);
+    let miss = usable.after - 0.9 * usable.before;
+    assert!(miss.abs() < usable.after_half, "{usable:?}");
 }

@@ -37,6 +37,7 @@ pub fn CheckIns() -> impl IntoView {
         <p class="hint">{say(m::DayCheckInHint)}</p>
         <div>{rows(Path::CheckIns, move |plan| alike(count(plan)), card)}</div>
         <AddRow words=say(m::DayAddCheckIn) has_room=has_room press=add />
+        <p class="hint">{say(m::DayCheckInLog { question: say(m::QuestionClaims) })}</p>
     }
 }
 

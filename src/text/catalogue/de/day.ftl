@@ -103,6 +103,7 @@ day-checked = Die Nacht nach Ihren Ablesungen
 day-take-fit = Angepasste Werte in den Plan übernehmen
 day-check-in = Ablesung
 day-check-in-hint = Was Monitor und Thermometer jetzt anzeigen, nach derselben Uhr wie der Start.
+day-check-in-log = Besser passt die Aufzeichnung einer ganzen Nacht mit Thermometer den Plan an: Geben Sie sie unter „{ $question }“ an.
 day-add-check-in = Ablesung hinzufügen, jetzt
 day-remove-check-in = Diese Ablesung entfernen
 day-panels = Module

@@ -103,6 +103,7 @@ day-checked = The night by your readings
 day-take-fit = Take the fitted figures into the plan
 day-check-in = Reading
 day-check-in-hint = What the monitor and a thermometer show now, on the same clock as the start.
+day-check-in-log = The log of a whole night, with a thermometer, fits the plan better: give it under “{ $question }”.
 day-add-check-in = Add a reading, now
 day-remove-check-in = Remove this reading
 day-panels = Panels

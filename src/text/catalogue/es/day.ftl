@@ -103,6 +103,7 @@ day-checked = La noche según sus lecturas
 day-take-fit = Pasar al plan los valores ajustados
 day-check-in = Lectura
 day-check-in-hint = Lo que marcan ahora el monitor y el termómetro, con el mismo reloj que el inicio.
+day-check-in-log = El registro de una noche entera, con termómetro, ajusta mejor el plan: déselo en «{ $question }».
 day-add-check-in = Añadir una lectura, ahora
 day-remove-check-in = Quitar esta lectura
 day-panels = Paneles
