@@ -97,6 +97,7 @@ pub fn run_answer(
     let (from, to) = held_span(plan, bank)?;
     let run = run_down(&pack, &job, from, to);
     rate_not_measured(plan, bank, &run, findings);
+    fast_lead_acid(plan, bank, &run, findings);
     let paths = paths(bank, unit, mode, plan);
     let (hours_h, spread_from) = spread::band(plan, &paths, |plan| {
         hours(plan, bank, unit, mode).unwrap_or(0.0)
@@ -195,6 +196,30 @@ fn rate_not_measured(plan: &Plan, bank: usize, run: &Run, findings: &mut Vec<Fin
     }
 }
 
+/// Up to here rate tables of lead-acid batteries are met within 15 % by the usual
+/// exponent, 1/h; beyond, all of them give less (`tests/published/lead_rates.rs`).
+const FAST_LEAD_ACID_PER_H: f64 = 0.33;
+
+/// A draw faster than the usual exponent is good for, said once for a bank. Who states
+/// an exponent, or a run of the bank, knows better.
+fn fast_lead_acid(plan: &Plan, bank: usize, run: &Run, findings: &mut Vec<Finding>) {
+    let the_bank = &plan.banks[bank];
+    let path = Path::Bank(bank, B::PeukertExponent);
+    let is_stated = plan.stated(path).is_some() || the_bank.is_measured();
+    let Some(first) = run.knots.first().filter(|_| !is_stated) else {
+        return;
+    };
+    let ah = the_bank.battery_rated_ah.value * f64::from(the_bank.parallel_count);
+    let rate_per_h = first.amps / ah;
+    let is_said = findings.iter().any(|finding| {
+        finding.field == Some(path) && matches!(finding.matter, Matter::FastLeadAcid { .. })
+    });
+    if the_bank.chemistry.is_lead_acid() && rate_per_h > FAST_LEAD_ACID_PER_H && !is_said {
+        let matter = Matter::FastLeadAcid { rate_per_h };
+        findings.push(Finding::note(Some(path), matter));
+    }
+}
+
 /// The addresses that a run's hours depend on, with a spread.
 fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
     let mut paths: Vec<Path> = BANK_PATHS
@@ -211,8 +236,7 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
     // Nobody's guess where it is not stated: the run is then of a warm bank.
     paths.push(Path::Supply(S::BankC));
     let the_bank = &plan.banks[bank];
-    let is_measured =
-        the_bank.measured.measured_ah.is_some() || the_bank.measured.measured_wh.is_some();
+    let is_measured = the_bank.is_measured();
     paths.retain(|&path| match path {
         // What was measured replaces what the label says.
         Path::Bank(_, B::BatteryRatedAh | B::HealthPercent) => !is_measured,

@@ -95,6 +95,12 @@ impl Bank {
         Reading::of(self.chemistry, self.stated_v())
     }
 
+    /// Whether a run of the whole bank says what it holds.
+    #[must_use]
+    pub fn is_measured(&self) -> bool {
+        self.measured.measured_ah.is_some() || self.measured.measured_wh.is_some()
+    }
+
     /// Nominal volts of one battery as somebody says them, or as is usual.
     #[must_use]
     pub fn stated_v(&self) -> f64 {

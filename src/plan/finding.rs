@@ -105,6 +105,11 @@ pub enum Matter {
         rate_per_h: f64,
         measured_per_h: f64,
     },
+    /// Lead-acid drawn faster than its usual Peukert exponent is good for, amps over
+    /// rated Ah: it is likely empty earlier.
+    FastLeadAcid {
+        rate_per_h: f64,
+    },
     /// Batteries in parallel: equal sharing is assumed (bus bars, equal cables).
     EqualSharing {
         parallel: u32,

@@ -44,8 +44,9 @@ fields! {
             Of(|bank, _| Some(bank.usual_resistance_mohm())), Share(30.0, 15.0, 50.0);
         PolarisationPercent = (polarisation_percent), POLARISATION_PERCENT,
             Of(|bank, _| bank.usual_polarisation_percent()), Share(20.0, 10.0, 40.0);
+        // A usual exponent is within so much of rate tables up to C/2 (`lead_rates`).
         PeukertExponent = (peukert_exponent), PEUKERT_EXPONENT,
-            Of(|bank, _| Some(Figure::guess(bank.chemistry.data().peukert_exponent))), Share(4.0, 2.0, 5.0);
+            Of(|bank, _| Some(Figure::guess(bank.chemistry.data().peukert_exponent))), Share(4.0, 2.0, 10.0);
         ParasiticW = (parasitic_w), PARASITIC_W,
             Of(|bank, _| Some(Figure::guess(bank.chemistry.data().parasitic_w))), Share(30.0, 10.0, 80.0);
         MeasuredAh = (measured.measured_ah), MEASURED_AH, Nothing, Share(5.0, 2.0, 10.0);

@@ -173,6 +173,9 @@ fn what_was_taken(f: Formatter, matter: &Matter) -> Option<String> {
             rate: f.plain(rate_per_h),
             measured: f.plain(measured_per_h),
         }),
+        Matter::FastLeadAcid { rate_per_h } => f.say(m::FindingFastLeadAcid {
+            rate: f.plain(rate_per_h),
+        }),
         Matter::DeepLeadAcid { depth_percent } => f.say(m::FindingDeepLeadAcid {
             depth: percent(depth_percent),
         }),

@@ -16,6 +16,7 @@ mod constant_power;
 mod days;
 mod inverter;
 mod kinetic;
+mod lead_rates;
 mod network;
 mod peukert;
 mod rates;

@@ -178,9 +178,7 @@ pub fn paths(plan: &Plan) -> Vec<Path> {
         let fields = [M::PowerW, M::CurrentA, M::CoolingW];
         paths.extend(fields.map(|field| Path::Mode(unit, mode.unwrap_or(0), field)));
     }
-    let is_measured = plan.banks.first().is_some_and(|bank| {
-        bank.measured.measured_ah.is_some() || bank.measured.measured_wh.is_some()
-    });
+    let is_measured = plan.banks.first().is_some_and(|bank| bank.is_measured());
     paths.retain(|&path| match path {
         // What was measured replaces what the label says.
         Path::Bank(_, B::BatteryRatedAh | B::HealthPercent) => !is_measured,

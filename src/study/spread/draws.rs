@@ -79,9 +79,7 @@ fn drawn(plan: &Plan, modes: &[(u32, usize, Option<usize>)]) -> Vec<Drawn> {
             .iter()
             .any(|row| row.1 == unit && (mode.is_none() || row.2 == mode))
     };
-    let is_measured = plan.banks.first().is_some_and(|bank| {
-        bank.measured.measured_ah.is_some() || bank.measured.measured_wh.is_some()
-    });
+    let is_measured = plan.banks.first().is_some_and(|bank| bank.is_measured());
     plan.paths()
         .into_iter()
         .filter(|&path| match path {

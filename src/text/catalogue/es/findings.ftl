@@ -36,6 +36,7 @@ finding-depth-beyond-start = El banco empieza al { $start } y se reserva el { $f
 finding-typical-curve = La curva de tensión de esta química es una típica: las horas hasta un corte por tensión son menos seguras.
 finding-no-rate-measured = La caída de tensión de estas celdas bajo carga, además de la de su resistencia, no está medida. No se supone ninguna; el margen es mayor cuanto más rápida es la descarga.
 finding-rate-not-measured = Esta descarga es de { $rate }C y tales celdas se midieron hasta { $measured }C. Por encima, la tensión bajo carga es menos segura.
+finding-fast-lead-acid = Esta descarga es de { $rate }C. Por encima de 0,3C las baterías de plomo-ácido suelen durar menos de lo que dice el exponente de Peukert habitual, una cuarta parte menos a 0,5C: ponga el exponente que resulta de la tabla de su batería.
 finding-equal-sharing = Se supone que { NUMBER($parallel) } ramas reparten la corriente por igual: barras colectoras, o cables iguales y conexión en diagonal.
 finding-deep-lead-acid = Las baterías de plomo-ácido con una profundidad de descarga del { $depth } se desgastan pronto; lo habitual es la mitad.
 finding-low-above-high = La mínima, { $low }, está por encima de la máxima, { $high }: se intercambian.
