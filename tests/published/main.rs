@@ -21,6 +21,7 @@ mod network;
 mod peukert;
 mod rates;
 mod real_bank;
+mod second_half;
 mod sizing;
 mod staged;
 mod standing;
