@@ -15,5 +15,6 @@
 
 mod counted;
 mod days;
+mod fit;
 mod runs;
 mod truth;
