@@ -10,7 +10,7 @@ use super::{
     Formatter, day_words,
     labels::chemistry_short,
     m, mode_name, unit_name,
-    wiring::{amps, circuit_name, fitted_text, size_text},
+    wiring::{amps, circuit_name, fitted_text, judged, size_text, system_sign},
 };
 use crate::{
     answer::wiring::{
@@ -46,7 +46,7 @@ pub fn size_in_both(f: Formatter, figures: &SizeFigures) -> String {
     match figures.size.system {
         SizeSystem::Awg => f.say(m::PictureSizeInBoth {
             size,
-            other: f.with_unit(figures.size.area_mm2, "mm²"),
+            other: f.with_unit(figures.size.area_mm2, system_sign(SizeSystem::Metric)),
         }),
         SizeSystem::Metric => match &figures.ampacity {
             Some(ampacity) if ampacity.row != figures.size => f.say(m::PictureCountsAs {
@@ -80,11 +80,10 @@ pub fn conductor(f: Formatter, circuit: &CircuitAnswer) -> String {
 /// Current and drop of a circuit, through what is there or the smallest that passes.
 #[must_use]
 pub fn current(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let smallest = || circuit.needed.iter().find_map(|one| one.smallest.as_ref());
-    let judged = circuit.have.as_ref().or_else(smallest);
     let current = amps(f, circuit.low_a);
     let at = volts(f, circuit.source_low_v);
-    let Some((figures, loaded)) = judged.and_then(|one| Some((one, one.loaded?))) else {
+    let Some((figures, loaded)) = judged(f, circuit).and_then(|one| Some((one, one.loaded?)))
+    else {
         return f.say(m::PictureCurrent { current, volts: at });
     };
     let drop = volts(f, loaded.hot_v);

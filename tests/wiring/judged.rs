@@ -54,7 +54,14 @@ fn a_conductor_that_nobody_named_is_not_judged() {
     assert_eq!((&found.have, found.verdict), (&None, Verdict::NotSaid));
     let line = wiring::circuit_line(Formatter::ENGLISH, &found);
     assert!(line.starts_with("not entered yet, needs "), "{line}");
-    assert!(line.contains("AWG") && line.contains("mm²"), "{line}");
+    let comes_first = |first: &str, second: &str, line: &str| {
+        let (first, second) = (line.find(first), line.find(second));
+        assert!(first.is_some() && first < second, "{line}");
+    };
+    comes_first("mm²", "AWG", &line);
+    let mut us = Formatter::ENGLISH;
+    us.units.us_units = true;
+    comes_first("AWG", "mm²", &wiring::circuit_line(us, &found));
     assert!(waits_for(plan, CONDUCTOR));
     assert!(
         headline(plan).starts_with("Not judged yet"),

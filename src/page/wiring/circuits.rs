@@ -7,7 +7,7 @@ use crate::text::m;
 use crate::{
     answer::wiring::{CircuitAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
     plan::{Plan, part::Choice, wiring::Circuit},
-    text::wiring::{self as say, words},
+    text::wiring as say,
 };
 use leptos::prelude::*;
 
@@ -68,9 +68,7 @@ fn CircuitRow(answer: Answered, circuit: Circuit) -> impl IntoView {
 fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
     let help = say::remedies_text(formatter(), circuit);
     let help = help.map(|text| view! { <p class="remedies">{text}</p> });
-    let smallest = circuit.needed.iter().find_map(|one| one.smallest.as_ref());
-    let judged = circuit.have.as_ref().or(smallest);
-    let figures = judged.map(|figures| {
+    let figures = say::judged(formatter(), circuit).map(|figures| {
         let drop = figures.loaded.as_ref();
         let drop = drop.map(|loaded| say::drop_text(formatter(), circuit, loaded));
         lines(
@@ -110,15 +108,15 @@ fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
 
 /// Each rule: the smallest of both systems, and whether the one there passes.
 fn rules(circuit: &CircuitAnswer) -> impl IntoView + use<> {
-    let heads = vec![
-        say(m::WiringRule),
-        words::SYSTEMS[0],
-        words::SYSTEMS[1],
-        say(m::WiringYours),
-    ];
-    let decided = circuit.needed.iter().find_map(|one| one.decided_by);
+    let needed = say::needed(formatter(), circuit);
+    let systems = needed.iter().map(|one| say::system_sign(one.system));
+    let heads: Vec<_> = std::iter::once(say(m::WiringRule))
+        .chain(systems)
+        .chain([say(m::WiringYours)])
+        .collect();
+    let decided = say::decided_by(formatter(), circuit);
     let rows = RuleName::ALL.map(|rule| {
-        let by = circuit.needed.iter().map(|one| {
+        let by = needed.iter().map(|one| {
             let row = one.by_rule.iter().find(|row| row.rule == rule);
             let size = row.and_then(|row| row.size.as_ref());
             size.map_or_else(

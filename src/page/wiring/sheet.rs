@@ -100,7 +100,7 @@ fn circuit_row(circuit: &CircuitAnswer) -> Vec<String> {
             || say(m::WiringNotEntered).into(),
             |have| say::size_text(formatter(), &have.size),
         ),
-        say::both_sizes(formatter(), &circuit.needed),
+        say::both_sizes(formatter(), circuit),
         say::decided_on_paper(formatter(), circuit),
         say::drop_on_paper(formatter(), circuit),
         say::fuse_on_paper(formatter(), circuit),

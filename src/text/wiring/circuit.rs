@@ -1,9 +1,13 @@
 //! Sentences on one cable: the rule that decided, and the numbers behind it.
 
-use super::said::{amps, both_sizes, degrees, percent, size_text, volts};
+use super::{
+    said::{amps, degrees, percent, volts},
+    sizes::{both_sizes, decided_by, size_text, system_sign},
+};
 use crate::{
     answer::wiring::{
         AskedBy, CircuitAnswer, CircuitNote as N, LoadedFigures, Remedy, RuleName, SizeFigures,
+        SizeSystem,
     },
     plan::Plan,
     range::Unit,
@@ -13,10 +17,10 @@ use crate::{
 /// The rule that decided, with both sizes.
 #[must_use]
 pub fn deciding(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let Some(rule) = circuit.needed.iter().find_map(|one| one.decided_by) else {
+    let Some(rule) = decided_by(f, circuit) else {
         return f.say(m::WiringNeedsNone).into();
     };
-    let sizes = both_sizes(f, &circuit.needed);
+    let sizes = both_sizes(f, circuit);
     match rule {
         RuleName::Ampacity => f.say(m::WiringNeedsAmpacity { sizes }),
         RuleName::FuseFit => f.say(m::WiringNeedsFuse { sizes }),
@@ -206,7 +210,7 @@ pub fn circuit_note(f: Formatter, note: &N) -> String {
         N::NoCurrentCarries => f.say(m::WiringNoteNoCurrent).into(),
         N::SolidWire => f.say(m::WiringNoteSolid).into(),
         N::ReadAsThinner { stated_mm2 } => f.say(m::WiringNoteBetween {
-            size: f.with_unit(stated_mm2, "mm²"),
+            size: f.with_unit(stated_mm2, system_sign(SizeSystem::Metric)),
         }),
         N::LengthTaken { taken_m } => f.say(m::WiringNoteLength {
             length: f.stated_value(taken_m, Unit::Meter),

@@ -2,7 +2,8 @@
 
 use super::{
     fuse_kind_name,
-    said::{amps, size_text, volts},
+    said::{amps, volts},
+    sizes::size_text,
 };
 use crate::{
     answer::wiring::{CircuitAnswer, FaultFrom, FuseFault, KindFigures, Position, Protection},

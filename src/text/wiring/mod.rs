@@ -8,6 +8,7 @@ mod notes;
 mod paper;
 pub mod refill;
 mod said;
+mod sizes;
 mod verdict;
 pub mod words;
 
@@ -29,5 +30,6 @@ pub use paper::{
     amps_on_paper, circuit_on_paper, decided_on_paper, drop_on_paper, fuse_on_paper,
     system_on_paper, taken_for,
 };
-pub use said::{amps, both_sizes, headline, size_text};
+pub use said::{amps, headline};
+pub use sizes::{both_sizes, decided_by, judged, needed, size_text, system_sign};
 pub use verdict::{circuit_line, circuit_verdict, open_name, open_names};

@@ -2,11 +2,12 @@
 
 use super::{
     circuit_name, place_name, rule_name,
-    said::{amps, degrees, percent, size_text, volts},
+    said::{amps, degrees, percent, volts},
+    sizes::{decided_by, judged, size_text},
     strands_name, take_off_name,
 };
 use crate::{
-    answer::wiring::{CircuitAnswer, CircuitNote, SizeFigures, WiringAnswer},
+    answer::wiring::{CircuitAnswer, CircuitNote, WiringAnswer},
     plan::{
         Bank, Feed, Path, Plan, Unit as CoolingUnit,
         wiring::{Circuit, InstallationField as L, Strands},
@@ -120,20 +121,15 @@ pub fn amps_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
 /// The rule that decided.
 #[must_use]
 pub fn decided_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let rule = circuit.needed.iter().find_map(|one| one.decided_by);
+    let rule = decided_by(f, circuit);
     let name = rule.map(|rule| rule_name(f, rule));
     name.unwrap_or_else(|| f.say(m::WiringNothingPasses)).into()
-}
-
-fn judged(circuit: &CircuitAnswer) -> Option<&SizeFigures> {
-    let smallest = || circuit.needed.iter().find_map(|one| one.smallest.as_ref());
-    circuit.have.as_ref().or_else(smallest)
 }
 
 /// The drop through what is there, or through the smallest that passes.
 #[must_use]
 pub fn drop_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
-    let Some(loaded) = judged(circuit).and_then(|figures| figures.loaded) else {
+    let Some(loaded) = judged(f, circuit).and_then(|figures| figures.loaded) else {
         return NOTHING.into();
     };
     f.say(m::WiringPaperDrop {

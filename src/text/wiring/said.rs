@@ -1,11 +1,12 @@
 //! The answer as a sentence, and how numbers are written.
 
-use super::{fuse::fuse_fault, open_names};
+use super::{
+    fuse::fuse_fault,
+    open_names,
+    sizes::{both_sizes, size_text},
+};
 use crate::{
-    answer::wiring::{
-        BankLimits, CircuitAnswer, Needed, RuleName, SizeName, SizeSystem, Verdict, WiringAnswer,
-        is_beyond_fifty,
-    },
+    answer::wiring::{BankLimits, CircuitAnswer, RuleName, Verdict, WiringAnswer, is_beyond_fifty},
     plan::{part::Choice, wiring::Circuit},
     range::Unit,
     text::{Formatter, m, number::with_sign},
@@ -34,27 +35,6 @@ pub(super) fn degrees(f: Formatter, celsius: f64) -> String {
     f.stated_value(celsius.round(), Unit::Celsius)
 }
 
-/// A size as it is sold: `6 AWG` or `16 mm²`.
-#[must_use]
-pub fn size_text(f: Formatter, size: &SizeName) -> String {
-    match size.system {
-        SizeSystem::Awg => with_sign(size.gauge.clone(), "AWG"),
-        SizeSystem::Metric => f.with_unit(size.area_mm2, "mm²"),
-    }
-}
-
-/// Both smallest sizes: `8 AWG or 10 mm²`.
-#[must_use]
-pub fn both_sizes(f: Formatter, needed: &[Needed]) -> String {
-    let smallest = needed.iter().filter_map(|one| one.smallest.as_ref());
-    let texts: Vec<String> = smallest.map(|one| size_text(f, &one.size)).collect();
-    if texts.is_empty() {
-        f.say(m::WiringNoSize).into()
-    } else {
-        f.one_of(&texts)
-    }
-}
-
 /// What the page answers, as a sentence; two where a cable is still missing.
 #[must_use]
 pub fn headline(f: Formatter, answer: &WiringAnswer) -> String {
@@ -70,7 +50,7 @@ pub fn headline(f: Formatter, answer: &WiringAnswer) -> String {
     };
     let Some(have) = &circuit.have else {
         return f.say(m::WiringHeadlineUnnamed {
-            sizes: both_sizes(f, &circuit.needed),
+            sizes: both_sizes(f, circuit),
         });
     };
     let (Verdict::Carries, Some(hot)) = (answer.verdict, have.loaded) else {

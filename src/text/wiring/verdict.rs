@@ -3,7 +3,8 @@
 use super::{
     circuit_name,
     fuse::fuse_fault,
-    said::{both_sizes, percent, size_text},
+    said::percent,
+    sizes::{both_sizes, size_text},
 };
 use crate::{
     answer::wiring::{CircuitAnswer, Open, RuleName, SizeFigures, Verdict},
@@ -42,7 +43,7 @@ fn verdict_with(
 ) -> String {
     let Some(have) = &circuit.have else {
         return f.say(m::WiringNeedsSizes {
-            sizes: both_sizes(f, &circuit.needed),
+            sizes: both_sizes(f, circuit),
         });
     };
     match circuit.verdict {

@@ -2,9 +2,6 @@
 
 use crate::text::{Formatter, m};
 
-/// Signs of the two systems of sizes, the same in every language.
-pub const SYSTEMS: [&str; 2] = ["AWG", "mm²"];
-
 /// Of the table of the batteries' currents; the last column has the verdict.
 #[must_use]
 pub fn burden_heads(f: Formatter) -> [&'static str; 5] {
