@@ -90,9 +90,10 @@ pub fn run_detail(f: Formatter, run: &RunAnswer) -> String {
     if run.hours_h.likely <= 0.0 {
         return String::new();
     }
+    let (low, high) = f.duration_range(run.hours_h.low, run.hours_h.high);
     f.say(m::RunRange {
-        low: f.duration(run.hours_h.low),
-        high: f.duration(run.hours_h.high),
+        low,
+        high,
         stop: stop_phrase(f, &run.stop),
     })
 }

@@ -246,7 +246,18 @@ impl Formatter {
     /// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.
     #[must_use]
     pub fn duration(self, hours: f64) -> String {
-        match number::span(hours) {
+        self.span(number::span(hours))
+    }
+
+    /// Both ends of a band, in days where the high one is told in days.
+    #[must_use]
+    pub fn duration_range(self, low: f64, high: f64) -> (String, String) {
+        let (low, high) = number::span_range(low, high);
+        (self.span(low), self.span(high))
+    }
+
+    fn span(self, span: Span) -> String {
+        match span {
             Span::Nothing => format!("0{THIN}min"),
             Span::UnderAMinute => self.say(m::UnderAMinute).into(),
             Span::Clocked(hours, minutes) => number::join(60 * hours + minutes),

@@ -225,10 +225,8 @@ pub fn until(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
 /// From the low to the high end of the spread.
 #[must_use]
 pub fn from_to(f: Formatter, run: &RunAnswer) -> String {
-    f.say(m::HandOnFromTo {
-        low: f.duration(run.hours_h.low),
-        high: f.duration(run.hours_h.high),
-    })
+    let (low, high) = f.duration_range(run.hours_h.low, run.hours_h.high);
+    f.say(m::HandOnFromTo { low, high })
 }
 
 /// The length of a link, for those who paste it somewhere narrow.

@@ -144,11 +144,26 @@ pub fn span(hours: f64) -> Span {
         return Span::UnderAMinute;
     }
     if hours >= 72.0 {
-        return Span::Days(hours / 24.0, usize::from(hours < 240.0));
+        return in_days(hours);
     }
     let step = if hours >= 2.0 { 10.0 } else { 1.0 };
     let minutes = ((hours * 60.0 / step).round() * step) as u64;
     Span::Clocked(minutes / 60, minutes % 60)
+}
+
+fn in_days(hours: f64) -> Span {
+    Span::Days(hours / 24.0, usize::from(hours < 240.0))
+}
+
+/// Both ends of a band: `2.9 days` to `4.1 days`, and not `70 h 40 min` to `4.1 days`.
+/// Less than a day stays in hours.
+#[must_use]
+pub fn span_range(low: f64, high: f64) -> (Span, Span) {
+    let (first, second) = (span(low), span(high));
+    match (first, second) {
+        (Span::Clocked(hours, _), Span::Days(..)) if hours >= 24 => (in_days(low), second),
+        both => both,
+    }
 }
 
 /// `9 h 50 min`: the signs are those of every language.
@@ -191,6 +206,13 @@ mod tests {
         assert_eq!(F.duration(0.51), "31\u{202f}min");
         assert_eq!(F.duration(0.0), "0\u{202f}min");
         assert_eq!(F.duration(100.0), "4.2 days");
+        let range = |low, high| {
+            let (low, high) = F.duration_range(low, high);
+            format!("{low} to {high}")
+        };
+        assert_eq!(range(70.7, 98.4), "2.9 days to 4.1 days");
+        assert_eq!(range(23.0, 98.4), "23\u{202f}h to 4.1 days");
+        assert_eq!(range(50.0, 60.0), "50\u{202f}h to 60\u{202f}h");
         assert_eq!(F.clock_after(21 * 60, 9.84), "06:50");
         assert_eq!(F.clock(1439.99), "23:59");
     }

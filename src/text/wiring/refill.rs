@@ -207,13 +207,12 @@ pub fn charger_verdict(f: Formatter, fill: &Fill) -> String {
 
 fn with_band(f: Formatter, band: Band) -> String {
     let likely = f.duration(band.likely);
-    let low = f.duration(band.low);
+    let (low, high) = f.duration_range(band.low, band.high);
     if band.high - band.low < 0.02 * band.likely {
         likely
     } else if band.high >= MOST_H - 1e-9 {
         f.say(m::ChargingRangeOpen { likely, low })
     } else {
-        let high = f.duration(band.high);
         f.say(m::ChargingRange { likely, low, high })
     }
 }
