@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 use std::time::Duration;
-use wasm_bindgen::{JsCast, closure::Closure};
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
 /// The window. There is one wherever the page runs.
 pub fn window() -> web_sys::Window {
@@ -13,9 +13,20 @@ pub fn document() -> web_sys::Document {
     window().document().expect("a document")
 }
 
-/// The tag of the language that the browser is set to.
+/// The tag of the language that the browser is set to. Some say what is no tag (`C`, from
+/// a system without a locale), and their own tables throw at it: they get English.
 pub fn language() -> String {
-    window().navigator().language().unwrap_or_default()
+    let said = window().navigator().language();
+    said.filter(|tag| is_tag(tag))
+        .unwrap_or_else(|| "en".to_owned())
+}
+
+fn is_tag(tag: &str) -> bool {
+    let canonical = js_sys::Reflect::get(&js_sys::global(), &"Intl".into())
+        .and_then(|intl| js_sys::Reflect::get(&intl, &"getCanonicalLocales".into()))
+        .and_then(JsCast::dyn_into::<js_sys::Function>)
+        .and_then(|names| names.call1(&JsValue::UNDEFINED, &tag.into()));
+    canonical.is_ok()
 }
 
 /// Whether numbers have a decimal comma where that language is spoken, by the browser's
