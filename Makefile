@@ -2,7 +2,7 @@
 # there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
 SHELL := /bin/bash
 .DEFAULT_GOAL := help
-.PHONY: help setup build module serve test test-native test-page test-e2e check sizes measure icons
+.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check sizes measure icons
 run := .tools/run
 
 help: ## these lines
@@ -37,6 +37,10 @@ test-page: ## the page's tests inside headless Chromium
 test-e2e: ## the built site in Chromium, from outside (ONLY=offline picks files)
 	@.tools/setup.sh test
 	@.tools/test.sh e2e
+
+test-engines: ## the built site's core tasks in Chromium, Firefox and WebKit
+	@.tools/setup.sh test
+	@.tools/test.sh engines
 
 check: ## format, lints for both targets, house rules, commit messages
 	@.tools/setup.sh build

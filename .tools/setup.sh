@@ -2,9 +2,9 @@
 # Installs what a step needs, says what it does, and skips what is there.
 #   .tools/setup.sh build   the wasm target, trunk, wasm-bindgen, wasm-opt, wasm-split-cli, esbuild
 #   .tools/setup.sh module  the same, and what makes types of JSON schemas
-#   .tools/setup.sh test    all that, and Chromium, its driver, other readers of what we
-#                           write (Python, Java for the HTML checker, a spreadsheet), the
-#                           browser tests' packages
+#   .tools/setup.sh test    all that, and Chromium, its driver, Firefox and WebKit, other
+#                           readers of what we write (Python, Java for the HTML checker, a
+#                           spreadsheet), the browser tests' packages
 set -euo pipefail
 source "$(dirname "$0")/env.sh"
 
@@ -133,6 +133,14 @@ ensure_browser() {
   apt_install chromium chromium-driver fonts-dejavu-core
 }
 
+# The core tasks run in the other two engines too: Firefox needs no driver, WebKit's
+# small browser has its own and wants a display and a message bus.
+ensure_engines() {
+  if have firefox-esr && have WebKitWebDriver && have xvfb-run && have dbus-run-session; then echo "Firefox and WebKit: there"; return; fi
+  say "Firefox and WebKit from the distribution (root)"
+  apt_install firefox-esr webkit2gtk-driver xvfb xauth dbus
+}
+
 # Python's csv reads what we write; the Nu HTML checker runs on Java.
 ensure_readers() {
   if have python3 && have java; then echo "Python and Java: there"; return; fi
@@ -163,6 +171,6 @@ build_tools() {
 case "${1:-}" in
   build) build_tools ;;
   module) build_tools; ensure_types_tool ;;
-  test) build_tools; ensure_types_tool; ensure_browser; ensure_readers; ensure_spreadsheet; ensure_node_packages ;;
+  test) build_tools; ensure_types_tool; ensure_browser; ensure_engines; ensure_readers; ensure_spreadsheet; ensure_node_packages ;;
   *) die "usage: setup.sh build|module|test" ;;
 esac

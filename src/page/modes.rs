@@ -65,6 +65,25 @@ fn ModeRow(unit: usize, row: Row) -> impl IntoView {
     let remove = row.has_others.then(|| {
         view! { <Remove words=say(m::RemoveMode) list=Path::Modes(unit) row=mode /> }
     });
+    // The draw of one mode alone stands on the first screen. One field for watts and
+    // amps: it stays while one becomes the other in it.
+    let state = State::here();
+    let is_elsewhere = move || {
+        state.with_plan(|plan| {
+            plan.units
+                .iter()
+                .map(|unit| unit.modes.len())
+                .sum::<usize>()
+                == 1
+        })
+    };
+    let draw = move |is_elsewhere: bool| {
+        (!is_elsewhere)
+            .then(
+                || view! { <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Row /> },
+            )
+            .into_any()
+    };
     view! {
         <div class="row">
             <TextField
@@ -72,12 +91,7 @@ fn ModeRow(unit: usize, row: Row) -> impl IntoView {
                 label=say(m::ModeName)
                 place=move |plan| mode_mut(plan, unit, mode).map(|mode| &mut mode.name)
             />
-            // The draw of one mode alone stands on the first screen. One field for watts
-            // and amps: it stays while one becomes the other in it.
-            {row.has_others
-                .then(|| {
-                    view! { <NumberField path=Path::Mode(unit, mode, M::PowerW) look=Look::Row /> }
-                })}
+            <div class="row-draw">{anew(is_elsewhere, draw)}</div>
             {remove}
         </div>
     }

@@ -12,7 +12,7 @@ use super::{
 use crate::{
     physics::battery::Chemistry,
     plan::{
-        Draw, DrawBasis, Mode, Plan,
+        Draw, DrawBasis, Feed, Mode, Plan,
         path::{BankField as B, ModeField as M, Path},
     },
     text::m,
@@ -133,7 +133,32 @@ fn DrawStart(unit: usize, mode: usize) -> impl IntoView {
         </div>
         <BasisTaps unit=unit mode=mode />
         <SideTaps unit=unit />
+        <MainsVoltage unit=unit mode=mode />
     }
+}
+
+/// Amps on the AC side are watts only by the voltage there.
+#[component]
+fn MainsVoltage(unit: usize, mode: usize) -> impl IntoView {
+    let state = State::here();
+    let is_asked = move || {
+        state.with_plan(|plan| {
+            let is_ac = plan
+                .units
+                .get(unit)
+                .is_some_and(|unit| matches!(unit.feed, Feed::Inverter { .. }));
+            let mode = plan.mode(unit, mode);
+            is_ac && mode.is_some_and(|mode| matches!(mode.draw, Draw::Current { .. }))
+        })
+    };
+    let field = move |is_asked: bool| {
+        is_asked
+            .then(|| {
+                view! { <NumberField path=Path::Mode(unit, mode, M::MeasuredAtV) at="start-" /> }
+            })
+            .into_any()
+    };
+    view! { <div>{anew(is_asked, field)}</div> }
 }
 
 fn mode_mut(plan: &mut Plan, unit: usize, mode: usize) -> Option<&mut Mode> {
@@ -225,13 +250,9 @@ fn SideTaps(unit: usize) -> impl IntoView {
         state.with_plan(|plan| Some(feed_place(plan.units.get(unit).map(|unit| unit.feed))))
     };
     let choose = move |place: usize| {
-        state.edit(|plan| {
-            if let Some(unit) = plan.units.get_mut(unit)
-                && feed_place(Some(unit.feed)) != place
-            {
-                unit.feed = feed_at(place);
-            }
-        });
+        if untrack(chosen) != Some(place) {
+            state.change(|draft| draft.feed(unit, feed_at(place)));
+        }
     };
     view! {
         <Taps

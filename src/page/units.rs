@@ -78,11 +78,7 @@ pub fn UnitRest(unit: usize) -> impl IntoView {
     let kind =
         move || state.with_plan(|plan| feed_place(plan.units.get(unit).map(|unit| unit.feed)));
     let choose = move |place: usize| {
-        state.edit(|plan| {
-            if let Some(unit) = plan.units.get_mut(unit) {
-                unit.feed = feed_at(place);
-            }
-        });
+        state.change(|draft| draft.feed(unit, feed_at(place)));
     };
     let field = move |&field: &U| view! { <NumberField path=Path::Unit(unit, field) /> };
     let fed = move |place: usize| {

@@ -11,7 +11,7 @@
 mod effect;
 
 use super::{
-    Draw, Figure, Plan,
+    Draw, Feed, Figure, Plan,
     entry::{EntryError, show, show_taken},
     path::{BankField as B, ModeField as M, Path},
 };
@@ -253,6 +253,26 @@ impl Draft {
             },
             draw => draw,
         };
+    }
+
+    /// Feeds a unit otherwise. Amps that were taken at the usual voltage of the old side
+    /// are taken at that of the new one: 2.2 A behind an inverter are no amps at 12 V.
+    pub fn feed(&mut self, unit: usize, feed: Feed) {
+        let before_v = self.volts_at_unit(unit);
+        self.edit(|plan| {
+            if let Some(unit) = plan.units.get_mut(unit) {
+                unit.feed = feed;
+            }
+        });
+        let now_v = self.volts_at_unit(unit);
+        let modes = self.plan.units.get_mut(unit).map(|unit| &mut unit.modes);
+        for mode in modes.into_iter().flatten() {
+            if let Draw::Current { measured_at_v, .. } = &mut mode.draw
+                && *measured_at_v == before_v
+            {
+                *measured_at_v = now_v;
+            }
+        }
     }
 
     /// Changes the plan otherwise than by typing. Texts of places that are no

@@ -76,6 +76,7 @@ pub enum Matter {
     },
     /// Amps behind a converter or inverter: taken as power.
     AmpsBehindConverter {
+        measured_at_v: f64,
         taken_w: f64,
     },
     /// A direct unit whose supply voltage is not the bank's.

@@ -383,6 +383,13 @@ impl Show {
     pub const METRIC: Self = Self { us_units: false };
     pub const US: Self = Self { us_units: true };
 
+    /// Nominal volts of a house socket where these units are used: 120 V (ANSI C84.1) or
+    /// 230 V (IEC 60038), from memory. Where amps on AC are taken until somebody says.
+    #[must_use]
+    pub const fn mains_v(self) -> f64 {
+        if self.us_units { 120.0 } else { 230.0 }
+    }
+
     /// What a browser's own tag asks for: US units for `en-US`, `es-US` and the
     /// like, whatever the language. It only decides until somebody chooses.
     ///

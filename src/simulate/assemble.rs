@@ -277,7 +277,10 @@ pub(crate) fn asked_of_feed(
             taken_w,
         },
         Feed::Direct => return Asked::Amps(amps),
-        Feed::DcDc { .. } | Feed::Inverter { .. } => Matter::AmpsBehindConverter { taken_w },
+        Feed::DcDc { .. } | Feed::Inverter { .. } => Matter::AmpsBehindConverter {
+            measured_at_v: at_v,
+            taken_w,
+        },
     };
     findings.push(Finding::caution(path, matter));
     Asked::Watts(taken_w)

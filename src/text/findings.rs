@@ -138,7 +138,11 @@ fn what_was_taken(f: Formatter, matter: &Matter) -> Option<String> {
             bank: volts(bank_v),
             power: watts(taken_w),
         }),
-        Matter::AmpsBehindConverter { taken_w } => f.say(m::FindingAmpsBehindConverter {
+        Matter::AmpsBehindConverter {
+            measured_at_v,
+            taken_w,
+        } => f.say(m::FindingAmpsBehindConverter {
+            measured: volts(measured_at_v),
             power: watts(taken_w),
         }),
         Matter::SupplyMismatch { supply_v, bank_v } => f.say(m::FindingSupplyMismatch {

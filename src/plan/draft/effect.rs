@@ -120,9 +120,12 @@ impl Draft {
         }
     }
 
+    /// What a unit's amps are taken at where nobody says: the bank's volts, a converter's
+    /// output, or the mains voltage of the place behind an inverter.
     pub(super) fn volts_at_unit(&self, unit: usize) -> f64 {
         match self.plan.units.get(unit).map(|unit| unit.feed) {
             Some(Feed::DcDc { output_v, .. }) => output_v,
+            Some(Feed::Inverter { .. }) => self.plan.show.mains_v(),
             _ => self.volts_of_bank(),
         }
     }

@@ -155,6 +155,38 @@ fn amps_are_taken_at_the_voltage_that_is_said() {
     assert!(matches!(draw(&draft), Draw::Current { measured_at_v, .. } if measured_at_v == 12.0));
 }
 
+/// A rating plate's 2.2 A at 230 V are 506 VA, by hand; at the battery's volts they would
+/// be 28 W and a night of two days.
+#[test]
+fn amps_on_ac_are_taken_at_the_mains_voltage() {
+    let taken_w = |draft: &Draft| match draw(draft) {
+        Draw::Current {
+            current_a,
+            measured_at_v,
+        } => current_a.value * measured_at_v,
+        Draw::Power { power_w } => power_w.value,
+    };
+    let mut before = Draft::of(Plan::demo());
+    before.feed(0, Feed::usual_inverter());
+    before.type_text(DRAW, "2.2 A");
+    let mut after = typed(DRAW, "2.2 A");
+    after.feed(0, Feed::usual_inverter());
+    for draft in [&before, &after] {
+        assert!((taken_w(draft) - 506.0).abs() < 1e-9, "{}", taken_w(draft));
+    }
+    let mut us = Draft::of(Plan {
+        show: Show::US,
+        ..Plan::demo()
+    });
+    us.feed(0, Feed::usual_inverter());
+    us.type_text(DRAW, "2.2 A");
+    assert!((taken_w(&us) - 264.0).abs() < 1e-9);
+    // What somebody said stays.
+    let mut said = typed(DRAW, "2.2 A at 110 V");
+    said.feed(0, Feed::usual_inverter());
+    assert!((taken_w(&said) - 242.0).abs() < 1e-9);
+}
+
 #[test]
 fn the_same_field_undoes_amps() {
     let mut draft = Draft::of(Plan::demo());

@@ -28,7 +28,7 @@ finding-nominal-reading =
        *[other] „{ $stated }“ wird als { NUMBER($cells) } Zellen mit { $taken } Nennspannung gelesen: { $energy } je Batterie.
     }
 finding-amps-at-other-voltage = Ampere, gemessen bei { $measured }, gelten nicht für eine Bank mit { $bank }. Es gilt dieselbe Leistung, { $power }.
-finding-amps-behind-converter = Ampere hinter einem Wandler oder Wechselrichter gelten als Leistung: { $power }.
+finding-amps-behind-converter = Ampere am Gerät hinter einem Wandler oder Wechselrichter gelten als Leistung: bei { $measured } sind es { $power }.
 finding-supply-mismatch = Das Gerät braucht { $supply }, und die Bank liefert { $bank }. Ändern Sie die Zahl der Batterien in Reihe oder setzen Sie einen Wandler dazwischen.
 finding-measured-implausible = Gemessene Wh durch gemessene Ah ergeben im Mittel { $mean }, wo diese Bank etwa { $expected } zeigen würde. Bitte beides prüfen und die Batterien in Reihe; die gemessenen Wh werden nicht verwendet.
 finding-measured-load-taken = Die Messung nennt keine Last. Es gilt die Last beim Nennstrom, { $load }.

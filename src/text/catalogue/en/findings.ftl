@@ -28,7 +28,7 @@ finding-nominal-reading =
        *[other] “{ $stated }” is read as { NUMBER($cells) } cells with { $taken } nominal: { $energy } for each battery.
     }
 finding-amps-at-other-voltage = Amps measured at { $measured } do not apply to a { $bank } bank. The same power, { $power }, is used.
-finding-amps-behind-converter = Amps behind a converter or inverter are used as power: { $power }.
+finding-amps-behind-converter = Amps into a unit behind a converter or inverter are read as power: at { $measured } they are { $power }.
 finding-supply-mismatch = The unit needs { $supply } and the bank supplies { $bank }. Change the number of batteries in series, or put a converter between them.
 finding-measured-implausible = Measured Wh divided by measured Ah gives { $mean } on average, where this bank would show about { $expected }. Check both, and the batteries in series; the measured Wh are not used.
 finding-measured-load-taken = The measurement states no load. The load at rated current, { $load }, is used.

@@ -28,7 +28,7 @@ finding-nominal-reading =
        *[other] «{ $stated }» se lee como { NUMBER($cells) } celdas con { $taken } nominales: { $energy } por batería.
     }
 finding-amps-at-other-voltage = Los amperios medidos a { $measured } no valen para un banco de { $bank }. Se usa la misma potencia, { $power }.
-finding-amps-behind-converter = Los amperios después de un convertidor o inversor se usan como potencia: { $power }.
+finding-amps-behind-converter = Los amperios de un equipo tras un convertidor o inversor se leen como potencia: a { $measured } son { $power }.
 finding-supply-mismatch = El equipo necesita { $supply } y el banco da { $bank }. Cambie el número de baterías en serie o ponga un convertidor entre ambos.
 finding-measured-implausible = Los Wh medidos entre los Ah medidos dan { $mean } de media, donde este banco mostraría unos { $expected }. Revise ambos y las baterías en serie; los Wh medidos no se usan.
 finding-measured-load-taken = La medición no indica la carga. Se usa la carga a la corriente nominal, { $load }.
