@@ -2,7 +2,7 @@
 # there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
 SHELL := /bin/bash
 .DEFAULT_GOAL := help
-.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check sizes measure icons
+.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check sizes measure bench icons
 run := .tools/run
 
 help: ## these lines
@@ -21,7 +21,7 @@ module: ## pkg/: the engine as a module for scripts of others, npm-shaped
 	@.tools/module.sh
 
 serve: build ## build, then serve dist/ on this machine (PORT=8080)
-	@$(run) node tests/browser/serve.mjs dist --port $${PORT:-8080}
+	@$(run) node tests/browser/serve.mjs dist --compress --port $${PORT:-8080}
 
 test: ## everything: engine natively, page in Chromium, the site end to end
 	@.tools/setup.sh test
@@ -56,6 +56,10 @@ sizes: ## what a visitor transfers, beside what was aimed at
 measure: ## what a visitor feels: paint, first answer, keys (a table, no test)
 	@.tools/setup.sh test
 	@node tests/browser/measure.mjs
+
+bench: build ## the scorecard: this page against a bare counter and a page by hand
+	@.tools/setup.sh bench
+	@.tools/bench.sh
 
 icons: ## draw style/icons/*.png anew from the SVGs
 	@.tools/setup.sh test

@@ -16,6 +16,7 @@ esbuild_version=0.28.2
 # Of one make with wasm_split_helpers in Cargo.toml, and it goes by wasm-bindgen's inside.
 split_version=0.2.4
 types_version=16.0.0
+lighthouse_version=12.2.3
 # One source for the wasm-bindgen version: the lock file. The command line tool
 # must be of exactly the crate's version.
 bindgen_version=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/[^0-9.]/, ""); print; exit }' "$here/Cargo.lock")
@@ -25,6 +26,7 @@ trunk_dir=$tools/trunk-$trunk_version
 binaryen_dir=$tools/binaryen-$binaryen_version
 esbuild_dir=$tools/esbuild-$esbuild_version
 types_dir=$tools/json2ts-$types_version
+lighthouse_dir=$tools/lighthouse-$lighthouse_version
 split_dir=$tools/wasm-split-$split_version
 export PATH="$split_dir/bin:$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$types_dir/node_modules/.bin:$PATH"
 

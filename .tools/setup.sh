@@ -5,6 +5,7 @@
 #   .tools/setup.sh test    all that, and Chromium, its driver, Firefox and WebKit, other
 #                           readers of what we write (Python, Java for the HTML checker, a
 #                           spreadsheet), the browser tests' packages
+#   .tools/setup.sh bench   what the page is measured with
 set -euo pipefail
 source "$(dirname "$0")/env.sh"
 
@@ -163,6 +164,13 @@ ensure_node_packages() {
   (cd "$dir" && npm ci --silent --no-audit --no-fund --ignore-scripts && touch node_modules/.package-lock.json)
 }
 
+ensure_lighthouse() {
+  if [ -d "$lighthouse_dir/node_modules/lighthouse" ]; then echo "Lighthouse: there"; return; fi
+  say "Lighthouse $lighthouse_version"
+  mkdir -p "$lighthouse_dir"
+  npm install --silent --no-audit --no-fund --ignore-scripts --prefix "$lighthouse_dir" "lighthouse@$lighthouse_version"
+}
+
 build_tools() {
   ensure_basics; ensure_target; ensure_crates
   ensure_trunk; ensure_bindgen; ensure_wasm_opt; ensure_split; ensure_esbuild
@@ -172,5 +180,6 @@ case "${1:-}" in
   build) build_tools ;;
   module) build_tools; ensure_types_tool ;;
   test) build_tools; ensure_types_tool; ensure_browser; ensure_engines; ensure_readers; ensure_spreadsheet; ensure_node_packages ;;
-  *) die "usage: setup.sh build|module|test" ;;
+  bench) build_tools; ensure_browser; ensure_node_packages; ensure_lighthouse ;;
+  *) die "usage: setup.sh build|module|test|bench" ;;
 esac

@@ -1,5 +1,5 @@
 // A small static server, for `make serve` and for the browser tests.
-//   node tests/browser/serve.mjs dist [--port 8080] [--base /some/folder/] [--csp]
+//   node tests/browser/serve.mjs dist [--port 8080] [--base /some/folder/] [--csp] [--compress]
 import { createReadStream, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, resolve, sep } from 'node:path';
@@ -97,6 +97,7 @@ function option(name) {
 
 if (import.meta.url === pathToFileURL(process.argv[1]).href) {
   const csp = process.argv.includes('--csp') ? STRICT_CSP : undefined;
-  const site = await serve({ root: process.argv[2], base: option('base')?.replace(/^\/*(.*?)\/*$/, '/$1/').replace(/^\/\/$/, '/'), port: Number(option('port') ?? 8080), csp });
+  const compress = process.argv.includes('--compress');
+  const site = await serve({ root: process.argv[2], compress, base: option('base')?.replace(/^\/*(.*?)\/*$/, '/$1/').replace(/^\/\/$/, '/'), port: Number(option('port') ?? 8080), csp });
   console.log(`serving ${site.root}\n\n  ${site.url}\n\nstop with Ctrl-C`);
 }

@@ -24,7 +24,7 @@ for (const name of process.argv.length > 2 ? process.argv.slice(2) : Object.keys
     const own = belongings();
     const page = await engine.open();
     try {
-      await Promise.race([task({ page, engine, ...own }), late()]);
+      await Promise.race([task({ page, ...own }), late()]);
       passed += 1;
       console.log(`ok   ${name}: ${title}`);
     } catch (error) {

@@ -42,6 +42,7 @@ export async function launch() {
       type: (selector, text) => find(selector).sendKeys(text),
       typeInFrame: (selector, text) => framed(async () => {
         const field = await find(selector);
+        await field.click();
         await field.sendKeys(Key.chord(Key.CONTROL, 'a'), text);
       }),
       attach: (selector, file) => find(selector).sendKeys(file),
