@@ -10,7 +10,7 @@ use super::{
     kit::anew,
     later::{LaterQuestion, Question},
     locale::{self, LocaleChoice, formatter, say},
-    margin::{ExampleBar, Notices, caution_view},
+    margin::{Broken, ExampleBar, Notices, caution_view},
     modes::Modes,
     needed::Needed,
     outcome::{Outcome, OutcomeRest},
@@ -67,6 +67,7 @@ fn Page() -> impl IntoView {
         </header>
         <Questions />
         <main>
+            <Broken />
             <Notices />
             <ExampleBar />
             <Section id="question-1" title=say(m::QuestionRun)>

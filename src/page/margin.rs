@@ -78,6 +78,27 @@ pub fn ExampleBar() -> impl IntoView {
     view! { <div role="status">{bar}</div> }
 }
 
+/// Stands ready, hidden: where the page's own code has failed, nothing of it could be
+/// drawn any more. `offline/broken.js` shows it and minds its buttons.
+#[component]
+pub fn Broken() -> impl IntoView {
+    view! {
+        <div class="notice broken" id="broken" role="alert" hidden=true>
+            <h2>{say(m::BrokenTitle)}</h2>
+            <p>{say(m::BrokenKept)}</p>
+            <label>{say(m::BrokenLink)} <input class="broken-link" readonly=true /></label>
+            <p>{say(m::BrokenTyped)} " " <output class="broken-typed"></output></p>
+            <button type="button" class="broken-reload">
+                {say(m::BrokenReload)}
+            </button>
+            <button type="button" class="quiet broken-empty">
+                {say(m::BrokenEmpty)}
+            </button>
+            <p class="hint">{say(m::BrokenEmptyHint)}</p>
+        </div>
+    }
+}
+
 fn reload() {
     if let Ok(event) = web_sys::Event::new("till-morning-reload") {
         let _ = window().dispatch_event(&event);

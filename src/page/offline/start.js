@@ -1,4 +1,5 @@
 // Entry of the hosted page: its one script, packed with the wasm glue.
+import './broken.js';
 import './frame.js';
 import './register.js';
 import init from 'till-morning-glue';

@@ -1,4 +1,5 @@
 // Entry of the page as one HTML file.
+import './broken.js';
 import './frame.js';
 import init from 'till-morning-glue';
 import { part } from './parts_single.js';

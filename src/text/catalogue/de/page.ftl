@@ -24,7 +24,7 @@ show-working = Rechenweg zeigen
 spread-from = Was die Spanne breiter macht, das Größte zuerst:
 ribbon = Nachtband
 ribbon-label = Nachtband: wie weit jede Betriebsart auf der Uhr reicht
-ribbon-caption = Jeder Balken läuft vom Beginn an. Sein Ende verblasst über die wahrscheinliche Spanne, mit einem Strich beim wahrscheinlichsten Ende.
+ribbon-caption = Jeder Balken läuft vom Beginn an, mit Leistung und Einschaltdauer von oben; mit Thermostat läuft der Kompressor womöglich weniger, siehe Hitzetag. Das Ende verblasst über die wahrscheinliche Spanne, mit einem Strich beim wahrscheinlichsten Ende.
 curves = Kurven
 by-bank = Stunden über der Kapazität der Bank
 by-depth = Stunden über der Entladetiefe
@@ -109,3 +109,13 @@ notice-link-copied = Der Link ist kopiert.
 notice-link-not-copied = Der Browser lässt die Seite nicht kopieren: markieren Sie den Link unten und kopieren Sie ihn.
 notice-demo-taken = Das ist das Beispiel. „Rückgängig“ holt Ihren eigenen Plan zurück.
 notice-plan-cleared = Ein neuer Plan. „Rückgängig“ holt den vorigen zurück.
+
+## Where the page itself failed
+
+broken-title = In dieser Seite ist ein Fehler aufgetreten
+broken-kept = Ihre Eingaben sind auf diesem Gerät gespeichert. Laden Sie die Seite neu.
+broken-link = Auch dieser Link enthält Ihren Plan
+broken-typed = Zuletzt eingegeben:
+broken-reload = Neu laden
+broken-empty = Mit leerem Plan beginnen
+broken-empty-hint = Tritt der Fehler wieder auf, öffnet sich so ein leerer Plan; Ihrer bleibt auf diesem Gerät.

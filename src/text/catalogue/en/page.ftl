@@ -24,7 +24,7 @@ show-working = Show the working
 spread-from = What widens the range, largest first:
 ribbon = Night ribbon
 ribbon-label = Night ribbon: how far along the clock each mode runs
-ribbon-caption = Each bar runs from the start. Its end fades across the likely range, with a line at the most likely end.
+ribbon-caption = Each bar runs from the start, at the duty cycle above; a thermostat may run the compressor less (Hot day). The end fades across the likely range, with a line at the most likely end.
 curves = Curves
 by-bank = Hours against bank capacity
 by-depth = Hours against depth of discharge
@@ -109,3 +109,13 @@ notice-link-copied = The link is copied.
 notice-link-not-copied = The browser does not let the page copy: select the link below and copy it.
 notice-demo-taken = This is the example. Undo brings back your own plan.
 notice-plan-cleared = A fresh plan. Undo brings back the one before.
+
+## Where the page itself failed
+
+broken-title = Something in this page failed
+broken-kept = What you typed is kept on this device. Reload to go on.
+broken-link = This link holds your plan too
+broken-typed = Typed last:
+broken-reload = Reload
+broken-empty = Start with an empty plan
+broken-empty-hint = If it fails again, an empty plan opens; yours is set aside on this device.

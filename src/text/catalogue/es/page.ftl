@@ -24,7 +24,7 @@ show-working = Mostrar el cálculo
 spread-from = Qué amplía el margen, de mayor a menor:
 ribbon = Cinta de la noche
 ribbon-label = Cinta de la noche: hasta qué hora llega cada modo
-ribbon-caption = Cada barra parte del inicio. Su extremo se desvanece a lo largo del margen probable, con una línea en el final más probable.
+ribbon-caption = Cada barra parte del inicio, con el consumo y el ciclo de trabajo indicados arriba; con termostato el compresor puede funcionar menos, véase el día de calor. El extremo se desvanece a lo largo del margen probable, con una línea en el final más probable.
 curves = Curvas
 by-bank = Horas según la capacidad del banco
 by-depth = Horas según la profundidad de descarga
@@ -109,3 +109,13 @@ notice-link-copied = El enlace está copiado.
 notice-link-not-copied = El navegador no deja copiar a la página: seleccione el enlace de abajo y cópielo.
 notice-demo-taken = Este es el ejemplo. «Deshacer» recupera su propio plan.
 notice-plan-cleared = Un plan nuevo. «Deshacer» recupera el anterior.
+
+## Where the page itself failed
+
+broken-title = Algo ha fallado en esta página
+broken-kept = Lo que ha escrito está guardado en este dispositivo. Recargue para continuar.
+broken-link = Este enlace también contiene su plan
+broken-typed = Lo último escrito:
+broken-reload = Recargar
+broken-empty = Empezar con un plan vacío
+broken-empty-hint = Si vuelve a fallar, se abre un plan vacío; el suyo queda guardado en este dispositivo.
