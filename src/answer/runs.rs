@@ -241,9 +241,11 @@ fn paths(bank: usize, unit: usize, mode: usize, plan: &Plan) -> Vec<Path> {
         // What was measured replaces what the label says.
         Path::Bank(_, B::BatteryRatedAh | B::HealthPercent) => !is_measured,
         Path::Bank(_, B::PeukertExponent) => the_bank.chemistry.is_lead_acid(),
-        // A conductor that is named is that one; and where no cable is, it is none.
+        // A cable that is said is that one; and where none is, it is none.
+        Path::Unit(_, U::CableLengthM) => plan.stated(path).is_none(),
         Path::Unit(_, U::CableAreaMm2) => {
-            plan.stated(path).is_none() && plan.units[unit].cable.length_m > 0.0
+            let length_m = plan.number(Path::Unit(unit, U::CableLengthM));
+            plan.stated(path).is_none() && length_m > Some(0.0)
         }
         _ => true,
     });

@@ -274,6 +274,8 @@ impl State {
     /// Another plan altogether, with a word about where it came from.
     #[inline(never)]
     pub fn replace(self, draft: Draft, notice: Notice) {
+        // What comes is one's own: the example goes, and is no step back.
+        self.leave_example();
         self.change(|present| *present = draft);
         self.notice.set(Some(notice));
     }

@@ -33,7 +33,7 @@ impl Plan {
                 supply_v: Some(24.0),
                 cutoff_v: Some(Figure::label(21.0)),
                 cable: Cable {
-                    length_m: 2.5,
+                    length_m: Some(2.5),
                     area_mm2: Some(16.0),
                     ..Cable::default()
                 },

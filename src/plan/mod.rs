@@ -234,8 +234,10 @@ pub enum Feed {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Cable {
-    /// One way; the current goes there and back.
-    pub length_m: f64,
+    /// One way; the current goes there and back. Left out: nobody has said; runs take
+    /// [`wiring::USUAL_M`].
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length_m: Option<f64>,
     /// Of one conductor. Left out: nobody has said; runs take
     /// [`wiring::USUAL_MM2`], and the fourth question judges nothing.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -250,7 +252,7 @@ pub struct Cable {
 impl Default for Cable {
     fn default() -> Self {
         Self {
-            length_m: 0.0,
+            length_m: None,
             area_mm2: None,
             temperature_c: warm_copper(),
             connections_mohm: 0.0,

@@ -205,8 +205,8 @@ mod tests {
             json!([{"name": ""}]),
             "loads[0].power_w: missing field `power_w`",
         );
-        let cable = json!({"area_mm2": 16});
-        let wanted = "units[0].cable.length_m: missing field `length_m`";
+        let cable = json!({"length": 16});
+        let wanted = "units[0].cable.length: unknown field `length`, expected one of `length_m`, `area_mm2`, `temperature_c`, `connections_mohm`";
         refused("/units/0", "cable", cable, wanted);
     }
 

@@ -14,7 +14,7 @@ use super::{
     fields::{Row, Width, fields},
     part::Choice,
     supply::{ArrayField, ChargerField, SupplyField},
-    wiring::{Circuit, InstallationField, USUAL_MM2, WiringField},
+    wiring::{Circuit, InstallationField, USUAL_M, USUAL_MM2, WiringField},
 };
 use crate::range::{self, Range};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -61,8 +61,8 @@ fields! {
         SupplyV = (supply_v), SUPPLY_V,
             Of(|_, plan| plan.banks.first().map(|bank| Figure::guess(bank.nominal_v()))), NoSpread;
         CutoffV = (cutoff_v), CUTOFF_V, Nothing, Share(2.0, 1.0, 3.0);
-        CableLengthM = (cable.length_m), CABLE_LENGTH_M, Nothing, NoSpread;
-        // Named, it is that one: only the guess has a spread.
+        // Said, it is that one: only the guess has a spread.
+        CableLengthM = (cable.length_m), CABLE_LENGTH_M, Guess(USUAL_M), Share(0.0, 0.0, 50.0);
         CableAreaMm2 = (cable.area_mm2), CABLE_AREA_MM2, Guess(USUAL_MM2), Share(0.0, 0.0, 50.0);
         CableTemperatureC = (cable.temperature_c), CABLE_TEMPERATURE_C, Nothing, NoSpread;
         ConnectionsMohm = (cable.connections_mohm), CONNECTIONS_MOHM, Nothing, NoSpread;

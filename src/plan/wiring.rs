@@ -142,6 +142,9 @@ part! {
 /// source, and no conductor that is judged.
 pub const USUAL_MM2: f64 = 16.0;
 
+/// The same for the length of a cable, one way, m.
+pub const USUAL_M: f64 = 3.0;
+
 impl Wiring {
     /// How a circuit lies.
     #[must_use]

@@ -135,9 +135,12 @@ pub fn path_ohm(plan: &Plan, unit: usize) -> f64 {
         return 0.0;
     };
     let wiring = &plan.wiring;
-    let area_mm2 = |path| plan.number(path).unwrap_or(0.0);
-    let own_mm2 = area_mm2(Path::Unit(unit, UnitField::CableAreaMm2));
-    let own = pair_ohm(cable, cable.length_m, own_mm2, wiring.unit.strands);
+    let number = |field| plan.number(Path::Unit(unit, field)).unwrap_or(0.0);
+    let (own_m, own_mm2) = (
+        number(UnitField::CableLengthM),
+        number(UnitField::CableAreaMm2),
+    );
+    let own = pair_ohm(cable, own_m, own_mm2, wiring.unit.strands);
     let shared_mm2 = plan.number(Path::Wiring(WiringField::DistributionMm2));
     let shared = match (wiring.distribution_m, shared_mm2) {
         (Some(length_m), Some(area_mm2)) => {

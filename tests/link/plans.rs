@@ -90,7 +90,7 @@ fn full_unit(at: usize) -> Unit {
         supply_v: Some(24.0),
         cutoff_v: Some(Figure::label(21.0)),
         cable: Cable {
-            length_m: varied(at, 2.4),
+            length_m: Some(varied(at, 2.4)),
             connections_mohm: 0.8,
             ..Cable::default()
         },
@@ -245,7 +245,7 @@ fn mode() -> impl Strategy<Value = Mode> {
 fn unit() -> impl Strategy<Value = Unit> {
     let cable = (number(), prop::option::of(number()), number(), number()).prop_map(
         |(length_m, area_mm2, temperature_c, connections_mohm)| Cable {
-            length_m,
+            length_m: Some(length_m),
             area_mm2,
             temperature_c,
             connections_mohm,

@@ -24,7 +24,7 @@ pub fn large() -> Plan {
     unit.feed = Feed::usual_inverter();
     unit.name = "Roof unit".into();
     unit.modes[0] = Mode::of_power("Cool", Figure::label(1400.0));
-    (unit.cable.length_m, unit.cable.area_mm2) = (1.5, Some(35.0));
+    (unit.cable.length_m, unit.cable.area_mm2) = (Some(1.5), Some(35.0));
     let wiring = &mut plan.wiring;
     (wiring.distribution_m, wiring.distribution_mm2) = (Some(1.2), Some(50.0));
     (wiring.charger_mm2, wiring.panel_mm2) = (Some(16.0), Some(4.0));
@@ -76,7 +76,7 @@ pub fn long_names() -> Plan {
 /// A thin, long cable under a fuse that is too large for it.
 pub fn failing() -> Plan {
     let mut plan = Plan::demo();
-    plan.units[0].cable.length_m = 12.0;
+    plan.units[0].cable.length_m = Some(12.0);
     plan.units[0].cable.area_mm2 = Some(8.37);
     plan.wiring.unit.fuse_a = Some(100.0);
     plan.wiring.take_off = Some(TakeOff::SameEnd);

@@ -49,7 +49,7 @@ fn check(plan: &Plan, answer: &WiringAnswer, width: f64) {
             Some(have) => has(&say::size_text(Formatter::ENGLISH, &have.size)),
             None => has(&format!(
                 "needs {}",
-                say::both_sizes(Formatter::ENGLISH, &circuit.needed)
+                say::both_sizes(Formatter::ENGLISH, circuit)
             )),
         }
         let fitted = circuit.protection.as_ref().and_then(|one| one.fitted_a);

@@ -98,7 +98,7 @@ proptest! {
     /// With no cable, what leaves the terminals is the unit's and the loads'.
     #[test]
     fn energy_is_kept_on_the_bars(mut plan in sane_plan()) {
-        plan.units[0].cable.length_m = 0.0;
+        plan.units[0].cable.length_m = Some(0.0);
         plan.units[0].cable.connections_mohm = 0.0;
         let run = run(&plan);
         let beside_wh = beside_w(&plan) * run.hours_h.likely;

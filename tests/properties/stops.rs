@@ -251,7 +251,7 @@ fn what_is_met_first_on_the_way_up_acts() {
 fn a_power_that_no_current_carries_stops_the_unit_alone() {
     let mut plan = plan(400.0, 60.0);
     let cable = &mut plan.units[0].cable;
-    (cable.length_m, cable.connections_mohm) = (0.0, 120.0);
+    (cable.length_m, cable.connections_mohm) = (Some(0.0), 120.0);
     plan.units[0].cutoff_v = Some(Figure::exact(0.1));
     // 13.5² = 182 < 4 · 0.12 · 400 = 192.
     let day = answered(&plan);
@@ -297,7 +297,7 @@ fn plan_of_load(like: &Plan, load_w: f64) -> Plan {
         Mode::of_power("load", Figure::exact(load_w)),
     );
     let cable = &mut plan.units[0].cable;
-    (cable.length_m, cable.connections_mohm) = (0.0, 0.0);
+    (cable.length_m, cable.connections_mohm) = (Some(0.0), 0.0);
     plan.units[0].cutoff_v = Some(Figure::exact(0.1));
     plan
 }
@@ -307,7 +307,7 @@ fn plan_of_load(like: &Plan, load_w: f64) -> Plan {
 fn another_mode_is_tried() {
     let mut plan = plan(400.0, 60.0);
     let cable = &mut plan.units[0].cable;
-    (cable.length_m, cable.connections_mohm) = (0.0, 120.0);
+    (cable.length_m, cable.connections_mohm) = (Some(0.0), 120.0);
     plan.units[0].cutoff_v = Some(Figure::exact(0.1));
     plan.units[0]
         .modes

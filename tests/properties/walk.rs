@@ -257,7 +257,7 @@ proptest! {
     #[test]
     fn a_thinner_cable_is_never_better(plan in an_unfed_day(), length_m in 0.5..12.0f64, thinner in 1.0..8.0f64) {
         let mut plan = plan;
-        plan.units[0].cable = Cable { length_m, area_mm2: Some(16.0), ..plan.units[0].cable };
+        plan.units[0].cable = Cable { length_m: Some(length_m), area_mm2: Some(16.0), ..plan.units[0].cable };
         let mut thin = plan.clone();
         thin.units[0].cable.area_mm2 = Some(16.0 / thinner);
         let (thick, thin) = (answered(&plan), answered(&thin));
@@ -279,7 +279,7 @@ proptest! {
         plan.banks[0].parasitic_w = figure(parasitic_w);
         // By default a share of the loads warms the cabin.
         plan.cabin.gains_w = figure(40.0);
-        plan.units[0].cable = Cable { length_m: 3.0, area_mm2: Some(16.0), temperature_c: 40.0, connections_mohm: 1.0 };
+        plan.units[0].cable = Cable { length_m: Some(3.0), area_mm2: Some(16.0), temperature_c: 40.0, connections_mohm: 1.0 };
         let twice = twice(&plan);
         let (one, two) = (answered(&plan), answered(&twice));
         prop_assert!((empty_h(&two) - empty_h(&one)).abs() <= 1e-3, "{} {}", empty_h(&two), empty_h(&one));

@@ -31,7 +31,7 @@ fn a_run_loses_the_volts_of_both_conductors() {
     let mut plan = Plan::of(bank, current(4.0, 24.0));
     plan.units[0].cutoff_v = Some(Figure::exact(20.0));
     plan.units[0].cable = Cable {
-        length_m: 100.0 * FOOT_M,
+        length_m: Some(100.0 * FOOT_M),
         area_mm2: Some(gauge_mm2(16.0)),
         temperature_c: 75.0,
         connections_mohm: 0.0,
@@ -58,7 +58,7 @@ fn a_short_circuit_is_held_back_by_the_cable_before_it() {
     plan.wiring.distribution_m = Some(10.0 * FOOT_M);
     plan.wiring.distribution_mm2 = Some(gauge_mm2(12.0));
     let cable = &mut plan.units[0].cable;
-    (cable.length_m, cable.area_mm2) = (20.0 * FOOT_M, Some(gauge_mm2(14.0)));
+    (cable.length_m, cable.area_mm2) = (Some(20.0 * FOOT_M), Some(gauge_mm2(14.0)));
     let answer = wiring(&plan).unwrap();
     near(answer.charge_v, 14.6, 1e-9);
     let fuse = |circuit: Circuit| {

@@ -237,7 +237,7 @@ fn advice_names_what_helps() {
 #[test]
 fn a_low_cut_off_is_named_where_it_is_what_fails() {
     let mut plan = van();
-    plan.units[0].cable.length_m = 12.0;
+    plan.units[0].cable.length_m = Some(12.0);
     plan.units[0].modes = vec![Mode::of_power("Cool", Figure::label(2500.0))];
     plan.banks[0].cutoff_v = Some(Figure::label(13.0));
     let found = unit(&plan);
@@ -255,14 +255,14 @@ fn a_low_cut_off_is_named_where_it_is_what_fails() {
 #[test]
 fn length_is_named_where_it_is_what_fails() {
     let mut plan = van();
-    plan.units[0].cable.length_m = 7.0;
+    plan.units[0].cable.length_m = Some(7.0);
     let found = unit(&plan);
     assert_eq!(found.verdict, Verdict::Fails);
     let to_m = found.remedies.iter().find_map(|one| match *one {
         Remedy::ShorterRun { to_m } => Some(to_m),
         _ => None,
     });
-    plan.units[0].cable.length_m = to_m.expect("a length");
+    plan.units[0].cable.length_m = Some(to_m.expect("a length"));
     assert_eq!(unit(&plan).have.unwrap().fails, []);
     let better = |one: &Remedy| matches!(one, Remedy::Ratings { .. });
     assert!(!found.remedies.iter().any(better), "{:?}", found.remedies);

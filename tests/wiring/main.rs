@@ -49,7 +49,7 @@ fn van() -> Plan {
     let bank = Bank::of(Chemistry::Lfp, 25.6, 100.0);
     let mut plan = Plan::of(bank, Mode::of_power("Cool", Figure::label(600.0)));
     plan.units[0].cable = Cable {
-        length_m: 4.0,
+        length_m: Some(4.0),
         area_mm2: Some(16.0),
         ..Cable::default()
     };
@@ -97,7 +97,7 @@ fn the_current_at_the_lowest_volts_is_the_one_of_ohms_law() {
 #[test]
 fn the_deciding_rule_asks_for_the_most() {
     let mut plan = van();
-    plan.units[0].cable.length_m = 12.0;
+    plan.units[0].cable.length_m = Some(12.0);
     for needed in unit(&plan).needed {
         let smallest = needed.smallest.expect("one passes").size;
         let by = |rule: RuleName| {
@@ -310,7 +310,7 @@ prop_compose! {
         if inverter {
             plan.units[0].feed = labelled_inverter();
         }
-        plan.units[0].cable.length_m = length_m;
+        plan.units[0].cable.length_m = Some(length_m);
         let gauge = Awg::all().nth(size).unwrap();
         plan.units[0].cable.area_mm2 = Some(in_square_millimeters(gauge.area()));
         plan.wiring.place = [Place::Vehicle, Place::Boat, Place::Cabin].get(place).copied();
@@ -347,7 +347,8 @@ proptest! {
         steps in 0usize..5,
     ) {
         let mut hard = thinner(&plan, steps);
-        hard.units[0].cable.length_m += longer_m;
+        let cable = &mut hard.units[0].cable;
+        cable.length_m = cable.length_m.map(|length_m| length_m + longer_m);
         let laid = &mut hard.wiring.unit;
         laid.air_c = laid.air_c.map(|c| c + hotter_c);
         laid.bundled_count = laid.bundled_count.map(|count| count + more);

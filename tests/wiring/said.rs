@@ -45,7 +45,7 @@ fn the_sheet_marks_what_is_assumed() {
     // Place and take-off, then the strands of the cable: not said.
     assert_eq!(taken(&plan)[0].matches("(assumed)").count(), 2);
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 1);
-    plan.units[0].cable.length_m = 0.0;
+    plan.units[0].cable.length_m = None;
     plan.wiring.unit = Default::default();
     assert!(say::circuit_on_paper(Formatter::ENGLISH, &unit(&plan)).ends_with("(assumed)"));
     assert_eq!(taken(&plan)[1].matches("(assumed)").count(), 5);

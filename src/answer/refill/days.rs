@@ -3,7 +3,7 @@
 use super::{Course, DaysBalance};
 use crate::{
     plan::Plan,
-    simulate::day::{DayPoint, How, Inputs, Outcome, Scene, Sink, run},
+    simulate::day::{DayPoint, DaySum, How, Inputs, Outcome, Scene, Sink, run},
     simulate::held_span,
 };
 
@@ -72,13 +72,32 @@ pub fn days_balance(plan: &Plan, to: f64) -> Option<DaysBalance> {
     // Over the last two days: the first ones settle the cabin and the bank.
     let change_percent = (last - end_percent[DAYS.min(end_percent.len()) - 3]) / 2.0;
     let floor_percent = 100.0 * held_span(plan, 0)?.1;
+    let (fed_wh, used_wh) = daily(&outcome);
     Some(DaysBalance {
         course: course(&outcome, &watch, last, change_percent, floor_percent),
         change_percent,
-        fed_daily_wh: (outcome.energy.solar_wh + outcome.energy.charger_wh) / DAYS as f64,
-        used_daily_wh: (outcome.energy.loads_wh + outcome.energy.unit_wh) / DAYS as f64,
+        fed_daily_wh: fed_wh,
+        used_daily_wh: used_wh,
         end_percent,
     })
+}
+
+/// What comes in and goes out in a day, over the whole days before the bank is empty: a
+/// dark day uses nothing, and would halve what the others need. Where the first day ends
+/// it, that day up to there, drawn out to 24 h.
+fn daily(outcome: &Outcome) -> (f64, f64) {
+    let empty_h = outcome.empty.map_or(f64::INFINITY, |(hours_h, _)| hours_h);
+    let whole = ((empty_h / 24.0) as usize).min(outcome.days.len());
+    let (count, scale) = if whole > 0 {
+        (whole, 1.0 / whole as f64)
+    } else {
+        (1, 24.0 / empty_h.max(1.0 / 60.0))
+    };
+    let sum = |part: fn(&DaySum) -> f64| outcome.days.iter().take(count).map(part).sum::<f64>();
+    (
+        scale * sum(|day| day.solar_wh + day.charger_wh),
+        scale * sum(|day| day.loads_wh + day.unit_wh),
+    )
 }
 
 fn course(

@@ -186,7 +186,9 @@ pub struct DaysBalance {
     pub change_percent: f64,
     /// Charge at each day's end.
     pub end_percent: Vec<f64>,
+    /// From panels and chargers in a day, over the days before the bank is empty.
     pub fed_daily_wh: f64,
+    /// Of the unit and the other loads, likewise.
     pub used_daily_wh: f64,
 }
 

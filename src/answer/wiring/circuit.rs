@@ -14,7 +14,7 @@ use crate::{
     plan::{
         Plan,
         path::{Path, UnitField as U},
-        wiring::{Circuit, InstallationField as L, Place, Strands},
+        wiring::{Circuit, InstallationField as L, Place, Strands, USUAL_M},
     },
     quantity::{celsius, in_amps, in_celsius, meters, ohms, square_millimeters, volts},
     simulate::assemble,
@@ -100,9 +100,6 @@ pub struct CircuitAnswer {
     pub notes: Vec<CircuitNote>,
 }
 
-/// Length where a cable has none: common practice, no source.
-const USUAL_M: f64 = 3.0;
-
 /// A circuit's answer; nothing where a number lies beyond what the tables reckon.
 /// `upstream` are the volts that the cable before it drops.
 pub(super) fn circuit(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<CircuitAnswer> {
@@ -115,9 +112,13 @@ pub(super) fn circuit(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<Circuit
     let gauge = choice.awg.or(choice.metric);
     let smallest = gauge.and_then(|chosen| trial_of(&choice, chosen.size));
     let judged = have_trial.or(smallest);
+    // Where no conductor carries it: by the source's own volts, before any drop.
+    let undropped = || design_current(ask.demand, volts(low_v), ohms(0.0)).ok();
     let low_a = judged
         .and_then(|trial| trial.loaded)
-        .map_or(ask.continuous_a, |loaded| in_amps(loaded.current));
+        .map(|loaded| loaded.current)
+        .or_else(undropped)
+        .map_or(ask.continuous_a, in_amps);
     let protection = judged.and_then(|trial| protection(plan, ask, trial, low_a));
     for finding in &choice.findings {
         notes.extend(note(finding));

@@ -38,6 +38,7 @@ pub fn DayQuestion(is_open: RwSignal<bool>) -> impl IntoView {
         <Fold title=|| say(m::DayCheckIns)>
             <CheckIns />
         </Fold>
+        <p class="hint">{say(m::DayDutyFromWeather)}</p>
         <Start />
         <Charts />
         <diagram::Flows />

@@ -161,8 +161,11 @@ fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use
     let fitted = fitted.map(|text| {
         view! { <p class=is_wrong.then_some("fuse-wrong")>{text}</p> }
     });
-    let recommended = say(m::WiringRecommended {
-        fuse: say::fuse_text(formatter(), protection),
+    // Beside a fuse that suits, another number would only confuse.
+    let is_good = protection.fitted_a.is_some() && !is_wrong;
+    let recommended = (!is_good).then(|| {
+        let fuse = say::fuse_text(formatter(), protection);
+        view! { <p>{say(m::WiringRecommended { fuse })}</p> }
     });
     let place = say::place_text(formatter(), protection);
     let heads = vec![say(m::WiringKind), say(m::WiringBreaks), say(m::WiringHere)];
@@ -170,7 +173,7 @@ fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use
         <h4>{say(m::WiringTheFuse)}</h4>
         {fitted}
         {lines(say::start_above_text(formatter(), circuit))}
-        <p>{recommended}</p>
+        {recommended}
         <p>
             {place}
             " "

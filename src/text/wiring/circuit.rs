@@ -2,7 +2,7 @@
 
 use super::{
     said::{amps, degrees, percent, volts},
-    sizes::{both_sizes, decided_by, size_text, system_sign},
+    sizes::{both_sizes, decided_by, none_passes, size_text, system_sign},
 };
 use crate::{
     answer::wiring::{
@@ -32,7 +32,7 @@ pub fn deciding(f: Formatter, circuit: &CircuitAnswer) -> String {
 /// What would help, where the cable fails or no size passes.
 #[must_use]
 pub fn remedies_text(f: Formatter, circuit: &CircuitAnswer) -> Option<String> {
-    let none_passes = circuit.needed.iter().all(|one| one.smallest.is_none());
+    let none_passes = none_passes(circuit);
     let fails = circuit
         .have
         .as_ref()

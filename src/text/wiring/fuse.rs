@@ -74,7 +74,11 @@ pub fn fitted_text(f: Formatter, protection: &Protection) -> Option<String> {
     let is_good = faults.is_empty();
     let faults = faults.join("; ");
     match (rating, is_good) {
-        (Some(rating), true) => Some(f.say(m::WiringFittedGood { rating })),
+        (Some(rating), true) => Some(f.say(m::WiringFittedGood {
+            rating,
+            least: amps(f, protection.least_a),
+            most: amps(f, protection.most_a),
+        })),
         (Some(rating), false) => Some(f.say(m::WiringFittedWrong { rating, faults })),
         (None, false) => Some(f.say(m::WiringFittedKind { faults })),
         (None, true) => None,

@@ -3,7 +3,7 @@
 use super::{
     fuse::fuse_fault,
     open_names,
-    sizes::{both_sizes, size_text},
+    sizes::{both_sizes, none_passes, size_text},
 };
 use crate::{
     answer::wiring::{BankLimits, CircuitAnswer, RuleName, Verdict, WiringAnswer, is_beyond_fifty},
@@ -49,9 +49,7 @@ pub fn headline(f: Formatter, answer: &WiringAnswer) -> String {
         return f.say(m::WiringHeadlineBeyond).into();
     };
     let Some(have) = &circuit.have else {
-        return f.say(m::WiringHeadlineUnnamed {
-            sizes: both_sizes(f, circuit),
-        });
+        return unnamed(f, circuit);
     };
     let (Verdict::Carries, Some(hot)) = (answer.verdict, have.loaded) else {
         return f.say(m::WiringHeadlineOpen {
@@ -67,6 +65,20 @@ pub fn headline(f: Formatter, answer: &WiringAnswer) -> String {
     match missing_cables(answer) {
         0 => yes,
         count => format!("{yes} {}", f.say(m::WiringMoreCables { count })),
+    }
+}
+
+/// The cable to the unit has no conductor yet.
+fn unnamed(f: Formatter, circuit: &CircuitAnswer) -> String {
+    if none_passes(circuit) {
+        f.say(m::WiringHeadlineNoSize {
+            current: amps(f, circuit.low_a),
+            length: f.stated_value(circuit.length_m, Unit::Meter),
+        })
+    } else {
+        f.say(m::WiringHeadlineUnnamed {
+            sizes: both_sizes(f, circuit),
+        })
     }
 }
 
@@ -94,7 +106,7 @@ fn troubles(f: Formatter, answer: &WiringAnswer) -> Vec<String> {
     let circuits = answer.circuits.iter();
     let failing = circuits.filter(|circuit| circuit.verdict == Verdict::Fails);
     let mut all: Vec<String> = failing
-        .filter_map(|one| trouble_of_circuit(f, one))
+        .flat_map(|one| troubles_of_circuit(f, one))
         .collect();
     all.extend(
         answer
@@ -131,36 +143,43 @@ fn troubles_of_bank(f: Formatter, bank: &BankLimits) -> Vec<String> {
     discharging.chain(charging).collect()
 }
 
-/// What is wrong with a circuit as a clause; nothing if it carries.
-fn trouble_of_circuit(f: Formatter, answer: &CircuitAnswer) -> Option<String> {
+/// All that is wrong with a circuit, a clause each; nothing if it carries.
+fn troubles_of_circuit(f: Formatter, answer: &CircuitAnswer) -> Vec<String> {
     let circuit = answer.circuit.key();
-    let have = answer.have.as_ref()?;
-    let size = size_text(f, &have.size);
-    let Some(hot) = have.loaded else {
-        return Some(f.say(m::WiringTroublePower { circuit }));
+    let Some(have) = &answer.have else {
+        return Vec::new();
     };
-    let fails = |rule| have.fails.contains(&rule);
-    if fails(RuleName::Ampacity) {
-        let current = amps(f, hot.current_a);
-        return Some(f.say(m::WiringTroubleAmpacity {
+    let Some(hot) = have.loaded else {
+        return vec![f.say(m::WiringTroublePower { circuit })];
+    };
+    let broken = |rule: &RuleName| match rule {
+        RuleName::Ampacity => f.say(m::WiringTroubleAmpacity {
             circuit,
-            size,
-            current,
-        }));
+            size: size_text(f, &have.size),
+            current: amps(f, hot.current_a),
+        }),
+        RuleName::Drop => f.say(m::WiringTroubleDrop {
+            circuit,
+            drop: percent(f, hot.hot_percent),
+        }),
+        RuleName::FuseFit => f.say(m::WiringTroubleFuseFit {
+            circuit,
+            size: size_text(f, &have.size),
+        }),
+        RuleName::MechanicalMinimum => f.say(m::WiringTroubleMinimum { circuit }),
+    };
+    if !have.fails.is_empty() {
+        return have.fails.iter().map(broken).collect();
     }
-    if fails(RuleName::Drop) {
-        let drop = percent(f, hot.hot_percent);
-        return Some(f.say(m::WiringTroubleDrop { circuit, drop }));
-    }
-    if fails(RuleName::FuseFit) {
-        return Some(f.say(m::WiringTroubleFuseFit { circuit, size }));
-    }
-    if fails(RuleName::MechanicalMinimum) {
-        return Some(f.say(m::WiringTroubleMinimum { circuit }));
-    }
-    let fault = answer.protection.as_ref()?.fitted_faults.first()?;
-    Some(f.say(m::WiringTroubleFuse {
-        circuit,
-        fault: fuse_fault(f, *fault),
-    }))
+    let fault = answer
+        .protection
+        .as_ref()
+        .and_then(|one| one.fitted_faults.first());
+    let faulty = fault.map(|&fault| {
+        f.say(m::WiringTroubleFuse {
+            circuit,
+            fault: fuse_fault(f, fault),
+        })
+    });
+    faulty.into_iter().collect()
 }

@@ -50,6 +50,12 @@ pub fn both_sizes(f: Formatter, circuit: &CircuitAnswer) -> String {
     }
 }
 
+/// Whether no size of either system would do.
+#[must_use]
+pub fn none_passes(circuit: &CircuitAnswer) -> bool {
+    circuit.needed.iter().all(|one| one.smallest.is_none())
+}
+
 /// The rule that forbade the next thinner conductor; nothing where no size passes.
 #[must_use]
 pub fn decided_by(f: Formatter, circuit: &CircuitAnswer) -> Option<RuleName> {

@@ -4,7 +4,7 @@ use super::{
     circuit_name,
     fuse::fuse_fault,
     said::percent,
-    sizes::{both_sizes, size_text},
+    sizes::{both_sizes, none_passes, size_text},
 };
 use crate::{
     answer::wiring::{CircuitAnswer, Open, RuleName, SizeFigures, Verdict},
@@ -42,6 +42,9 @@ fn verdict_with(
     names: impl Fn(&[Open]) -> String,
 ) -> String {
     let Some(have) = &circuit.have else {
+        if none_passes(circuit) {
+            return f.say(m::WiringNeedsNoSize).into();
+        }
         return f.say(m::WiringNeedsSizes {
             sizes: both_sizes(f, circuit),
         });
@@ -66,15 +69,17 @@ fn trouble(f: Formatter, circuit: &CircuitAnswer, have: &SizeFigures) -> Option<
     let Some(loaded) = have.loaded else {
         return Some(f.say(m::WiringShortPower).into());
     };
-    if let Some(rule) = have.fails.first() {
-        return Some(match rule {
-            RuleName::Ampacity => f.say(m::WiringShortAmpacity).into(),
-            RuleName::FuseFit => f.say(m::WiringShortFuseFit).into(),
-            RuleName::Drop => f.say(m::WiringShortDrop {
-                drop: percent(f, loaded.hot_percent),
-            }),
-            RuleName::MechanicalMinimum => f.say(m::WiringShortMinimum).into(),
-        });
+    let short = |rule: &RuleName| match rule {
+        RuleName::Ampacity => f.say(m::WiringShortAmpacity).to_owned(),
+        RuleName::FuseFit => f.say(m::WiringShortFuseFit).into(),
+        RuleName::Drop => f.say(m::WiringShortDrop {
+            drop: percent(f, loaded.hot_percent),
+        }),
+        RuleName::MechanicalMinimum => f.say(m::WiringShortMinimum).into(),
+    };
+    if !have.fails.is_empty() {
+        let all: Vec<String> = have.fails.iter().map(short).collect();
+        return Some(all.join("; "));
     }
     let fault = circuit.protection.as_ref()?.fitted_faults.first()?;
     Some(f.say(m::WiringShortFuse {

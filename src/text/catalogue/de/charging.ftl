@@ -46,7 +46,7 @@ charging-missing = { $charge } nachzuladen, während ständig { $power } an Verb
 # Where the days lead.
 charging-days-empty = Jeder Tag bringt { $fed } und verbraucht { $used }. Leer nach { $time }.
 charging-days-falling = Jeder Tag bringt { $fed } und verbraucht { $used }. Bei diesem Verlauf leer nach etwa { $time }.
-charging-days-full = Jeder Tag bringt { $fed } und verbraucht { $used }. Nach { $time } wieder bei { $goal }, und an jedem Tag danach.
+charging-days-full = Jeder Tag bringt { $fed } und verbraucht { $used }. { $time } nach Beginn der ersten Nacht wieder bei { $goal }, auf 1 % genau, und an jedem Tag danach.
 charging-days-rising = Jeder Tag bringt { $fed } und verbraucht { $used }. Bei diesem Verlauf nach etwa { $time } bei { $goal }.
 charging-days-level = Jeder Tag bringt { $fed } und verbraucht { $used }. Jeder Tag endet wie der vorige, bei { $last }.
 
@@ -83,7 +83,7 @@ charging-runs-empty = wird leer
 charging-recharged-by = nachgeladen bis { $clock }
 charging-recharged-share = { $share } nachgeladen
 charging-sun-course = { $start } um { $start-clock }, Tiefststand { $lowest } um { $lowest-clock }. Einen Tag später { $end } ({ $low } bis { $high }).
-charging-sun-idle = Mit dem Kühlgerät ab dem Morgen aus erreicht die Sonne { $goal } in { $time }, Nächte eingerechnet.
+charging-sun-idle = Mit dem Kühlgerät ab dem Morgen aus erreicht die Sonne { $goal } in { $time }, Tag und Nacht gezählt.
 charging-sun-idle-never = Mit dem Kühlgerät ab dem Morgen aus erreicht auch eine Woche mit solcher Sonne { $goal } nicht.
 charging-sun-unused = { $energy } Solarenergie bleiben ungenutzt: Die Bank hat keinen Platz dafür.
 charging-empty-at = leer um { $clock }

@@ -37,7 +37,7 @@ finding-typical-curve = Die Spannungskurve dieser Zellchemie ist eine typische: 
 finding-no-rate-measured = Der Spannungsabfall dieser Zellen unter Last über ihren Widerstand hinaus ist nicht gemessen. Keiner ist angenommen; die Spanne ist weiter, je schneller entladen wird.
 finding-rate-not-measured = Entladen wird mit { $rate }C, gemessen wurden solche Zellen bis { $measured }C. Darüber ist die Spannung unter Last weniger sicher.
 finding-fast-lead-acid = Entladen wird mit { $rate }C. Über 0,3C halten Bleibatterien oft kürzer, als der übliche Peukert-Exponent sagt, bei 0,5C um ein Viertel: Tragen Sie den Exponenten ein, der aus der Tabelle des Herstellers folgt.
-finding-equal-sharing = Für { NUMBER($parallel) } Stränge ist angenommen, dass sie den Strom gleich teilen: Sammelschienen, oder gleiche Kabel und diagonaler Anschluss.
+finding-equal-sharing = Die Stunden setzen voraus, dass { NUMBER($parallel) } Stränge den Strom gleich teilen: Sammelschienen, oder gleiche Kabel und diagonaler Anschluss. Unter Verkabelung wird der dort angegebene Anschluss geprüft, sonst der ungünstigste.
 finding-deep-lead-acid = Bleibatterien altern bei einer Entladetiefe von { $depth } früh; die Hälfte ist üblich.
 finding-low-above-high = Die Tiefsttemperatur, { $low }, liegt über der Höchsttemperatur, { $high }: beide werden vertauscht.
 

@@ -110,6 +110,7 @@ wiring-fuse-breaker = DC-Leitungsschutzschalter
 wiring-carries = ausreichend
 wiring-fails-because = unzureichend: { $why }
 wiring-needs-sizes = noch nicht angegeben, nötig: { $sizes }
+wiring-needs-no-size = noch nicht angegeben; kein einzelner Leiter der Tabellen ist groß genug
 wiring-not-judged-yet = noch nicht beurteilt
 wiring-waits-for = noch nicht beurteilt, es fehlt: { $names }
 wiring-line = { $size }, { $verdict }
@@ -124,6 +125,7 @@ wiring-more-cables =
        *[other] { NUMBER($count) } weitere Kabel sind noch nicht angegeben.
     }
 wiring-headline-unnamed = Noch nicht beurteilt: Der Leiter des Kabels zum Gerät ist nicht angegeben. Nötig: { $sizes }.
+wiring-headline-no-size = Noch nicht geprüft: Der Leiter des Kabels zum Gerät ist nicht angegeben, und kein einzelner Leiter der Tabellen ist groß genug für { $current } über { $length }. Kürzen Sie das Kabel, verringern Sie die Last oder erhöhen Sie die Systemspannung.
 wiring-headline-open = Noch nicht beurteilt: Es hängt von fehlenden oder nur geschätzten Angaben ab. Bitte angeben: { $names }.
 wiring-headline-beyond = Nicht beurteilt: Eine Zahl für das Kabel zum Gerät liegt außerhalb der Tabellen.
 wiring-headline-fails = Nein, nicht nach diesen Angaben: { $troubles }.
@@ -231,7 +233,7 @@ wiring-fuse-none = Keine: 125 % des Stroms sind { $least }, und { $conductor }
 wiring-fuse-start = Der Anlaufstrom, etwa { $current }, liegt kurzzeitig über der Sicherung: Eine träge hält das aus, eine flinke kann auslösen. Ihr Datenblatt sagt, wie lange.
 wiring-fuse-source-bank = Die Quelle ist die Bank, gleich in welche Richtung der Strom fließt: Die Sicherung gehört an das Ende der Bank.
 wiring-fuse-marine = Auf Booten ließe das Gesetz hier bis { $most } zu (33 CFR 183.455(c)). Das wird gezeigt, nicht empfohlen.
-wiring-fitted-good = Die vorhandene Sicherung, { $rating }, passt zu Last und Leiter.
+wiring-fitted-good = Die vorhandene Sicherung, { $rating }, passt zu Last und Leiter: von { $least } bis { $most } ist zulässig.
 wiring-fitted-wrong = Vorhandene Sicherung, { $rating }: { $faults }.
 wiring-fitted-kind = Die Sicherung: { $faults }.
 # After the words ‘the fuse’.
@@ -266,7 +268,7 @@ wiring-worst-battery-open = Die am stärksten belastete Batterie liefert { $curr
 wiring-worst-bank = Die Bank liefert { $current } von zulässigen { $limit }.
 wiring-worst-bank-open = Die Bank liefert { $current }; ihr Grenzwert ist nicht angegeben.
 wiring-shares = Ein gleicher Anteil wäre { $even }. Die am stärksten belastete Batterie liefert { $each }. (Kirchhoffsche Regeln über Batterien und Verbinder.)
-wiring-string-fuse = Jeder der { NUMBER($count) } Stränge hat eine eigene Sicherung, { $rating }, sofern seine Leitung das zulässt.
+wiring-string-fuse = Jeder der { NUMBER($count) } Stränge braucht eine eigene Sicherung: empfohlen { $rating }, sofern seine Leitung das zulässt.
 wiring-string-interrupt = Sie muss { $current } abschalten. Geeignet: { $kinds }.
 wiring-string-interrupt-none = Sie muss { $current } abschalten, und keine hier genannte Bauart kann das: Fragen Sie den Hersteller.
 wiring-surge-held = Der Anlaufstrom von { $time } wird mit dem Dauergrenzwert verglichen: Ein Spitzenwert für diese Dauer ist nicht angegeben.

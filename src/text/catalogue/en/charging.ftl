@@ -46,7 +46,7 @@ charging-missing = { $charge } to recharge, with { $power } of loads running all
 # Where the days lead.
 charging-days-empty = Each day brings { $fed } and uses { $used }. Empty after { $time }.
 charging-days-falling = Each day brings { $fed } and uses { $used }. Empty after about { $time } at this rate.
-charging-days-full = Each day brings { $fed } and uses { $used }. Back at { $goal } after { $time }, and every day after that.
+charging-days-full = Each day brings { $fed } and uses { $used }. Back at { $goal }, within 1 %, { $time } after the start of the first night, and every day after that.
 charging-days-rising = Each day brings { $fed } and uses { $used }. At { $goal } after about { $time } at this rate.
 charging-days-level = Each day brings { $fed } and uses { $used }. Every day ends as the one before, at { $last }.
 
@@ -83,7 +83,7 @@ charging-runs-empty = runs empty
 charging-recharged-by = recharged by { $clock }
 charging-recharged-share = { $share } recharged
 charging-sun-course = { $start } at { $start-clock }, down to { $lowest } at { $lowest-clock }. A day later { $end } ({ $low } to { $high }).
-charging-sun-idle = With the cooling unit off from the morning, the sun reaches { $goal } in { $time }, nights included.
+charging-sun-idle = With the cooling unit off from the morning, the sun reaches { $goal } in { $time }, day and night counted.
 charging-sun-idle-never = With the cooling unit off from the morning, a week of such sun does not reach { $goal }.
 charging-sun-unused = { $energy } of solar energy goes unused: the bank has no room for it.
 charging-empty-at = empty at { $clock }

@@ -37,7 +37,7 @@ finding-typical-curve = The voltage curve of this chemistry is a typical one: ho
 finding-no-rate-measured = The voltage drop of these cells under load beyond their resistance has not been measured. None is assumed; the range is wider the faster they are discharged.
 finding-rate-not-measured = This draw is { $rate }C and such cells were measured up to { $measured }C. Beyond that the voltage under load is less certain.
 finding-fast-lead-acid = This draw is { $rate }C. Above 0.3C lead-acid batteries often last less than the usual Peukert exponent says, at 0.5C a quarter less: enter the exponent that follows from your battery’s rate table.
-finding-equal-sharing = { NUMBER($parallel) } strings are assumed to share the current equally: busbars, or equal cables and a diagonal connection.
+finding-equal-sharing = The hours assume that { NUMBER($parallel) } strings share the current equally: busbars, or equal cables and a diagonal connection. Wiring checks the connection you enter there, or else the worst one.
 finding-deep-lead-acid = Lead-acid at a depth of discharge of { $depth } wears out early; half is usual.
 finding-low-above-high = The low, { $low }, is above the high, { $high }: the two are swapped.
 

@@ -110,6 +110,7 @@ wiring-fuse-breaker = DC circuit breaker
 wiring-carries = carries it
 wiring-fails-because = fails: { $why }
 wiring-needs-sizes = not entered yet, needs { $sizes }
+wiring-needs-no-size = not entered yet; no single conductor in the tables is large enough
 wiring-not-judged-yet = not judged yet
 wiring-waits-for = not judged yet, missing: { $names }
 wiring-line = { $size }, { $verdict }
@@ -124,6 +125,7 @@ wiring-more-cables =
        *[other] { NUMBER($count) } more cables are not entered yet.
     }
 wiring-headline-unnamed = Not judged yet: the conductor of the cable to the unit is not entered. It needs { $sizes }.
+wiring-headline-no-size = Not checked yet: the conductor of the cable to the unit is not entered, and no single one in the tables is large enough for { $current } over { $length }. Shorten the cable, reduce the load, or use a higher system voltage.
 wiring-headline-open = Not judged yet: it depends on what is missing or only guessed. Enter { $names }.
 wiring-headline-beyond = Not judged: a number for the cable to the unit is beyond what the tables cover.
 wiring-headline-fails = No, not as entered: { $troubles }.
@@ -138,10 +140,10 @@ wiring-trouble-fuse-fit = no fuse that carries the load protects { -wiring-cable
 wiring-trouble-minimum = { -wiring-cable } is below the legal minimum size
 wiring-trouble-fuse =
     { $circuit ->
-        [distribution] fuse in the cable to the distribution
-        [unit] fuse in the cable to the unit
-        [charger] fuse in the charger cable
-       *[panel] fuse in the panel cable
+        [distribution] the fuse in the cable to the distribution
+        [unit] the fuse in the cable to the unit
+        [charger] the fuse in the charger cable
+       *[panel] the fuse in the panel cable
     } { $fault }
 wiring-trouble-battery =
     one battery must supply { $current } { $when ->
@@ -227,14 +229,14 @@ wiring-fuse-none = None: 125 % of the current is { $least }, and { $conductor 
 wiring-fuse-start = The start-up current, about { $current }, is above the fuse for a moment: a slow fuse carries that, a fast one may open. Its data sheet says how long.
 wiring-fuse-source-bank = The source is the bank, whichever way the current flows: the fuse goes at the bank’s end.
 wiring-fuse-marine = On boats the law would allow up to { $most } here (33 CFR 183.455(c)). This is shown, not recommended.
-wiring-fitted-good = The { $rating } fuse fitted suits load and conductor.
+wiring-fitted-good = The { $rating } fuse fitted suits load and conductor: from { $least } to { $most } would.
 wiring-fitted-wrong = The { $rating } fuse fitted { $faults }.
 wiring-fitted-kind = The fuse { $faults }.
 # After the words ‘the fuse’.
 wiring-fault-above = is above what the conductor may carry, { $most }
 wiring-fault-below = opens in use, it must be at least { $least }
 wiring-fault-far = is too far from the source, at most { $most } is allowed
-wiring-fault-kind = is of a type ({ $kind }) that cannot interrupt the current that may flow there
+wiring-fault-kind = is of a type ({ $kind }) that cannot interrupt the short-circuit current there
 wiring-place-source = at the source itself
 wiring-place-within = where that is impractical, within { $distance }
 wiring-place-enclosed = within { $distance } if the conductor is sheathed or enclosed all the way
@@ -262,7 +264,7 @@ wiring-worst-battery-open = The most-loaded battery supplies { $current }; its l
 wiring-worst-bank = The bank supplies { $current } of the { $limit } it may.
 wiring-worst-bank-open = The bank supplies { $current }; its limit is not entered.
 wiring-shares = An even share is { $even }. The most-loaded battery supplies { $each }. (Kirchhoff’s laws over batteries and links.)
-wiring-string-fuse = Each of the { NUMBER($count) } strings has its own fuse, { $rating }, where its lead can carry that.
+wiring-string-fuse = Each of the { NUMBER($count) } strings needs a fuse of its own: { $rating } is recommended, where its lead can carry that.
 wiring-string-interrupt = It must interrupt { $current }. Suitable: { $kinds }.
 wiring-string-interrupt-none = It must interrupt { $current }, and no type listed here does: ask the maker.
 wiring-surge-held = The start-up surge of { $time } is compared with the continuous limit: no peak limit for that long is entered.

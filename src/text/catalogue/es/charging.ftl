@@ -46,7 +46,7 @@ charging-missing = { $charge } por recargar, con { $power } de consumos funciona
 # Where the days lead.
 charging-days-empty = Cada día aporta { $fed } y consume { $used }. Vacío en { $time }.
 charging-days-falling = Cada día aporta { $fed } y consume { $used }. A este ritmo, vacío en unos { $time }.
-charging-days-full = Cada día aporta { $fed } y consume { $used }. De nuevo al { $goal } en { $time }, y todos los días siguientes.
+charging-days-full = Cada día aporta { $fed } y consume { $used }. De nuevo al { $goal }, con un margen del 1 %, { $time } después de empezar la primera noche, y todos los días siguientes.
 charging-days-rising = Cada día aporta { $fed } y consume { $used }. A este ritmo, al { $goal } en unos { $time }.
 charging-days-level = Cada día aporta { $fed } y consume { $used }. Cada día acaba como el anterior, al { $last }.
 
@@ -83,7 +83,7 @@ charging-runs-empty = se vacía
 charging-recharged-by = repuesto para las { $clock }
 charging-recharged-share = { $share } repuesto
 charging-sun-course = { $start } a las { $start-clock }, mínimo { $lowest } a las { $lowest-clock }. Un día después, { $end } ({ $low } a { $high }).
-charging-sun-idle = Con el equipo de frío apagado desde la mañana, el sol llega al { $goal } en { $time }, noches incluidas.
+charging-sun-idle = Con el equipo de frío apagado desde la mañana, el sol llega al { $goal } en { $time }, contando día y noche.
 charging-sun-idle-never = Con el equipo de frío apagado desde la mañana, una semana de este sol no llega al { $goal }.
 charging-sun-unused = { $energy } de energía solar quedan sin usar: no caben en el banco.
 charging-empty-at = vacío a las { $clock }

@@ -37,7 +37,7 @@ finding-typical-curve = La curva de tensión de esta química es una típica: la
 finding-no-rate-measured = La caída de tensión de estas celdas bajo carga, además de la de su resistencia, no está medida. No se supone ninguna; el margen es mayor cuanto más rápida es la descarga.
 finding-rate-not-measured = Esta descarga es de { $rate }C y tales celdas se midieron hasta { $measured }C. Por encima, la tensión bajo carga es menos segura.
 finding-fast-lead-acid = Esta descarga es de { $rate }C. Por encima de 0,3C las baterías de plomo-ácido suelen durar menos de lo que dice el exponente de Peukert habitual, una cuarta parte menos a 0,5C: ponga el exponente que resulta de la tabla de su batería.
-finding-equal-sharing = Se supone que { NUMBER($parallel) } ramas reparten la corriente por igual: barras colectoras, o cables iguales y conexión en diagonal.
+finding-equal-sharing = Las horas suponen que { NUMBER($parallel) } ramas reparten la corriente por igual: embarrado, o cables iguales y conexión en diagonal. En el cableado se comprueba la conexión que indique allí o, si falta, la peor.
 finding-deep-lead-acid = Las baterías de plomo-ácido con una profundidad de descarga del { $depth } se desgastan pronto; lo habitual es la mitad.
 finding-low-above-high = La mínima, { $low }, está por encima de la máxima, { $high }: se intercambian.
 

@@ -110,6 +110,7 @@ wiring-fuse-breaker = interruptor automático de CC
 wiring-carries = suficiente
 wiring-fails-because = insuficiente: { $why }
 wiring-needs-sizes = aún sin indicar, se necesita { $sizes }
+wiring-needs-no-size = aún sin indicar; ningún conductor de las tablas es lo bastante grueso
 wiring-not-judged-yet = aún sin valorar
 wiring-waits-for = aún sin valorar, falta: { $names }
 wiring-line = { $size }, { $verdict }
@@ -124,6 +125,7 @@ wiring-more-cables =
        *[other] Falta indicar { NUMBER($count) } cables más.
     }
 wiring-headline-unnamed = Aún sin valorar: falta indicar el conductor del cable al equipo. Se necesita { $sizes }.
+wiring-headline-no-size = Sin comprobar: falta indicar el conductor del cable al equipo, y ninguno de las tablas basta para { $current } a { $length }. Acorte el cable, reduzca la carga o use una tensión de sistema más alta.
 wiring-headline-open = Aún sin valorar: depende de datos que faltan o son solo estimados. Indique { $names }.
 wiring-headline-beyond = Sin valorar: un dato del cable al equipo queda fuera de las tablas.
 wiring-headline-fails = No con los datos indicados: { $troubles }.
@@ -231,7 +233,7 @@ wiring-fuse-none = Ninguno: el 125 % de la corriente es { $least }, y { $condu
 wiring-fuse-start = La corriente de arranque, unos { $current }, supera el fusible por un momento: uno lento lo soporta, uno rápido puede abrirse. Su hoja de datos indica cuánto tiempo.
 wiring-fuse-source-bank = La fuente es el banco, sea cual sea el sentido de la corriente: el fusible va en el extremo del banco.
 wiring-fuse-marine = En embarcaciones la ley permitiría aquí hasta { $most } (33 CFR 183.455(c)). Se muestra, no se recomienda.
-wiring-fitted-good = El fusible instalado, { $rating }, es adecuado para la carga y el conductor.
+wiring-fitted-good = El fusible instalado, { $rating }, es adecuado para la carga y el conductor: valen de { $least } a { $most }.
 wiring-fitted-wrong = Fusible instalado, { $rating }: { $faults }.
 wiring-fitted-kind = El fusible: { $faults }.
 # After the words ‘the fuse’.
@@ -266,7 +268,7 @@ wiring-worst-battery-open = La batería más solicitada da { $current }; su lím
 wiring-worst-bank = El banco da { $current } de los { $limit } que admite.
 wiring-worst-bank-open = El banco da { $current }; su límite está sin indicar.
 wiring-shares = Un reparto igual sería { $even }. La batería más solicitada da { $each }. (Leyes de Kirchhoff sobre baterías y puentes.)
-wiring-string-fuse = Cada una de las { NUMBER($count) } ramas tiene su propio fusible, { $rating }, si su cable lo admite.
+wiring-string-fuse = Cada una de las { NUMBER($count) } ramas necesita su propio fusible: se recomienda { $rating }, si su cable lo admite.
 wiring-string-interrupt = Debe cortar { $current }. Adecuado: { $kinds }.
 wiring-string-interrupt-none = Debe cortar { $current }, y ningún tipo de esta lista lo hace: consulte al fabricante.
 wiring-surge-held = El pico de arranque de { $time } se compara con el límite continuo: no se ha indicado un límite de pico para esa duración.
