@@ -3,7 +3,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync, readdirSync } from 'node:fs';
 import { setTimeout as rest } from 'node:timers/promises';
-import { Builder, By, Capabilities, Key } from 'selenium-webdriver';
+import { Builder, By, Capabilities } from 'selenium-webdriver';
 
 /** It lies in a folder that is named after the machine's kind. */
 function small() {
@@ -40,11 +40,13 @@ export async function launch() {
       inFrame: (work, ...given) => framed(() => run(work, ...given)),
       click: (selector) => find(selector).click(),
       type: (selector, text) => find(selector).sendKeys(text),
-      typeInFrame: (selector, text) => framed(async () => {
-        const field = await find(selector);
-        await field.click();
-        await field.sendKeys(Key.chord(Key.CONTROL, 'a'), text);
-      }),
+      // This driver's keys do not reach a frame: the field is filled as keys would leave it.
+      typeInFrame: (selector, text) => framed(() => run((where, what) => {
+        const field = document.querySelector(where);
+        field.focus();
+        field.value = what;
+        field.dispatchEvent(new InputEvent('input', { bubbles: true, data: what }));
+      }, selector, text)),
       attach: (selector, file) => find(selector).sendKeys(file),
       close: () => page.quit(),
     };
