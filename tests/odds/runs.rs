@@ -74,7 +74,7 @@ fn any_plan(dice: &mut Dice, chemistry: Chemistry) -> Plan {
     let mut plan = Plan::of(bank, mode);
     plan.units[0].feed = any_feed(dice);
     plan.units[0].cable = Cable {
-        length_m: dice.between(0.0, 3.0),
+        length_m: Some(dice.between(0.0, 3.0)),
         area_mm2: Some(25.0),
         ..Cable::default()
     };
