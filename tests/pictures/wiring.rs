@@ -47,6 +47,7 @@ fn check(plan: &Plan, answer: &WiringAnswer, width: f64) {
         }
         match &circuit.have {
             Some(have) => has(&say::size_text(Formatter::ENGLISH, &have.size)),
+            None if say::none_passes(circuit) => has("no single conductor"),
             None => has(&format!(
                 "needs {}",
                 say::both_sizes(Formatter::ENGLISH, circuit)

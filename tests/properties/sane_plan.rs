@@ -144,14 +144,20 @@ fn feed() -> impl Strategy<Value = Feed> {
 }
 
 pub fn cable() -> impl Strategy<Value = Cable> {
-    (option::of(0.0..15.0), option::of(1.5..70.0), 0.0..80.0, 0.0..5.0).prop_map(
-        |(length_m, area_mm2, temperature_c, connections_mohm)| Cable {
-            length_m,
-            area_mm2,
-            temperature_c,
-            connections_mohm,
-        },
+    (
+        option::of(0.0..15.0),
+        option::of(1.5..70.0),
+        0.0..80.0,
+        0.0..5.0,
     )
+        .prop_map(
+            |(length_m, area_mm2, temperature_c, connections_mohm)| Cable {
+                length_m,
+                area_mm2,
+                temperature_c,
+                connections_mohm,
+            },
+        )
 }
 
 prop_compose! {

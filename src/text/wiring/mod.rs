@@ -31,5 +31,5 @@ pub use paper::{
     system_on_paper, taken_for,
 };
 pub use said::{amps, headline};
-pub use sizes::{both_sizes, decided_by, judged, needed, size_text, system_sign};
+pub use sizes::{both_sizes, decided_by, judged, needed, none_passes, size_text, system_sign};
 pub use verdict::{circuit_line, circuit_verdict, open_name, open_names};
