@@ -83,9 +83,9 @@ fn without_a_meter_it_is_not_judged_and_says_so() {
         ..energy(1.0)
     }];
     let (headline, verdict) = said(&plan);
-    assert_eq!(verdict, "not judged (no meter named)");
+    assert_eq!(verdict, "not checked yet (meter not chosen)");
     assert!(
-        headline.ends_with("not judged (no meter named)."),
+        headline.ends_with("not checked yet (meter not chosen)."),
         "{headline}"
     );
     assert!(claims(&plan, &[]).claims[0].decisive.is_none());

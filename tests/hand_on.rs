@@ -86,7 +86,7 @@ fn the_report_has_the_claims_whole() {
     assert!(!claims.contains("<td></td>"), "an empty cell: {claims}");
     for part in [
         "335.5 Ah, uncertainty unknown",
-        "without one there is no verdict",
+        "so that its accuracy can be worked out",
         // 1 % of the reading over root three, times two, to two digits.
         "4319 Wh ±50 Wh",
         "105.4 %",

@@ -70,7 +70,7 @@ async fn the_page_answers_and_keeps_what_is_typed() {
     page::start();
     settled().await;
     let first = text_of("#answer");
-    assert!(first.starts_with("Cooling unit runs "), "{first}");
+    assert!(first.starts_with("The cooling unit runs "), "{first}");
 
     type_into("banks-0--battery-rated-ah", "50").await;
     let second = text_of("#answer");

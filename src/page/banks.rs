@@ -32,7 +32,12 @@ pub fn Banks() -> impl IntoView {
     let card = |row| view! { <BankCard row=row /> }.into_any();
     view! {
         <div>{rows(Path::Banks, move |plan| alike(count(plan)), card)}</div>
-        <AddRow words=say(m::AddBank) has_room=move |plan| count(plan) < MOST_BANKS press=add />
+        <AddRow words=say(m::AddBank) has_room=move |plan| count(plan) < 2 press=add />
+        <AddRow
+            words=say(m::AddAnotherBank)
+            has_room=move |plan| (2..MOST_BANKS).contains(&count(plan))
+            press=add
+        />
     }
 }
 

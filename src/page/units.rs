@@ -24,6 +24,13 @@ pub fn Units() -> impl IntoView {
     let count = move || state.with_plan(|plan| plan.units.len());
     let add = move || state.edit(|plan| plan.units.extend(plan.units.last().cloned()));
     let remove = move |unit| state.remove_row(Path::Units, unit);
+    let another = |count: usize| {
+        if count > 1 {
+            say(m::AddAnotherUnit)
+        } else {
+            say(m::AddUnit)
+        }
+    };
     let buttons = move |count: usize| {
         let removable = if count > 1 { count } else { 0 };
         let remove = (0..removable).map(|unit| {
@@ -32,7 +39,7 @@ pub fn Units() -> impl IntoView {
         });
         view! {
             {(count < MOST_UNITS)
-                .then(|| view! { <Press class="quiet" words=say(m::AddUnit) press=add /> })}
+                .then(|| view! { <Press class="quiet" words=another(count) press=add /> })}
             {remove.collect_view()}
         }
         .into_any()

@@ -37,6 +37,25 @@ pub(in crate::text) fn is_unnamed(plan: &Plan) -> bool {
     only_unit(plan) == Some("")
 }
 
+/// What stands for the only mode, unnamed, in a message: the catalogue says "the cooling
+/// unit" there, with the article and the case that its sentence wants.
+const THE_UNIT: &str = "the-unit";
+
+/// A mode as a message names it within a sentence, of its name elsewhere.
+pub(in crate::text) fn within_sentence(plan: &Plan, name: String) -> String {
+    if is_unnamed(plan) {
+        THE_UNIT.into()
+    } else {
+        name
+    }
+}
+
+/// A mode within a sentence: only for messages that know what to make of it.
+#[must_use]
+pub fn mode_in_sentence(f: Formatter, plan: &Plan, unit: usize, mode: usize) -> String {
+    within_sentence(plan, full_mode_name(f, plan, unit, mode))
+}
+
 /// The user's own name of a unit.
 #[must_use]
 pub fn unit_name(f: Formatter, plan: &Plan, unit: usize) -> String {
@@ -67,7 +86,7 @@ pub fn bank_in_words(f: Formatter, plan: &Plan, bank: usize) -> String {
 /// The first sentence of the page: what one run comes to.
 #[must_use]
 pub fn run_sentence(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
-    let mode = mode_name(f, plan, run.unit, run.mode);
+    let mode = within_sentence(plan, mode_name(f, plan, run.unit, run.mode));
     let hours_h = run.hours_h.likely;
     if hours_h <= 0.0 {
         let stop = stop_phrase(f, &run.stop);
@@ -146,7 +165,7 @@ pub fn stop_phrase(f: Formatter, stop: &Stop) -> String {
 /// What was asked, answered in a sentence.
 #[must_use]
 pub fn sizing_sentence(f: Formatter, plan: &Plan, sizing: &Sizing) -> String {
-    let mode = mode_name(f, plan, sizing.unit, sizing.mode);
+    let mode = within_sentence(plan, mode_name(f, plan, sizing.unit, sizing.mode));
     let hours = f.duration(sizing.wanted_h);
     match &sizing.found {
         Found::Hours { hours_h } => f.say(m::SizingHours {

@@ -31,6 +31,15 @@ pub fn caution_text(f: Formatter, plan: &Plan, one: Caution) -> CautionText {
     }
 }
 
+/// The same on the electrician's sheet: nobody is sent there who is there.
+#[must_use]
+pub fn caution_on_sheet(f: Formatter, plan: &Plan, one: Caution) -> CautionText {
+    match one {
+        Caution::LocalCodes => with_english(f, |f| f.say(m::CautionCodesGovern).into()),
+        one => caution_text(f, plan, one),
+    }
+}
+
 /// What is said on every reader's page, of plans in which it is not worked out too.
 #[must_use]
 pub fn usual_cautions(f: Formatter) -> [CautionText; 2] {

@@ -1,8 +1,15 @@
 //! One sentence under each chart: what it shows of this plan.
 
-use super::answers::{bank_line, extremes, mode_name, plain_hours};
+use super::answers::{bank_line, extremes, mode_name, plain_hours, run_title, within_sentence};
 use crate::text::{Formatter, m};
-use crate::{answer::Answer, plan::Plan};
+use crate::{
+    answer::{Answer, RunAnswer},
+    plan::Plan,
+};
+
+fn mode_of(f: Formatter, plan: &Plan, run: &RunAnswer) -> String {
+    within_sentence(plan, mode_name(f, plan, run.unit, run.mode))
+}
 
 /// Hours against the size of the bank.
 #[must_use]
@@ -10,7 +17,7 @@ pub fn by_bank_takeaway(f: Formatter, plan: &Plan, answer: &Answer) -> String {
     let Some(run) = answer.runs.iter().find(|run| run.by_bank.len() > 1) else {
         return String::new();
     };
-    let mode = mode_name(f, plan, run.unit, run.mode);
+    let mode = mode_of(f, plan, run);
     let now = run.hours_h.likely;
     let double = run.by_bank.iter().find(|point| {
         answer
@@ -44,7 +51,7 @@ pub fn by_depth_takeaway(f: Formatter, plan: &Plan, answer: &Answer) -> String {
         plain_hours(f, hours)
     };
     f.say(m::ChartByDepth {
-        mode: mode_name(f, plan, run.unit, run.mode),
+        mode: mode_of(f, plan, run),
         half: at(50.0),
         whole: at(100.0),
     })
@@ -59,8 +66,8 @@ pub fn charge_takeaway(f: Formatter, plan: &Plan, answer: &Answer) -> String {
     let facts = answer.banks.first().map(|bank| bank_line(f, bank));
     let order = (short != long).then(|| {
         f.say(m::ChartLongestShortest {
-            longest: mode_name(f, plan, long.unit, long.mode),
-            shortest: mode_name(f, plan, short.unit, short.mode),
+            longest: run_title(f, plan, answer, long),
+            shortest: run_title(f, plan, answer, short),
         })
     });
     let sentences: Vec<String> = facts.into_iter().chain(order).collect();
@@ -74,7 +81,7 @@ pub fn volts_takeaway(f: Formatter, plan: &Plan, answer: &Answer) -> String {
         return String::new();
     };
     f.say(m::ChartVolts {
-        mode: mode_name(f, plan, short.unit, short.mode),
+        mode: mode_of(f, plan, short),
         first: f.with_unit(short.first_v, "V"),
         last: f.with_unit(short.last_v, "V"),
     })

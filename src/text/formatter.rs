@@ -241,6 +241,16 @@ impl Formatter {
         }
     }
 
+    /// What a field takes, after "enter": "a number from 0 to 10 A".
+    #[must_use]
+    pub fn number_accepted(self, range: Range) -> String {
+        let accepted = self.accepted(range);
+        match range.unit {
+            Unit::Count | Unit::ClockMinute => accepted,
+            _ => self.say(m::AcceptedNumber { range: accepted }),
+        }
+    }
+
     // Times.
 
     /// Hours as hours and minutes: `9 h 50 min`, `40 min`; days from three on.

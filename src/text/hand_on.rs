@@ -5,7 +5,7 @@ use super::{
 };
 use crate::{
     answer::RunAnswer,
-    plan::{Feed, Figure, Path, Plan, claims::Claimed},
+    plan::{Feed, Figure, Path, Plan, Provenance, claims::Claimed},
     range::Unit,
     text::value::Text,
 };
@@ -293,7 +293,15 @@ pub fn part_of(f: Formatter, plan: &Plan, path: Path) -> String {
 pub fn plan_line(f: Formatter, plan: &Plan, path: Path, figure: Figure) -> String {
     let unit = path.range().map_or(Unit::Number, |range| range.unit);
     let label = super::field_label(f, path);
-    let value = f.stated_value(figure.value, unit);
+    // No finer than it is known.
+    let is_rough = matches!(figure.from, Provenance::Guess | Provenance::Assumed);
+    let value = match unit {
+        Unit::Count | Unit::Number | Unit::ClockMinute | Unit::Hour => {
+            f.stated_value(figure.value, unit)
+        }
+        _ if is_rough && figure.value.abs() >= 0.1 => f.value(figure.value, unit),
+        _ => f.stated_value(figure.value, unit),
+    };
     if plan.has_origin(path) {
         format!("{label} {value} ({})", labels::origin_mark(f, path, figure))
     } else {

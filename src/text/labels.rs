@@ -37,8 +37,8 @@ pub(super) const fn unit_sign(unit: Unit, units: Show) -> &'static str {
         Unit::ClockMinute | Unit::Count | Unit::Number => "",
         Unit::Meter => "m",
         Unit::SquareMillimeter => "mm²",
-        Unit::Celsius => "°C",
-        Unit::Kelvin => "K",
+        // A difference too: nobody reads kelvin off a thermostat.
+        Unit::Celsius | Unit::Kelvin => "°C",
         Unit::Kilogram => "kg",
         Unit::Degree => "°",
         Unit::Minute => "min",

@@ -49,7 +49,9 @@ fn bank(f: Formatter, field: B) -> Option<&'static str> {
         B::HealthPercent => f.say(m::MeaningStateOfHealth),
         B::StartChargePercent => f.say(m::MeaningStateOfCharge),
         B::DepthPercent => f.say(m::MeaningDepthOfDischarge),
-        B::CutoffV | B::BatteryCurrentLimitA | B::ParasiticW => f.say(m::MeaningBms),
+        B::CutoffV => f.say(m::MeaningBatteryCutOff),
+        B::BatteryCurrentLimitA => f.say(m::MeaningBatteryLimit),
+        B::ParasiticW => f.say(m::MeaningParasitic),
         B::BatteryResistanceMohm => f.say(m::MeaningInternalResistance),
         B::PeukertExponent => f.say(m::MeaningPeukert),
         _ => return None,
@@ -100,7 +102,9 @@ fn cooling(f: Formatter, field: Q) -> Option<&'static str> {
 fn wiring(f: Formatter, field: W) -> Option<&'static str> {
     Some(match field {
         W::DistributionMm2 | W::ChargerMm2 | W::PanelMm2 => f.say(m::MeaningConductor),
-        W::StartA | W::InverterPeakW | W::BatteryPeakA => f.say(m::MeaningSurge),
+        W::StartA => f.say(m::MeaningSurge),
+        W::InverterPeakW => f.say(m::MeaningInverterPeak),
+        W::BatteryPeakA => f.say(m::MeaningBatteryPeak),
         W::ChargeLeastC => f.say(m::MeaningBms),
         W::BatteryFaultA => f.say(m::MeaningFaultCurrent),
         _ => return None,

@@ -32,10 +32,12 @@ mod working;
 use answers::{WITHIN_A_DAY_H, is_unnamed};
 pub use answers::{
     bank_in_words, bank_sentence, batteries_in_words, duty_title, feed_title, full_mode_name,
-    in_brackets, mode_name, new_and_aged, numbered, run_detail, run_sentence, run_short, run_title,
-    share_sentence, sizing_answer, stop_phrase, unit_name,
+    in_brackets, mode_in_sentence, mode_name, new_and_aged, numbered, run_detail, run_sentence,
+    run_short, run_title, share_sentence, sizing_answer, stop_phrase, unit_name,
 };
-pub use cautions::{CautionText, caution, caution_source, caution_text, usual_cautions};
+pub use cautions::{
+    CautionText, caution, caution_on_sheet, caution_source, caution_text, usual_cautions,
+};
 pub use charts::{by_bank_takeaway, by_depth_takeaway, charge_takeaway, volts_takeaway};
 pub use fields::{field_hint, field_label};
 pub use findings::finding_sentence;

@@ -62,7 +62,7 @@ pub fn notice_sentence(f: Formatter, notice: Notice) -> &'static str {
 pub fn entry_trouble(f: Formatter, path: Path, wanted: Range) -> String {
     f.say(m::EntryTrouble {
         field: field_label(f, path),
-        range: f.accepted(wanted),
+        range: f.number_accepted(wanted),
     })
 }
 

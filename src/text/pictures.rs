@@ -9,7 +9,7 @@ pub use flows::{flow, flow_heads, flow_sides, heat_ways};
 use super::{
     Formatter, day_words,
     labels::chemistry_short,
-    m, mode_name, unit_name,
+    m, mode_in_sentence, unit_name,
     wiring::{amps, circuit_name, fitted_text, judged, size_text, system_sign},
 };
 use crate::{
@@ -211,7 +211,7 @@ pub fn feed(f: Formatter, plan: &Plan, unit: usize) -> Option<String> {
 pub fn sized_for(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     match circuit.asked_by {
         AskedBy::Mode { unit, mode } => f.say(m::PictureSizedForMode {
-            mode: mode_name(f, plan, unit, mode),
+            mode: mode_in_sentence(f, plan, unit, mode),
         }),
         _ => f.say(m::PictureSizedForRating).into(),
     }

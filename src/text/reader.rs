@@ -45,6 +45,6 @@ fn is_alone(plan: &Plan, at: usize) -> bool {
 pub fn trouble(f: Formatter, label: &str, wanted: Range) -> String {
     f.say(m::ReaderTrouble {
         label,
-        accepted: f.accepted(wanted),
+        accepted: f.number_accepted(wanted),
     })
 }

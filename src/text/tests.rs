@@ -244,8 +244,8 @@ fn a_difference_has_no_zero_of_its_own() {
             high,
         )
     };
-    assert_eq!(mark(Show::METRIC), "label ±2\u{202f}K");
-    assert_eq!(mark(Show::US), "label ±3.6\u{202f}°F");
+    assert_eq!(mark(Show::METRIC), "from label ±2\u{202f}°C");
+    assert_eq!(mark(Show::US), "from label ±3.6\u{202f}°F");
 }
 
 #[test]

@@ -31,7 +31,7 @@ test('a log gives its totals, its stretches and a report', async (t) => {
   const wh = Number((await energy(t.page).textContent()).match(/^[\d.]+/)[0]);
   assert.ok(Math.abs(wh - 650) < 3, `${wh} Wh`);
   await expect(t.page.locator('.stretch')).toHaveCount(2);
-  await t.page.getByRole('button', { name: 'Use stretch 1 as the draw of Hold' }).click();
+  await t.page.getByRole('button', { name: 'Use period 1 as the draw of Hold' }).click();
   await expect(t.page.locator('#units-0--modes-1--power-w')).toHaveValue('260');
   await t.page.getByRole('button', { name: 'Check the totals against the label' }).click();
   await expect(t.page.locator('.verdicts')).toContainText('falls short');
@@ -58,7 +58,7 @@ test('an edge moves by keys and by pointer', async (t) => {
   await open(t);
   await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
   await t.page.waitForSelector('.stretch');
-  const edge = t.page.getByRole('slider', { name: 'End of stretch 1' });
+  const edge = t.page.getByRole('slider', { name: 'End of period 1' });
   const now = async () => Number(await edge.getAttribute('aria-valuenow'));
   const before = await now();
   await edge.focus();
@@ -78,9 +78,9 @@ test('a stretch is cut, left out, and looked for anew', async (t) => {
   await give(t, 'log.csv', `elapsed min,bank V,draw A\n${rows()}\n`);
   const count = (many) => expect(t.page.locator('.stretch')).toHaveCount(many);
   await count(2);
-  await t.page.getByRole('button', { name: 'Split in two, stretch 1' }).click();
+  await t.page.getByRole('button', { name: 'Split in two, period 1' }).click();
   await count(3);
-  await t.page.getByRole('button', { name: 'Leave out, stretch 3' }).click();
+  await t.page.getByRole('button', { name: 'Leave out, period 3' }).click();
   await count(2);
   await t.page.getByRole('button', { name: 'Find them again' }).click();
   await expect(t.page.locator('.stretch').nth(1)).toContainText('130');

@@ -57,7 +57,7 @@ test('the vane and the airflow follow the units', async (t) => {
   await openLocale(t.page);
   await t.page.check('#us-units');
   await t.page.locator('summary:has(#question-5)').click();
-  await t.page.getByText('Cooling capacity from the air side').click();
+  await t.page.getByText('Cooling capacity from air readings').click();
   await says(t.page, unit('#air-airflow-m3-h'), /^cfm$/);
   await says(t.page, unit('#air-free-area-m2'), /^ft²$/);
   await says(t.page, unit('#air-vane'), /^ft\/min$/);
@@ -76,7 +76,7 @@ test('a claim that was added is spoken of, and one without a meter is not judged
   await says(t.page, '#claims-answer', /^Claim 1: enter what is claimed/);
   await t.page.fill('#claims-0--claimed-wh', '4096');
   await t.page.fill('#claims-0--measured-wh', '4319');
-  await says(t.page, '#claims-answer', /not judged \(no meter named\)/);
+  await says(t.page, '#claims-answer', /not checked yet \(meter not chosen\)/);
   await value(t.page, '.field:has(#claims-0--measured-wh) select', 'measured');
 });
 

@@ -29,7 +29,7 @@ test('three fields, twelve keys and four taps at the most give one’s own hours
   for (const one of ['#answer', AH, '#chemistry-tap-0', '#voltage-tap-0', DRAW, '#draw-basis-0-0', '#feed-tap-0']) {
     await inSight(page, one);
   }
-  await expect(page.locator('.rests-on')).toHaveText(/Usual figures stand in for .*capacity.*voltage.*draw/);
+  await expect(page.locator('.rests-on')).toHaveText(/Typical values are used for .*capacity.*voltage.*draw/);
   let taps = 0;
   let keys = 0;
   const type = async (field, text) => {

@@ -97,7 +97,7 @@ test('the report is all that is printed while it is open, on two pages at most',
   await expect(page.locator('.report h1')).toBeVisible();
   await expect(page.locator('#answer')).toBeHidden();
   await expect(page.locator('#hand-on-sentence')).toBeHidden();
-  await expect(page.locator('.report')).toHaveText(/Will it last a hot day\?It lasts all 7 days: .+Lasting until 07:00: /);
+  await expect(page.locator('.report')).toHaveText(/Will it last a hot day\?It lasts all 7 days: .+Lasts until 07:00: /);
   await expect(page.locator('.report')).toHaveText(/Can the wiring carry it\?.+\./);
   const pages = async () => {
     const pdf = (await page.pdf({ path: join(OUT, 'report.pdf'), format: 'A4', printBackground: true })).toString('latin1');

@@ -60,7 +60,7 @@ test('a bad text is kept, named, and the last good answer stays, marked', async 
   await t.page.fill(AH, 'plenty');
   await t.page.waitForSelector('.outcome.stale');
   await says(t.page, before);
-  await expect(t.page.locator(`${AH}-error`)).toHaveText(/Capacity of one battery: this entry cannot be used\. Accepted: from 0\.1/);
+  await expect(t.page.locator(`${AH}-error`)).toHaveText(/Capacity of one battery: enter a number from 0\.1/);
   await expect(t.page.locator(AH)).toHaveAttribute('aria-invalid', 'true');
   await t.page.locator(AH).blur();
   await holds(t.page, AH, 'plenty');

@@ -97,7 +97,7 @@ test('a bad text stays, says what is wrong, and the last good answer stands', as
   const frame = await blog(page, open, scratch, { link: linkOf(plan) });
   const before = await answer(frame);
   await frame.fill(AH, 'plenty');
-  await expect(frame.locator(`${AH}-error`)).toHaveText(/^Capacity of the bank: give from .*\sAh\.$/);
+  await expect(frame.locator(`${AH}-error`)).toHaveText(/^Capacity of the bank: enter a number from .*\sAh\.$/);
   await expect(frame.locator('.stale-mark')).toHaveText(/\w/);
   await says(frame, before);
   await shot();

@@ -64,7 +64,7 @@ fn a_conductor_that_nobody_named_is_not_judged() {
     comes_first("AWG", "mm²", &wiring::circuit_line(us, &found));
     assert!(waits_for(plan, CONDUCTOR));
     assert!(
-        headline(plan).starts_with("Not judged yet"),
+        headline(plan).starts_with("Not checked yet"),
         "{}",
         headline(plan)
     );
@@ -101,7 +101,7 @@ fn a_guessed_short_circuit_current_decides_nothing() {
             assert_eq!(answer.verdict, Verdict::NotJudged, "{kind:?}");
             assert!(waits_for(&plan, FAULT));
             let said = headline(&plan);
-            assert!(said.starts_with("Not judged yet"), "{said}");
+            assert!(said.starts_with("Not checked yet"), "{said}");
             assert!(
                 said.contains("Short-circuit current of one battery"),
                 "{said}"

@@ -247,10 +247,9 @@ fn StretchRow(at: usize, figures: StretchFigures) -> impl IntoView {
         <div class="stretch">
             <p>{say::stretch_text(formatter(), at, &figures)}</p>
             <p class="detail">{say::stretch_detail(formatter(), &figures)}</p>
-            <p class="hint">{say(m::LogInto)}</p>
             <ModeButtons
                 figures=move || Some(figures)
-                label=move |name| say::make_mode(formatter(), at, name)
+                words=move |name| say::make_mode(formatter(), at, name)
                 said=bench.said
             />
             <div class="buttons">

@@ -14,7 +14,7 @@ use crate::{
 use leptos::prelude::*;
 use std::sync::Arc;
 
-/// Every mode of every unit, by name.
+/// Every mode of every unit, as its button names it.
 fn modes(state: State) -> Vec<(usize, usize, String)> {
     state.with_plan(|plan| {
         let units = plan.units.iter().enumerate();
@@ -23,7 +23,7 @@ fn modes(state: State) -> Vec<(usize, usize, String)> {
             (
                 unit,
                 mode,
-                text::full_mode_name(formatter(), plan, unit, mode),
+                text::mode_in_sentence(formatter(), plan, unit, mode),
             )
         })
         .collect()
@@ -34,13 +34,13 @@ fn modes(state: State) -> Vec<(usize, usize, String)> {
 #[component]
 pub fn ModeButtons(
     figures: impl Fn() -> Option<StretchFigures> + Send + Sync + 'static,
-    /// How the button for a mode is read out.
-    label: impl Fn(&str) -> String + Send + Sync + 'static,
+    /// What the button for a mode says.
+    words: impl Fn(&str) -> String + Send + Sync + 'static,
     said: RwSignal<&'static str>,
 ) -> impl IntoView {
     let state = State::here();
     let figures: Arc<dyn Fn() -> Option<StretchFigures> + Send + Sync> = Arc::new(figures);
-    let label: Arc<dyn Fn(&str) -> String + Send + Sync> = Arc::new(label);
+    let words: Arc<dyn Fn(&str) -> String + Send + Sync> = Arc::new(words);
     let buttons = move |modes: Vec<(usize, usize, String)>| {
         let buttons = modes.into_iter().map(|(unit, mode, name)| {
             let figures = figures.clone();
@@ -55,8 +55,8 @@ pub fn ModeButtons(
                     say(m::LogNotTaken)
                 });
             };
-            let label = label(&name);
-            view! { <Press class="quiet" words=name label=label press=take /> }
+            let words = words(&name);
+            view! { <Press class="quiet" words=words press=take /> }
         });
         buttons.collect_view().into_any()
     };

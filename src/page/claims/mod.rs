@@ -76,12 +76,13 @@ pub fn ClaimsQuestion() -> impl IntoView {
 fn next(state: State, answer: Answered) -> Vec<String> {
     state.with_plan(|plan| {
         answer.with(|answer| {
-            if answer.next.is_empty() {
+            let all = answer.next.iter();
+            let all = all.filter_map(|next| say::next_sentence(formatter(), plan, next));
+            let said: Vec<String> = all.collect();
+            if said.is_empty() {
                 return vec![say(m::ClaimsNextNone).to_owned()];
             }
-            let all = answer.next.iter();
-            all.map(|next| say::next_sentence(formatter(), plan, next))
-                .collect()
+            said
         })
     })
 }

@@ -30,8 +30,7 @@ pub fn Notebook() -> impl IntoView {
             <p class="detail" role="status">
                 {text}
             </p>
-            <p class="hint">{say(m::LogInto)}</p>
-            <ModeButtons figures=stretch label=|name| say::make_noted(formatter(), name) said=said />
+            <ModeButtons figures=stretch words=|name| say::make_noted(formatter(), name) said=said />
             <p class="hint" role="status">
                 {said}
             </p>

@@ -5,11 +5,11 @@ use crate::page::locale::formatter;
 use crate::page::locale::say;
 use crate::text::m;
 use crate::{
-    answer::wiring::WiringAnswer,
+    answer::{Caution, wiring::WiringAnswer},
     page::margin::caution_view,
     plan::Plan,
     text::{
-        self,
+        self, CautionText, Formatter,
         wiring::{self as say},
     },
 };
@@ -26,7 +26,20 @@ pub fn WiringCautions(answer: Answered) -> impl IntoView {
 }
 
 /// What follows from the numbers first, then what can hurt whatever they are.
-pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
+fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
+    listed(plan, answer, text::caution_text)
+}
+
+/// The same on the sheet that is at the electrician's already.
+pub fn on_sheet(plan: &Plan, answer: &WiringAnswer) -> AnyView {
+    listed(plan, answer, text::caution_on_sheet)
+}
+
+fn listed(
+    plan: &Plan,
+    answer: &WiringAnswer,
+    in_words: fn(Formatter, &Plan, Caution) -> CautionText,
+) -> AnyView {
     let one = |text: String, source: &'static str| {
         let source = (!source.is_empty()).then(|| view! { <cite>{source}</cite> });
         view! {
@@ -44,7 +57,7 @@ pub fn list(plan: &Plan, answer: &WiringAnswer) -> AnyView {
     let all = crate::answer::cautions(plan).into_iter();
     let of_plan = all.filter(|caution| caution.is_of_wiring());
     let of_plan = of_plan.map(|caution| {
-        let caution = text::caution_text(formatter(), plan, caution);
+        let caution = in_words(formatter(), plan, caution);
         view! { <li class="caution">{caution_view(caution)}</li> }
     });
     view! {

@@ -6,7 +6,11 @@ use crate::page::locale::say;
 use crate::text::m;
 use crate::{
     answer::wiring::{CircuitAnswer, Protection, RuleName, SizeFigures, Verdict, WiringAnswer},
-    plan::{Plan, part::Choice, wiring::Circuit},
+    plan::{
+        Plan,
+        part::Choice,
+        wiring::{Circuit, Place},
+    },
     text::wiring as say,
 };
 use leptos::prelude::*;
@@ -82,7 +86,9 @@ fn inside(plan: &Plan, circuit: &CircuitAnswer) -> AnyView {
         .iter()
         .map(|note| say::circuit_note(formatter(), note));
     let notes = notes.map(|text| view! { <li>{text}</li> });
-    let fuses = circuit.protection.iter().map(|one| fuse(circuit, one));
+    let is_boat = plan.wiring.place_taken() == Place::Boat;
+    let fuses = circuit.protection.iter();
+    let fuses = fuses.map(|one| fuse(circuit, one, is_boat));
     let sources = RuleName::ALL.map(|rule| {
         view! {
             <li>
@@ -147,7 +153,7 @@ fn passes(have: &SizeFigures, rule: RuleName) -> &'static str {
     }
 }
 
-fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use<> {
+fn fuse(circuit: &CircuitAnswer, protection: &Protection, is_boat: bool) -> impl IntoView + use<> {
     let rows = protection.kinds.iter().map(|kind| {
         let (breaks, suits) = say::kind_text(formatter(), protection, kind);
         vec![
@@ -168,6 +174,10 @@ fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use
         view! { <p>{say(m::WiringRecommended { fuse })}</p> }
     });
     let place = say::place_text(formatter(), protection);
+    // The law of boats is of no use elsewhere.
+    let marine = is_boat.then(|| {
+        view! { <p class="hint">{say::marine_text(formatter(), protection)}</p> }
+    });
     let heads = vec![say(m::WiringKind), say(m::WiringBreaks), say(m::WiringHere)];
     view! {
         <h4>{say(m::WiringTheFuse)}</h4>
@@ -182,6 +192,6 @@ fn fuse(circuit: &CircuitAnswer, protection: &Protection) -> impl IntoView + use
         <p>{say::fault_text(formatter(), protection)}</p>
         <Table class="kinds-of-fuse" heads=heads rows=rows.collect() />
         <p class="hint">{say(m::WiringKindsSource)}</p>
-        <p class="hint">{say::marine_text(formatter(), protection)}</p>
+        {marine}
     }
 }

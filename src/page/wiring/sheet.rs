@@ -84,7 +84,7 @@ fn article(plan: &Plan, answer: &WiringAnswer) -> AnyView {
             <h2>{say(m::WiringSheetTaken)}</h2>
             {items(say::taken_for(formatter(), plan, answer))}
             <h2>{say(m::WiringCautions)}</h2>
-            {cautions::list(plan, answer)}
+            {cautions::on_sheet(plan, answer)}
             <p class="sign">{say(m::WiringSheetSign)}</p>
         </article>
     }

@@ -8,7 +8,10 @@ use crate::{
         claims::{AirAnswer, AirRefusal, How, MoneyAnswer, ToMeasure, air::AirInputRead},
     },
     plan::{Plan, claims::Claimed},
-    text::{Formatter, field_label, full_mode_name, labels::chemistry_short, m, number::with_sign},
+    text::{
+        Formatter, field_label, full_mode_name, labels::chemistry_short, m, mode_in_sentence,
+        number::with_sign,
+    },
 };
 
 /// Cooling from the air side.
@@ -80,9 +83,14 @@ pub fn money_sentence(f: Formatter, money: &MoneyAnswer) -> String {
     }
 }
 
-/// One thing to measure, what it takes and what it brings.
+/// One thing to measure, what it takes and what it brings; nothing where the range stays
+/// as it is shown.
 #[must_use]
-pub fn next_sentence(f: Formatter, plan: &Plan, next: &ToMeasure) -> String {
+pub fn next_sentence(f: Formatter, plan: &Plan, next: &ToMeasure) -> Option<String> {
+    let (now, then) = (f.duration(next.band_now_h), f.duration(next.band_then_h));
+    if now == then {
+        return None;
+    }
     let left = next.band_then_h / next.band_now_h;
     let brings = if left <= 0.35 {
         "two-thirds"
@@ -93,15 +101,15 @@ pub fn next_sentence(f: Formatter, plan: &Plan, next: &ToMeasure) -> String {
     } else {
         "little"
     };
-    f.say(m::ClaimsNextOne {
+    Some(f.say(m::ClaimsNextOne {
         field: field_label(f, next.field),
         share: f.percent(next.share_percent),
-        mode: full_mode_name(f, plan, next.unit, next.mode),
+        mode: mode_in_sentence(f, plan, next.unit, next.mode),
         how: how_text(f, next),
         brings,
-        now: f.duration(next.band_now_h),
-        then: f.duration(next.band_then_h),
-    })
+        now,
+        then,
+    }))
 }
 
 fn how_text(f: Formatter, next: &ToMeasure) -> String {

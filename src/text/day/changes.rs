@@ -1,6 +1,6 @@
 //! What would buy more hours, and the bedtime line, in words.
 
-use super::{chance, until_wanted};
+use super::{ONE_DAY_H, chance, until_wanted};
 use crate::text::{Formatter, m};
 use crate::{
     answer::day::{
@@ -10,7 +10,7 @@ use crate::{
     range::Unit,
     text::{
         day_words::{colour_name, covers_name, insulation_name},
-        full_mode_name,
+        full_mode_name, mode_in_sentence,
     },
 };
 
@@ -24,6 +24,11 @@ pub fn change_name(f: Formatter, plan: &Plan, change: &Change) -> String {
     let name = |unit, mode| full_mode_name(f, plan, unit, mode);
     match *change {
         Change::OneMoreString { parallel_count } => f.say(m::DayChangeString {
+            kind: if plan.banks.first().is_some_and(|bank| bank.series_count > 1) {
+                "string"
+            } else {
+                "battery"
+            },
             count: parallel_count,
         }),
         Change::PanelWatts { array, rated_w } => panel_watts(f, plan, array, rated_w),
@@ -82,6 +87,13 @@ fn panel_watts(f: Formatter, plan: &Plan, array: usize, rated_w: f64) -> String 
 #[must_use]
 pub fn change_gain(f: Formatter, all: &MoreHours, one: &RankedChange) -> String {
     let mut said = vec![gain(f, all, one)];
+    let is_worse = one.gained_h <= -LEAST_H
+        || one.gained_h < LEAST_H
+            && one.gained_holding_h < LEAST_H
+            && one.gained_spare_wh <= -LEAST_WH;
+    if is_worse && matches!(one.change, Change::Insulation { .. }) {
+        said.push(f.say(m::DayGainKeepsHeat).into());
+    }
     if let (Some(now), Some(then)) = (all.now.chances, one.worth.chances)
         && (then.lasting_percent - now.lasting_percent).abs() >= 5.0
     {
@@ -117,21 +129,30 @@ fn gain(f: Formatter, all: &MoreHours, one: &RankedChange) -> String {
     let never_empty = one.worth.hours_h >= all.span_h;
     let duration = |hours_h: f64| f.duration(hours_h.abs());
     let energy = |wh: f64| f.energy(wh.abs());
-    if one.gained_h >= LEAST_H && never_empty {
-        f.say(m::DayGainNeverEmpty {
-            count: (all.span_h / super::ONE_DAY_H).round(),
+    // The days tried, three at least, may be more than the plan's own.
+    let tried = (all.span_h / ONE_DAY_H).round();
+    let days = || {
+        f.say(m::DurationDays {
+            count: tried,
+            days: f.number(tried),
         })
+    };
+    if one.gained_h >= LEAST_H && never_empty {
+        f.say(m::DayGainNeverEmpty { count: tried })
     } else if one.gained_h >= LEAST_H {
         f.say(m::DayGainHours {
             duration: duration(one.gained_h),
+            days: days(),
         })
     } else if one.gained_h <= -LEAST_H {
         f.say(m::DayGainFewerHours {
             duration: duration(one.gained_h),
+            days: days(),
         })
     } else if one.gained_holding_h >= LEAST_H {
         f.say(m::DayGainHolding {
             duration: duration(one.gained_holding_h),
+            days: days(),
         })
     } else if one.gained_spare_wh >= LEAST_WH {
         f.say(m::DayGainSpare {
@@ -156,7 +177,7 @@ pub fn bedtime_sentences(
     lines: &[BedtimeLine],
 ) -> Vec<String> {
     let until = until_wanted(f, day);
-    let mode = |at: ModeAt| full_mode_name(f, plan, at.unit, at.mode);
+    let mode = |at: ModeAt| mode_in_sentence(f, plan, at.unit, at.mode);
     let no_need = lines
         .iter()
         .find(|line| matches!(line.latest, Latest::NoNeed { .. }));
@@ -211,14 +232,14 @@ mod tests {
         let mut plan = Plan::demo();
         let all = more_hours(&plan).unwrap();
         let best = change_gain(Formatter::ENGLISH, &all, &all.changes[0]);
-        assert!(best.contains("to spare at the lowest"), "{best}");
+        assert!(best.contains("left at the lowest point"), "{best}");
         plan.banks[0].parallel_count = 1;
         plan.banks[0].battery_rated_ah.value = 15.0;
         plan.day.days_count = Some(1);
         let all = more_hours(&plan).unwrap();
         let best = change_gain(Formatter::ENGLISH, &all, &all.changes[0]);
         assert!(
-            best.contains("until empty") || best.contains("not empty"),
+            best.contains("until empty") || best.contains("lasts all 3 days"),
             "{best}"
         );
     }

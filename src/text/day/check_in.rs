@@ -5,7 +5,7 @@ use crate::text::{Formatter, m};
 use crate::{
     answer::day::{Advice, Chances, CheckInAnswer, Fit, FittedFactor},
     plan::Plan,
-    text::full_mode_name,
+    text::mode_in_sentence,
 };
 
 /// What was read, and what was expected.
@@ -68,7 +68,7 @@ pub fn advice_sentence(f: Formatter, plan: &Plan, said: &CheckInAnswer) -> Optio
             to: Some(mode),
             chances,
         } => f.say(m::DayAdviceSwitch {
-            mode: full_mode_name(f, plan, mode.unit, mode.mode),
+            mode: mode_in_sentence(f, plan, mode.unit, mode.mode),
             goal,
             chance: lasting(chances),
         }),

@@ -5,7 +5,7 @@ use crate::text::{Formatter, m};
 use crate::{
     answer::day::{CoolPlan, DayFound, DaySizing, DayUnknown, LongestNight},
     plan::Plan,
-    text::full_mode_name,
+    text::mode_in_sentence,
 };
 
 /// What may be asked for.
@@ -32,8 +32,7 @@ fn amount(f: Formatter, unknown: DayUnknown, value: f64) -> String {
 /// How much of one thing carries these days.
 #[must_use]
 pub fn enough_sentence(f: Formatter, plan: &Plan, sizing: &DaySizing) -> String {
-    let goal = Calendar::of(plan).about(f, sizing.goal_h);
-    let until = f.say(m::DayUntil { moment: goal });
+    let until = Calendar::of(plan).until(f, sizing.goal_h);
     let unknown = sizing.unknown;
     match sizing.found {
         DayFound::Enough { value, .. } => {
@@ -47,6 +46,7 @@ pub fn enough_sentence(f: Formatter, plan: &Plan, sizing: &DaySizing) -> String 
             }
         }
         DayFound::Any { value, .. } => f.say(m::DayEnoughAny {
+            kind: any_kind(plan, unknown, value),
             value: amount(f, unknown, value),
             until,
         }),
@@ -55,12 +55,24 @@ pub fn enough_sentence(f: Formatter, plan: &Plan, sizing: &DaySizing) -> String 
     }
 }
 
+/// How it is said that even the least of it is enough: nothing is not an amount.
+fn any_kind(plan: &Plan, unknown: DayUnknown, value: f64) -> &'static str {
+    let is_none = value <= 0.0;
+    match unknown {
+        DayUnknown::PanelW if is_none && plan.supply.arrays.len() < 2 => "panels",
+        DayUnknown::ChargerA if is_none && plan.supply.chargers.len() < 2 => "charger",
+        DayUnknown::SetPointC => "set-point",
+        DayUnknown::HighC => "high",
+        _ => "other",
+    }
+}
+
 /// A mode plan in one line: "from 21:00 Plunge, then from 23:40 Hush".
 fn modes_said(f: Formatter, plan: &Plan, cool: &CoolPlan) -> String {
     let said = cool.modes.iter().map(|from| {
         let mode = from.mode.map_or_else(
             || f.say(m::DayModeOff).to_owned(),
-            |at| full_mode_name(f, plan, at.unit, at.mode),
+            |at| mode_in_sentence(f, plan, at.unit, at.mode),
         );
         let clock = f.clock(f64::from(from.clock_min));
         f.say(m::DayModeFrom { mode, clock })
@@ -106,7 +118,7 @@ pub fn alone_sentences(f: Formatter, plan: &Plan, night: &LongestNight) -> Vec<S
         let name = mode.map_or_else(
             || f.say(m::DayAloneOpen).to_owned(),
             |at| {
-                let mode = full_mode_name(f, plan, at.unit, at.mode);
+                let mode = mode_in_sentence(f, plan, at.unit, at.mode);
                 f.say(m::DayAloneMode { mode })
             },
         );
@@ -158,7 +170,7 @@ mod tests {
             alone.iter().any(|one| one.starts_with("Hush alone")),
             "{alone:?}"
         );
-        assert!(longest_stands(Formatter::ENGLISH, &night).contains("at most 2 switches"));
+        assert!(longest_stands(Formatter::ENGLISH, &night).contains("up to 2 changes of mode"));
     }
 
     #[test]

@@ -5,7 +5,7 @@ use crate::text::{Formatter, m};
 use crate::{
     answer::day::{DayAnswer, DayEvent, Happening, ModeAt},
     plan::{Path, Plan, day::DayField},
-    text::{full_mode_name, stop_phrase},
+    text::{full_mode_name, mode_in_sentence, stop_phrase},
 };
 
 /// An event beside its line in a chart: short.
@@ -32,7 +32,7 @@ pub fn event_label(f: Formatter, plan: &Plan, event: &DayEvent) -> String {
 /// An event as a sentence of its own, after its clock time.
 #[must_use]
 pub fn event_sentence(f: Formatter, plan: &Plan, event: &DayEvent) -> String {
-    let mode = |at: ModeAt| full_mode_name(f, plan, at.unit, at.mode);
+    let mode = |at: ModeAt| mode_in_sentence(f, plan, at.unit, at.mode);
     let fixed = match event.what {
         Happening::Empty { stop, starting } => {
             let stop = stop_phrase(f, &stop);

@@ -21,7 +21,7 @@ pub use happened::{
 pub use moments::{Calendar, moment, utc_offset};
 pub use weather::{weather_fault, weather_taken};
 
-use super::{Formatter, full_mode_name, is_unnamed, m, stop_phrase};
+use super::{Formatter, full_mode_name, is_unnamed, m, mode_in_sentence, stop_phrase};
 use crate::{
     answer::day::{COLDEST_C, DayAnswer, Happening, ModeAt, Odds},
     plan::Plan,
@@ -63,7 +63,7 @@ pub fn planned_modes(f: Formatter, plan: &Plan) -> String {
 fn until_wanted(f: Formatter, day: &DayAnswer) -> String {
     if day.wanted_h < crate::text::WITHIN_A_DAY_H {
         let clock = f.clock_after(day.start_clock_min, day.wanted_h);
-        f.say(m::DayUntil { moment: clock })
+        f.say(m::DayUntilClock { clock })
     } else {
         let duration = f.duration(day.wanted_h);
         f.say(m::DayForDuration { duration })
@@ -188,16 +188,17 @@ fn warmth(f: Formatter, plan: &Plan, day: &DayAnswer) -> Vec<String> {
     said
 }
 
-/// A chance in rounded words: tens of per cent, as fine as such odds are.
+/// A chance in tens of per cent, as fine as such odds are.
 #[must_use]
 pub fn chance(f: Formatter, share_percent: f64) -> String {
     match (share_percent / 10.0).round() as i32 {
         _ if share_percent >= 97.5 => f.say(m::DayChanceCertain).into(),
         _ if share_percent <= 2.5 => f.say(m::DayChanceNone).into(),
         ..=0 => f.say(m::DayChanceUnderTenth).into(),
-        5 => f.say(m::DayChanceEven).into(),
         10.. => f.say(m::DayChanceOverNine).into(),
-        tens => f.say(m::DayChanceTens { tens }),
+        tens => f.say(m::DayChanceTens {
+            share: f.percent(f64::from(10 * tens)),
+        }),
     }
 }
 
@@ -220,7 +221,7 @@ pub fn odds_sentence(f: Formatter, plan: &Plan, day: &DayAnswer, odds: &Odds) ->
             chance: chance(f, odds.never_empty_percent),
         }));
     }
-    said.join("; ") + "."
+    said.join(" ")
 }
 
 /// What the odds rest on.
@@ -240,7 +241,7 @@ pub fn end_sentence(f: Formatter, plan: &Plan, day: &DayAnswer) -> Option<String
     })];
     if let Some(at) = starting(day) {
         said.push(f.say(m::DayEndsAtStart {
-            mode: full_mode_name(f, plan, at.unit, at.mode),
+            mode: mode_in_sentence(f, plan, at.unit, at.mode),
         }));
     }
     if let Some(odds) = &day.odds {
@@ -313,7 +314,9 @@ mod tests {
         assert!(warmest_c > day.warmest_c + 0.1, "{warmest_c}");
         let in_all = plain(&Formatter::ENGLISH.temperature(warmest_c));
         assert!(
-            text.contains(&format!("cooling down included, {in_all} at the warmest")),
+            text.contains(&format!(
+                "over all 7 days: {in_all} (cooling down included)"
+            )),
             "{text}"
         );
         assert!(
@@ -345,16 +348,13 @@ mod tests {
 
     #[test]
     fn chances_are_said_in_tens() {
-        assert_eq!(chance(Formatter::ENGLISH, 100.0), "next to certain");
-        assert_eq!(
-            chance(Formatter::ENGLISH, 96.0),
-            "more than 9 chances in 10"
-        );
-        assert_eq!(chance(Formatter::ENGLISH, 88.0), "about 9 chances in 10");
-        assert_eq!(chance(Formatter::ENGLISH, 52.0), "about even odds");
-        assert_eq!(chance(Formatter::ENGLISH, 13.0), "about 1 chance in 10");
-        assert_eq!(chance(Formatter::ENGLISH, 4.0), "less than 1 chance in 10");
-        assert_eq!(chance(Formatter::ENGLISH, 0.0), "next to no chance");
+        assert_eq!(chance(Formatter::ENGLISH, 100.0), "almost certain");
+        assert_eq!(chance(Formatter::ENGLISH, 96.0), "more than 90\u{202f}%");
+        assert_eq!(chance(Formatter::ENGLISH, 88.0), "about 90\u{202f}%");
+        assert_eq!(chance(Formatter::ENGLISH, 52.0), "about 50\u{202f}%");
+        assert_eq!(chance(Formatter::ENGLISH, 13.0), "about 10\u{202f}%");
+        assert_eq!(chance(Formatter::ENGLISH, 4.0), "less than 10\u{202f}%");
+        assert_eq!(chance(Formatter::ENGLISH, 0.0), "almost no chance");
     }
 
     #[test]

@@ -67,8 +67,29 @@ impl Calendar {
     /// The same to ten minutes, for what is worked out and no clock has shown.
     #[must_use]
     pub fn about(self, f: Formatter, hours_h: f64) -> String {
+        self.named(f, self.to_ten(hours_h))
+    }
+
+    fn to_ten(self, hours_h: f64) -> i64 {
         let minutes = f64::from(self.start_min) + 60.0 * hours_h.max(0.0);
-        self.named(f, 10 * (minutes / 10.0).round() as i64)
+        10 * (minutes / 10.0).round() as i64
+    }
+
+    /// Whether the clock has been there before: it alone would be read as the start's day.
+    fn is_a_day_on(self, minutes: i64) -> bool {
+        minutes >= i64::from(self.start_min) + DAY_MIN
+    }
+
+    /// Until such a moment, to ten minutes.
+    #[must_use]
+    pub fn until(self, f: Formatter, hours_h: f64) -> String {
+        let minutes = self.to_ten(hours_h);
+        if self.has_several_days || self.is_a_day_on(minutes) {
+            let moment = self.named(f, minutes);
+            return f.say(m::DayUntil { moment });
+        }
+        let clock = f.clock(minutes.rem_euclid(DAY_MIN) as f64);
+        f.say(m::DayUntilClock { clock })
     }
 
     /// The day that begins at a midnight, for an axis: "Sat 29" or "day 2". The nearest
@@ -134,7 +155,11 @@ impl Calendar {
     fn named(self, f: Formatter, minutes: i64) -> String {
         let clock = f.clock(minutes.rem_euclid(DAY_MIN) as f64);
         if !self.has_several_days {
-            return clock;
+            return if self.is_a_day_on(minutes) {
+                f.say(m::DayMomentNextDay { clock })
+            } else {
+                clock
+            };
         }
         if let Some(date) = self.date(minutes) {
             let date = self.dated(f, date);

@@ -11,7 +11,7 @@ use crate::{
     },
     plan::Plan,
     range::Unit,
-    text::{Formatter, full_mode_name, m, unit_name},
+    text::{Formatter, m, mode_in_sentence, unit_name},
 };
 
 /// The rule that decided, with both sizes.
@@ -105,7 +105,7 @@ pub fn rule_source(f: Formatter, rule: RuleName) -> &'static str {
 pub fn asked_by(f: Formatter, plan: &Plan, circuit: &CircuitAnswer) -> String {
     let who = match circuit.asked_by {
         AskedBy::Mode { unit, mode } => f.say(m::WiringSizedMode {
-            mode: full_mode_name(f, plan, unit, mode),
+            mode: mode_in_sentence(f, plan, unit, mode),
         }),
         AskedBy::Rating { unit } => f.say(m::WiringSizedRating {
             unit: unit_name(f, plan, unit),

@@ -150,29 +150,29 @@ pub fn fuse_on_paper(f: Formatter, circuit: &CircuitAnswer) -> String {
         || f.say(m::WiringNoneFits).into(),
         |rating_a| amps(f, rating_a),
     );
-    let fault = if protection.fault_is_guess {
+    let breaking = if protection.fault_is_guess {
         f.say(m::WiringSheetFaultNotEntered).to_owned()
     } else {
-        amps(f, protection.fault_a)
+        f.say(m::WiringSheetFault {
+            fault: amps(f, protection.fault_a),
+            volts: volts(f, protection.charge_v),
+        })
     };
     let most = amps(f, protection.most_a);
     let conductor = size_text(f, &protection.conductor);
-    let volts = volts(f, protection.charge_v);
     match protection.fitted_a {
         Some(fitted_a) => f.say(m::WiringPaperFuseFitted {
             rating,
             most,
             conductor,
-            fault,
-            volts,
+            breaking,
             fitted: amps(f, fitted_a),
         }),
         None => f.say(m::WiringPaperFuse {
             rating,
             most,
             conductor,
-            fault,
-            volts,
+            breaking,
         }),
     }
 }

@@ -13,7 +13,7 @@ use crate::{
     range::Unit,
     simulate::charge::{FillEnd, MOST_H},
     study::spread::{Band, Share},
-    text::{CautionText, Formatter, caution_text, field_label, full_mode_name, m},
+    text::{CautionText, Formatter, caution_text, field_label, m, mode_in_sentence},
 };
 use std::iter;
 
@@ -145,7 +145,7 @@ pub fn from_line(f: Formatter, plan: &Plan, answer: &RefillAnswer) -> String {
 
 /// The mode that the night asks for.
 fn asked_mode(f: Formatter, plan: &Plan) -> String {
-    full_mode_name(f, plan, plan.night.asked_unit, plan.night.asked_mode)
+    mode_in_sentence(f, plan, plan.night.asked_unit, plan.night.asked_mode)
 }
 
 /// Where the days lead.

@@ -2,11 +2,11 @@
 
 day-temperatures = Kabine und draußen
 day-charge = Ladezustand
-day-power = Leistung hinein und heraus
+day-power = Ladung und Verbrauch
 day-axis-celsius = °C
 day-axis-fahrenheit = °F
 day-axis-charge = %
-day-axis-power = W: hinein oben, heraus unten
+day-axis-power = W: Ladung oben, Verbrauch unten
 day-cabin = Kabine
 day-outdoors = Draußen
 day-set-point = Sollwert
@@ -29,7 +29,7 @@ day-by-day = Tag für Tag
 day-books = Rechenweg zeigen
 day-energy-book = Energiebilanz der Batteriebank
 day-heat-book = Wärmebilanz der Kabine
-day-method = Sonnenstand: Meeus, Astronomical Algorithms (2nd ed.). Klarer Himmel: Ineichen and Perez (Solar Energy 73, 2002) mit der angegebenen Linke-Trübung. Temperaturen im Tageslauf: stündliche Anteile nach ASHRAE Handbook of Fundamentals (2009 und später). Wärme: zwei Speicher, Luft und Hülle, Sonne auf der Außenseite als Sol-Air-Temperatur nach demselben Handbuch. Leistung und Aufnahme des Geräts: veröffentlichte Laborkurven von Raumklimageräten. Zwischen zwei Schaltvorgängen ist die Kabinentemperatur exakt; Schaltpunkte, leere Bank und Abschaltungen werden auf die Zeit genau bestimmt.
+day-method = Sonnenstand: Meeus, Astronomical Algorithms (2nd ed.). Klarer Himmel: Ineichen and Perez (Solar Energy 73, 2002) mit der angegebenen Linke-Trübung. Temperaturen im Tageslauf: stündliche Anteile nach ASHRAE Handbook of Fundamentals (2009 und später). Wärme: zwei Speicher, Luft und Hülle, Sonne auf der Außenseite als Sol-Air-Temperatur nach demselben Handbuch. Leistung und Aufnahme des Geräts: veröffentlichte Laborkurven von Raumklimageräten. Zwischen zwei Schaltvorgängen ist die Kabinentemperatur exakt; Schaltpunkte, leere Batteriebank und Abschaltungen werden auf die Zeit genau bestimmt.
 day-start = Diese Tage
 day-from-file = Temperatur und Sonne jeder Stunde stammen aus der Wetterdatei; der Höchstwert hier verschiebt deren Temperaturen.
 day-rests-on = Eingaben
@@ -44,7 +44,7 @@ day-place-taken = Breite, Länge und Uhr sind vom Gerät übernommen. Es wird ni
 day-place-refused = Der Browser gibt die Position nicht frei. Geben Sie Breite und Länge ein oder wählen Sie ein Klima.
 day-place-missing = Das Gerät kennt seine Position nicht. Geben Sie Breite und Länge ein oder wählen Sie ein Klima.
 day-weather-file = Stundenwerte aus einer Wetterdatei
-day-weather-file-hint = EPW, TMY2, TMY3 oder eine Tabelle mit den Spalten hour, temperature und irradiance (W/m², horizontal); zusätzlich möglich: dni (direkt, senkrecht zur Sonne) und dhi (diffus, horizontal). Datei hierher ziehen oder auswählen; sie wird auf diesem Gerät gelesen.
+day-weather-file-hint = EPW, TMY2, TMY3 oder eine Tabelle mit den Spalten hour, temperature und irradiance (W/m², horizontal); zusätzlich möglich: dni (direkt, senkrecht zur Sonne) und dhi (diffus, horizontal). Datei auswählen oder hierher ziehen; sie wird auf diesem Gerät gelesen.
 day-pick-weather = Wetterdatei auswählen
 day-forget-weather = Wetterdatei entfernen
 day-stretch = Tage aus der Datei
@@ -80,10 +80,10 @@ day-mode-plan-taken = Kein Betriebsplan angegeben. Aus den gewünschten Stunden 
 day-supply = Was die Batteriebank lädt
 day-drawn = Simulierte Nächte
 day-drawn-hint = Mehr simulierte Nächte machen die Wahrscheinlichkeiten genauer und dauern länger. Ein anderer Startwert des Zufallsgenerators zeigt, wie viel davon Zufall ist.
-day-changes = Änderungen, die Stunden bringen
+day-changes = Was helfen würde
 day-changes-coming = Die Änderungen werden einzeln geprüft…
 day-changes-none = Keine Änderung zu prüfen: Der Plan lässt sich nicht rechnen.
-day-changes-rest = Weitere Änderungen
+day-changes-rest = Weitere geprüfte Änderungen
 day-changes-hint = Jede Änderung für sich an diesen Tagen, mindestens drei. Geordnet nach Stunden bis leer, dann nach Stunden am Sollwert, dann nach verbleibender Energie. Gewichte sind übliche Werte (gängige Praxis, ohne Quelle).
 day-try-change = Ausprobieren
 day-try-change-of = Im Plan ausprobieren: { $what }
@@ -96,7 +96,7 @@ day-longest-none = Es ist keine Betriebsart geplant, oder der Plan lässt sich n
 day-take-longest = Als Betriebsplan übernehmen
 day-enough = Wie viel reicht?
 day-enough-coming = Wird gesucht…
-day-enough-none = Nichts zu suchen: Der Plan lässt sich nicht rechnen oder enthält diesen Teil nicht.
+day-enough-none = Nichts zu berechnen: Der Plan lässt sich nicht rechnen, oder dieser Teil fehlt noch. Fügen Sie ihn zuerst hinzu.
 day-take-enough = In den Plan übernehmen
 day-check-ins = Ablesungen in der Nacht: Monitor und Thermometer
 day-checked = Die Nacht nach Ihren Ablesungen
@@ -107,7 +107,7 @@ day-check-in-log = Besser passt die Aufzeichnung einer ganzen Nacht mit Thermome
 day-add-check-in = Ablesung hinzufügen, jetzt
 day-remove-check-in = Diese Ablesung entfernen
 day-panels = Module
-day-array = Modulgruppe (gleiche Neigung und Richtung)
+day-array = Modulgruppe
 day-add-array = Module hinzufügen
 day-remove-array = Diese Module entfernen
 day-no-array = Keine Module laden die Batteriebank.
@@ -130,6 +130,7 @@ day-moment-of-date = { $date }, { $clock }
 day-moment-night = Nacht { $number }, { $clock }
 day-moment-morning = Morgen { $number }, { $clock }
 day-moment-afternoon = Nachmittag { $number }, { $clock }
+day-moment-next-day = { $clock } am nächsten Tag
 day-of-date = { $weekday } { $day }. { $month }
 day-of-month = { $day }. { $month }
 day-of-weekday = { $weekday } { $day }.
@@ -155,7 +156,28 @@ day-month-nov = Nov.
 day-month-dec = Dez.
 # Stand as $until in the sentences below.
 day-until = bis { $moment }
+day-until-clock = bis { $clock }
 day-for-duration = für { $duration }
+-day-mode =
+    { $mode ->
+        [the-unit] das Kühlgerät
+       *[named] { $mode }
+    }
+-day-mode-first =
+    { $mode ->
+        [the-unit] Das Kühlgerät
+       *[named] { $mode }
+    }
+-day-mode-of =
+    { $mode ->
+        [the-unit] des Kühlgeräts
+       *[named] von { $mode }
+    }
+-day-mode-dative =
+    { $mode ->
+        [the-unit] dem Kühlgerät
+       *[named] { $mode }
+    }
 
 ## Die Antwort
 
@@ -164,33 +186,32 @@ day-modes-then = { $first }, dann { $last }
 day-lasts-all = Es reicht für alle { $days }: Mit { $modes } jede Nacht sinkt die Batteriebank nicht unter { $least }.
 day-lasts = Es reicht { $until }: Mit { $modes } sinkt die Batteriebank nicht unter { $least }.
 day-lasts-then-empty = Es reicht die Nacht über, { $until }; leer ist die Batteriebank etwa { $moment }.
-day-does-not-last = Es reicht nicht { $until }: Mit { $modes } ist die Batteriebank etwa { $moment } leer, nach { $duration }.
+day-does-not-last = Es reicht nicht { $until }: Mit { $modes } ist die Batteriebank etwa { $moment } leer; sie reicht { $duration }.
 # The same where there is one mode without a name.
 day-lasts-all-plain = Es reicht für alle { $days }: Die Batteriebank sinkt nicht unter { $least }.
 day-lasts-plain = Es reicht { $until }: Die Batteriebank sinkt nicht unter { $least }.
-day-does-not-last-plain = Es reicht nicht { $until }: Die Batteriebank ist etwa { $moment } leer, nach { $duration }.
+day-does-not-last-plain = Es reicht nicht { $until }: Die Batteriebank ist etwa { $moment } leer; sie reicht { $duration }.
 day-nothing-cooled = Es ist keine Betriebsart geplant, also wird nichts gekühlt.
 day-stays-cool = Die Kabine bleibt in dieser Nacht dennoch bei höchstens { $warmest }.
 day-keeps-set-point = In der ersten Nacht hält die Kabine ihre { $set }: nach dem Abkühlen höchstens { $warmest }.
 day-loses-set-point = Die Kabine hält ihre { $set } nicht: Gegen { $moment } ist sie wärmer, nach dem Abkühlen höchstens { $warmest }.
 day-duty-from-weather = Wie lange der Kompressor läuft, folgt hier aus Wetter und Thermostat; die Einschaltdauer von oben gilt nicht.
-day-warmest-in-all = Über alle { $days }, mit dem Abkühlen, bei geplanter Betriebsart höchstens { $warmest }.
-day-unit-stopped-for = Das Kühlgerät steht bei geplanter Betriebsart { $duration } lang still, { $stop }; alles andere läuft weiter.
-day-chance-certain = so gut wie sicher
-day-chance-none = so gut wie ausgeschlossen
-day-chance-under-tenth = weniger als 1 von 10
-day-chance-even = etwa 5 von 10
-day-chance-over-nine = mehr als 9 von 10
-day-chance-tens = etwa { NUMBER($tens) } von 10
-day-odds-lasting = Es reicht { $until }: { $chance }
-day-odds-holding = hält auch { $set }: { $chance }
-day-odds-never-empty = nie leer über { $days }: { $chance }
+day-warmest-in-all = Wärmster Wert in den Stunden, in denen das Gerät laufen soll, über alle { $days }: { $warmest } (Abkühlen eingerechnet).
+day-unit-stopped-for = Das Kühlgerät steht { $duration } lang still, obwohl es laufen soll: Ende { $stop }. Alles andere läuft weiter.
+day-chance-certain = fast sicher
+day-chance-none = fast ausgeschlossen
+day-chance-under-tenth = weniger als 10 %
+day-chance-over-nine = mehr als 90 %
+day-chance-tens = etwa { $share }
+day-odds-lasting = Reicht { $until }: { $chance }.
+day-odds-holding = Hält auch { $set }: { $chance }.
+day-odds-never-empty = Nie leer, über { $days }: { $chance }.
 day-odds-assume = Wahrscheinlichkeiten aus { NUMBER($count) } { NUMBER($count) ->
         [one] simulierten Tag
        *[other] simulierten Tagen
     }: Jede Zahl streut innerhalb ihrer Unsicherheit, unabhängig von den anderen. Nicht enthalten: eine Vorhersage, die die ganze Woche in dieselbe Richtung irrt, und was nicht im Plan steht. Geprüft ist diese Rechnung, nicht die Unsicherheiten.
 day-ends = Ende: { $stop }.
-day-ends-at-start = Das ist beim Einschalten von { $mode }: Die Verbraucher allein trägt die Batteriebank.
+day-ends-at-start = Das ist beim Einschalten { -day-mode-of }: Die Verbraucher allein trägt die Batteriebank.
 day-ends-after = An 39 von 40 simulierten Tagen ist das nach { $low }, an manchen gar nicht.
 day-ends-between = An 19 von 20 simulierten Tagen ist das zwischen { $low } und { $high }.
 day-warmest-between = Die wärmste Kabine der Nacht liegt nach dem Abkühlen zwischen { $low } und { $high }.
@@ -208,13 +229,13 @@ day-mark-no-charging = lädt nicht
 day-mark-charging-again = lädt wieder
 day-mark-fuel-gone = Tank leer
 day-event-empty = Alles an der Batteriebank ist aus: { $stop }.
-day-event-empty-at-start = Alles an der Batteriebank ist aus: Das Einschalten von { $mode } beendet den Betrieb, { $stop }. Die Verbraucher allein trägt die Batteriebank.
+day-event-empty-at-start = Alles an der Batteriebank ist aus: Das Einschalten { -day-mode-of } beendet den Betrieb, { $stop }. Die Verbraucher allein trägt die Batteriebank.
 day-event-back-on = Die Batteriebank ist wieder ausreichend geladen: Verbraucher und Gerät gehen wieder an.
 day-event-full = Die Batteriebank ist voll.
 day-event-unit-stopped = Nur das Kühlgerät stoppt, { $stop }.
-day-event-too-warm = Die Kabine ist wärmer als der Sollwert samt Schaltband.
+day-event-too-warm = Zu warm: Die Kabine liegt über dem Sollwert samt Schaltdifferenz.
 day-event-cool-again = Die Kabine ist wieder am Sollwert.
-day-event-mode-begins = { $mode } beginnt.
+day-event-mode-begins = { -day-mode-first } beginnt.
 day-event-unit-off = Das Kühlgerät ist laut Plan aus; Türen und Dachluke sind offen.
 day-event-charging-refused = Die Batteriebank hat { $temperature } und nimmt keine Ladung an: Lithium weder unter dem Gefrierpunkt noch heiß laden.
 day-event-charging-again = Die Batteriebank nimmt wieder Ladung an.
@@ -222,18 +243,18 @@ day-event-fuel-gone = Der Kraftstoff des Generators ist verbraucht.
 
 ## Was die Diagramme zeigen
 
-day-outdoors-from-to = Draußen sind es { $low } bis { $high }.
+day-outdoors-from-to = Draußen: { $low } bis { $high }.
 day-unit-off-cabin-hot = Bei ausgeschaltetem Gerät erreicht die Kabine { $temperature }: Lassen Sie keinen Menschen und kein Tier darin zurück.
 day-lowest-charge = Tiefster Stand: { $least } ({ $moment }). Am Ende: { $end }.
 day-in-panels = Module { $energy }
 day-in-chargers = Ladegeräte { $energy }
-day-in-store = gespeicherte Ladung { $energy }
-day-in-and-out = Hinein über { $days }: { $ways_in }. Heraus: Gerät { $unit }, Verbraucher { $loads }.
+day-in-store = aus der Batterie { $energy }
+day-in-and-out = Ladung über { $days }: { $ways_in }. Verbrauch: Gerät { $unit }, Verbraucher { $loads }.
 
 ## Was zuerst zu wissen ist
 
 day-all-off-for = Alles Elektrische ist an diesen Tagen { $duration } lang aus: auch Lampen, Lüfter und Kühlschrank.
-day-too-warm-for = Bei geplanter Betriebsart liegt die Kabine { $duration } lang über { $set } samt Schaltband.
+day-too-warm-for = Zu warm, { $duration } lang, während das Gerät laufen soll: über { $set } samt Schaltdifferenz.
 day-runs-down = Jeder Tag entnimmt der Batteriebank etwa { $energy } mehr, als hineinkommt.
 day-spilled = Die Module könnten { $energy } mehr liefern: Die Batteriebank ist dann schon voll.
 day-no-weather = Kein Wetter angegeben: Angenommen ist ein heißer Tag auf einer hohen Salzseeebene, 38° N.
@@ -269,7 +290,11 @@ day-heat-latent = Latente Wärme dieses Wassers
 
 ## Änderungen, die Stunden bringen
 
-day-change-string = Ein Batteriestrang mehr: { NUMBER($count) } parallel
+day-change-string =
+    { $kind ->
+        [battery] Eine Batterie mehr parallel (zusammen { NUMBER($count) })
+       *[string] Ein Batteriestrang mehr ({ NUMBER($count) } parallel)
+    }
 day-change-more-panels = { $more } mehr Modulleistung, zusammen { $all }
 day-change-panels = { $power } Module, flach auf dem Dach
 day-change-panels-in-open = Die Module aus dem Schatten
@@ -283,25 +308,26 @@ day-change-insulation = Dämmung: { $insulation }
 day-change-colour = Farbe außen: { $colour }
 day-change-load = Ohne „{ $name }“
 day-change-load-number = Ohne Verbraucher { $number }
-day-gain-never-empty = in keinem der { NUMBER($count) } { NUMBER($count) ->
-        [one] gerechneten Tage
-       *[other] gerechneten Tage
-    } leer
-day-gain-hours = { $duration } mehr bis leer
-day-gain-fewer-hours = { $duration } weniger bis leer
-day-gain-holding = der Sollwert { $duration } länger gehalten
+day-gain-never-empty = reicht für { NUMBER($count) ->
+        [one] den ganzen Tag
+       *[other] alle { NUMBER($count) } Tage
+    }
+day-gain-hours = { $duration } mehr bis leer (über { $days })
+day-gain-fewer-hours = schlechter: { $duration } weniger bis leer (über { $days })
+day-gain-holding = der Sollwert { $duration } länger gehalten (über { $days })
 day-gain-spare = { $energy } mehr übrig am tiefsten Stand
-day-gain-less-spare = { $energy } weniger übrig am tiefsten Stand
-day-gain-none = kein nennenswerter Gewinn
-day-gain-chance = über die Nacht: { $then }, jetzt { $now }
-day-gain-warmest = die Kabine nach dem Abkühlen höchstens { $temperature }
+day-gain-less-spare = schlechter: { $energy } weniger übrig am tiefsten Stand
+day-gain-none = kein echter Gewinn
+day-gain-keeps-heat = Dämmung hält nachts auch die Wärme des Tages drinnen
+day-gain-chance = Chance für die Nacht: { $then }, jetzt { $now }
+day-gain-warmest = die Kabine nach dem Abkühlen bis { $temperature }
 day-gain-mass = etwa { $mass } mehr Gewicht
 day-gain-cost = für { $cost } nach Ihrem Preis
-day-bedtime-no-need = Kein Zurückschalten nötig: Mit { $mode } durchgehend reicht es in mindestens neun von zehn Nächten { $until }.
+day-bedtime-no-need = Kein Zurückschalten nötig: Mit { -day-mode-dative } durchgehend reicht es in mindestens neun von zehn Nächten { $until }.
 day-bedtime-change = Spätestens { $clock } von { $mode } auf { $lower } schalten: Dann reicht es in neun von zehn Nächten { $until }.
-day-bedtime-off = { $mode } spätestens { $clock } ausschalten: Dann reicht es in neun von zehn Nächten { $until }.
-day-bedtime-change-late = Auch mit Wechsel von { $mode } auf { $lower } gleich zu Beginn gilt: reicht { $until } – { $chance }.
-day-bedtime-off-late = Auch mit { $mode } von Beginn an aus gilt: reicht { $until } – { $chance }.
+day-bedtime-off = { -day-mode-first } spätestens { $clock } ausschalten: Dann reicht es in neun von zehn Nächten { $until }.
+day-bedtime-change-late = Selbst ein Wechsel von { $mode } auf { $lower } gleich zu Beginn kommt für neun von zehn Nächten zu spät. Dann reicht es { $until }: { $chance }.
+day-bedtime-off-late = Selbst das Ausschalten { -day-mode-of } gleich zu Beginn kommt für neun von zehn Nächten zu spät. Dann reicht es { $until }: { $chance }.
 
 ## Ablesungen in der Nacht
 
@@ -312,9 +338,9 @@ day-onward-empty = Von da an ist die Batteriebank etwa { $moment } leer, vor { $
 day-onward-lasts-with = Von da an reicht es bis { $goal }, mit { $charge } Rest.
 day-onward-lasts = Von da an reicht es bis { $goal }.
 day-advice-go-on = Machen Sie weiter wie geplant. Reicht bis { $goal }: { $chance }.
-day-advice-switch = Schalten Sie jetzt auf { $mode }. Reicht dann bis { $goal }: { $chance }.
-day-advice-off = Schalten Sie das Gerät jetzt aus. Reicht dann bis { $goal }: { $chance }.
-day-advice-nothing = Kein Umschalten reicht in neun von zehn Nächten bis { $goal }: mit dem Gerät ab jetzt aus – { $chance }.
+day-advice-switch = Schalten Sie jetzt auf { -day-mode }. Dann reicht es bis { $goal }: { $chance }.
+day-advice-off = Schalten Sie das Gerät jetzt aus. Dann reicht es bis { $goal }: { $chance }.
+day-advice-nothing = Kein Umschalten reicht in neun von zehn Nächten bis { $goal }. Mit dem Gerät ab jetzt aus: { $chance }.
 day-advice-as-planned = Wie geplant: { $chance }.
 day-fit-too-few = Ab { NUMBER($least) } Ablesungen wird der Plan angepasst; bisher { NUMBER($readings) ->
         [0] gibt es keine
@@ -347,23 +373,30 @@ day-enough-panels = { $value } in der ersten Modulgruppe reichen { $until }, der
 day-enough-charger = Ein erstes Ladegerät mit { $value } reicht { $until }, der Sollwert gehalten.
 day-enough-set-point = { $value } ist der kühlste Sollwert, der { $until } gehalten wird.
 day-enough-high = Ein Höchstwert von { $value } ist der heißeste Tag, der { $until } geht, der Sollwert gehalten und die Nacht um ebenso viel heißer.
-day-enough-any = Sogar { $value } genügt { $until }: Das ist nicht die Grenze.
-day-enough-unit-too-small = Kein zulässiger Wert hält den Sollwert { $until }: Die Batteriebank reicht, das Gerät kühlt zu wenig.
-day-enough-nothing = Kein zulässiger Wert reicht { $until }.
-day-mode-from = ab { $clock } { $mode }
+day-enough-any =
+    { $kind ->
+        [panels] Es braucht keine Module, um den Sollwert { $until } zu halten.
+        [charger] Es braucht kein Ladegerät, um den Sollwert { $until } zu halten.
+        [set-point] Sogar ein Sollwert von { $value } wird { $until } gehalten.
+        [high] Sogar bei einem Höchstwert von { $value } wird der Sollwert { $until } gehalten.
+       *[other] Schon { $value } genügt, um den Sollwert { $until } zu halten.
+    }
+day-enough-unit-too-small = Kein Wert davon hält den Sollwert { $until }: Die Batteriebank reicht, aber das Kühlgerät ist zu schwach.
+day-enough-nothing = Kein Wert davon reicht { $until }.
+day-mode-from = ab { $clock } { -day-mode }
 day-modes-next = { $first }, dann { $next }
 day-held-all = die ganzen betrachteten { $duration }
 day-held-until = { $duration }, bis { $clock }
 day-longest-never = Keine Betriebsart kühlt die Kabine mit dieser Batteriebank in der zum Abkühlen vorgesehenen Zeit auf { $limit }.
 day-longest-is = Bei höchstens { $limit }: { $held }, mit { $charge } Rest in der Batteriebank. Betriebsplan: { $modes }.
 day-alone-open = Nichts an, Türen und Dachluke offen
-day-alone-mode = Nur { $mode }
+day-alone-mode = Nur { -day-mode }
 day-alone-never = { $name }: nie so kühl.
 day-alone-held = { $name }: { $held }.
-day-longest-stands = Der längste aller Pläne mit höchstens { NUMBER($switches) } { NUMBER($switches) ->
+day-longest-stands = Bester gefundener Plan mit höchstens { NUMBER($switches) } { NUMBER($switches) ->
         [one] Umschaltung
        *[other] Umschaltungen
-    } im Abstand von { $minutes }; fast gleiche Pläne zählen als einer. Die Kabine darf zuerst { $duration } zum Abkühlen brauchen. Mit den Zahlen des Plans, ohne deren Unsicherheit.
+    }, in Schritten von { $minutes }. Die Kabine darf zuerst { $duration } zum Abkühlen brauchen. Mit den Zahlen des Plans, ohne deren Unsicherheit.
 day-longest-cut-short = Die Suche hat einige Pläne aus Speichergründen verworfen: Es kann einen längeren geben.
 
 ## Wetterdateien
@@ -462,8 +495,8 @@ day-control-thermostat = ein und aus (Thermostat)
 day-control-modulating = drehzahlgeregelt, mit Mindestwert
 day-mounting-flat-on-roof = flach auf dem Dach
 day-mounting-stood-off = abgesetzt, hinterlüftet
-day-controller-tracking = MPPT (folgt dem Punkt größter Leistung)
-day-controller-direct = PWM (schaltet die Module direkt an die Batteriebank)
+day-controller-tracking = MPPT
+day-controller-direct = PWM
 day-charger-shore = Landstrom
 day-charger-engine = Motor
 day-charger-generator = Generator

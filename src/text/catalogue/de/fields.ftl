@@ -22,23 +22,23 @@ bank-battery-rated-ah = Kapazität einer Batterie
 bank-rated-hours-h = Entladezeit der Kapazitätsangabe
     .hint = 20 h bedeutet C20.
 bank-series-count = Batterien in Reihe
-bank-parallel-count = Stränge parallel
-bank-health-percent = Gesundheitszustand (SOH)
+bank-parallel-count = Batterien oder Stränge parallel
+bank-health-percent = Alterungszustand (SOH)
 bank-start-charge-percent = Ladezustand zu Beginn
 bank-depth-percent = Maximale Entladetiefe
     .hint = Anteil der Kapazität, den Sie nutzen wollen.
 bank-cutoff-v = Abschaltspannung der Batterie
-    .hint = An den Klemmen der Bank. Lithium: Unterspannungsabschaltung des BMS; Blei: Entladeschlussspannung.
+    .hint = An den Klemmen der Batteriebank. Lithium: Unterspannungsabschaltung des BMS; Blei: Entladeschlussspannung.
 bank-battery-current-limit-a = Maximaler Dauerstrom einer Batterie
     .hint = Leer: keine Grenze wird geprüft.
 bank-battery-resistance-mohm = Innenwiderstand einer Batterie
 bank-polarisation-percent = Polarisation, Anteil des Üblichen
-    .hint = Spannungsabfall über den Innenwiderstand hinaus, größer bei hohem Strom und Kälte. Ein Widerstand vom Etikett oder Messgerät enthält sie nicht; aus einem Lastversuch über Minuten enthält er sie: dann 0 %.
+    .hint = Spannungsabfall über den Innenwiderstand hinaus, größer bei hohem Strom und Kälte. Ein Widerstand vom Typenschild oder Messgerät enthält sie nicht; aus einem Lastversuch über Minuten enthält er sie: dann 0 %.
 bank-peukert-exponent = Peukert-Exponent
 bank-parasitic-w = Eigenverbrauch von BMS und Batteriemonitor
-bank-measured-ah = Gemessene Kapazität, ganze Bank
-    .hint = Von voll bis zur Abschaltung der Batterie. Ersetzt Nennkapazität und Gesundheitszustand.
-bank-measured-wh = Gemessene Energie, ganze Bank
+bank-measured-ah = Gemessene Kapazität, ganze Batteriebank
+    .hint = Von voll bis zur Abschaltung der Batterie. Ersetzt Nennkapazität und Alterungszustand.
+bank-measured-wh = Gemessene Energie, ganze Batteriebank
     .hint = An den Klemmen, in derselben Messung.
 bank-measured-load-w = Last bei dieser Messung
 
@@ -49,7 +49,7 @@ unit-cutoff-v = Unterspannungsabschaltung des Geräts
     .hint = An den Klemmen des Geräts, nach dem Kabel. Leer: keine.
 unit-cable-length-m = Kabellänge, einfacher Weg
 unit-cable-area-mm2 = Leiterquerschnitt
-    .hint = „16“, „16 mm2“ oder „6 AWG“. Leer: nicht beurteilt, und die Stunden rechnen mit 16 mm².
+    .hint = „16“, „16 mm2“ oder „6 AWG“. Leer: nicht geprüft, und die Stunden rechnen mit 16 mm².
 unit-cable-temperature-c = Leitertemperatur
 unit-connections-mohm = Widerstand von Sicherungen, Schaltern und Kabelschuhen
 unit-output-v = Ausgangsspannung des Wandlers
@@ -75,8 +75,8 @@ mode-standby-w = Bereitschaftsleistung, Kompressor aus
 mode-cooling-w = Kälteleistung im Betrieb
 night-start-clock-min = Beginn
 night-wanted-h = Gewünschte Stunden
-night-ageing-percent = Restkapazität nach Alterung
-    .hint = Die Bank wird so bemessen, dass sie bis zu diesem Rest genügt.
+night-ageing-percent = Ausgelegt für diese Restkapazität
+    .hint = Die Batteriebank wird so bemessen, dass sie noch genügt, wenn durch Alterung nur dieser Rest bleibt.
 night-margin-percent = Zusätzliche Reserve
 load-power-w = Leistungsaufnahme
 
@@ -113,7 +113,7 @@ cabin-away-until-clock-min = Zurück um
 cabin-air-changes-per-h = Luftwechsel
 cabin-aired-changes-per-h = Luftwechsel, alles offen
 cabin-set-point-c = Solltemperatur
-cabin-dead-band-k = Schaltdifferenz, ganze Breite
+cabin-dead-band-k = Schaltdifferenz, von Ein bis Aus
 cabin-start-c = Innentemperatur zu Beginn
 cabin-gains-w = Andere Wärmequellen innen
 cabin-floor-m2 = Bodenfläche
@@ -125,7 +125,7 @@ cabin-roof-glass-m2 = Fläche der Dachfenster
 cabin-lit-walls-percent = Anteil der Wände, den die Sonne erreicht
 cabin-shell-w-m2-k = U-Wert von Wänden und Dach
 cabin-glass-w-m2-k = U-Wert der Verglasung
-cabin-glass-gain-percent = Gesamtenergiedurchlassgrad (g-Wert)
+cabin-glass-gain-percent = g-Wert der Verglasung
 cabin-absorptance-percent = Solarer Absorptionsgrad außen
 cabin-air-capacity-kj-k = Wärmekapazität von Luft und Einrichtung
 cabin-shell-capacity-kj-k = Wärmekapazität der Hülle
@@ -142,7 +142,7 @@ cooling-airflow-m3-h = Luftstrom durch den Verdampfer
 cooling-sensible-percent = Sensibler Anteil
 cooling-intake-rise-k = Kondensator-Zuluft über Umgebung
 cooling-start-loss-min = Kühlung, die jeder Start kostet
-    .hint = Minuten bei voller Kälteleistung: Der Verdichter zieht Strom, bevor der Verdampfer kalt ist. Keine bei Drehzahlregelung.
+    .hint = Minuten bei voller Kälteleistung: Der Kompressor zieht Strom, bevor der Verdampfer kalt ist. Keine bei Drehzahlregelung.
 
 ## A reading of the performance map
 
@@ -159,7 +159,7 @@ supply-controller-efficiency-percent = Wirkungsgrad des Ladereglers
 supply-panel-power-percent-per-k = Temperaturkoeffizient von Pmax
 supply-panel-volts-percent-per-k = Temperaturkoeffizient von Voc
 supply-array-loss-percent = Verlust durch Staub, Kabel und Alter
-supply-bank-c = Temperatur der Bank
+supply-bank-c = Temperatur der Batteriebank
 supply-refill-from-percent = Aufladen von
 supply-refill-to-percent = Aufladen bis
 supply-fuel-price-per-l = Kraftstoffpreis je Liter
@@ -192,7 +192,7 @@ check-in-cabin-c = Innentemperatur
 claim-claimed = Angegeben
 claim-claimed-most = Angegeben, bis zu
 claim-measured = Gemessen
-claim-tolerance-percent = Toleranz laut Angabe
+claim-tolerance-percent = Toleranz laut Herstellerangabe
 claim-of-reading-percent = Fehlergrenze, vom Messwert
 claim-of-full-scale-percent = Fehlergrenze, vom Endwert
 claim-full-scale-number = Messbereichsendwert
@@ -201,7 +201,7 @@ claim-one-count-number = Wert eines Digits
 claim-measured-min = Dauer der Messung
 claim-rate-a = Mittlerer Strom der Messung
 claim-test-c = Temperatur bei der Messung
-claim-rated-c = Temperatur der Angabe
+claim-rated-c = Temperatur der Herstellerangabe
 claim-grille-m2 = Freie Fläche des Gitters
 
 ## Air side
@@ -217,7 +217,7 @@ air-power-w = Leistungsaufnahme zur selben Zeit
 
 ## Price
 
-price-price-number = Kaufpreis der Bank
+price-price-number = Kaufpreis der Batteriebank
 price-cycles-count = Angegebene Zyklenzahl
 price-cycle-depth-percent = Entladetiefe je Zyklus
 price-left-percent = Restkapazität nach diesen Zyklen
@@ -225,7 +225,7 @@ price-left-percent = Restkapazität nach diesen Zyklen
 ## Wiring
 
 wiring-distribution-m = Kabel, einfacher Weg
-    .hint = Leer: die Kabel beginnen an der Bank. Frage 1 rechnet dieses Kupfer mit.
+    .hint = Leer: die Kabel beginnen an der Batteriebank. Frage 1 rechnet dieses Kupfer mit.
 wiring-one-way-m = Kabel, einfacher Weg
 wiring-conductor-mm2 = Leiterquerschnitt
     .hint = „16“, „16 mm2“ oder „6 AWG“. Kupfer.
@@ -236,9 +236,9 @@ wiring-battery-peak-a = Spitzenstrom einer Batterie
     .hint = Leer: der Anlaufstrom wird mit dem Dauerstrom verglichen.
 wiring-battery-peak-ms = Zulässige Dauer dieses Spitzenstroms
 wiring-battery-charge-a = Maximaler Ladestrom einer Batterie
-wiring-charge-least-c = Ladesperre bei Kälte, unter
+wiring-charge-least-c = Kein Laden unter (Kältesperre)
 wiring-battery-fault-a = Kurzschlussstrom einer Batterie
-    .hint = Laut Datenblatt. Leer: Spannung durch den kleinsten wahrscheinlichen Widerstand.
+    .hint = Laut Datenblatt. Leer: aus der Spannung und dem kleinsten wahrscheinlichen Widerstand berechnet.
 wiring-link-mohm = Widerstand einer Verbindung zwischen Batterien
     .hint = Mit Kabelschuhen; bei Sammelschienen eine Zuleitung.
 wiring-most-series-count = Vom Hersteller erlaubte Batterien in Reihe
@@ -264,7 +264,7 @@ chemistry-flooded = Blei-Säure, nass
 
 ## Where a number comes from
 
-origin-label = Angabe
+origin-label = laut Typenschild
 origin-measured = gemessen
 origin-guess = geschätzt
 origin-question = { $field }: woher die Zahl kommt

@@ -7,10 +7,11 @@ finding-too-many = { $field }: { NUMBER($count) } sind aufgeführt, höchstens {
 finding-none-given = { $field }: bitte mindestens eines angeben.
 finding-bad-table = { $field }: Zeile { NUMBER($row) } passt nicht. Der Ladezustand muss von Zeile zu Zeile steigen, die Spannung darf nicht fallen, und es braucht zwei Zeilen oder mehr.
 finding-bad-map = { $field }: Zeile { NUMBER($row) } fehlt oder ist unvollständig und bleibt außer Betracht. Jede Zeile braucht alle vier Zahlen, ein Kennfeld zwei Zeilen oder mehr.
-finding-starts-cost = { NUMBER($starts) ->
-    [one] Ein Start kostet
-   *[other] { NUMBER($starts) } Starts kosten
-} { $lost } der Kühlung: Der Verdichter zieht Strom, bevor der Verdampfer kalt ist. Eine größere Schalthysterese oder eine schwächere Betriebsart verliert weniger.
+finding-starts-cost =
+    { NUMBER($starts) ->
+        [one] Das Gerät startet einmal; dieser Start kostet
+       *[other] Das Gerät startet { NUMBER($starts) }-mal; diese Starts kosten zusammen
+    } { $lost } der Kühlung: Der Kompressor zieht Strom, bevor der Verdampfer kalt ist. Eine größere Schaltdifferenz oder eine schwächere Betriebsart verliert weniger.
 finding-no-such-mode = { $field }: diese Zeile des Betriebsplans nennt eine Betriebsart, die nicht aufgeführt ist.
 finding-bad-import = { $field }: Stunde { NUMBER($row) } liegt außerhalb des Bereichs, oder die Listen sind verschieden lang. Jede Stunde braucht eine Temperatur { $temperature } und eine Bestrahlungsstärke { $irradiance }.
 finding-standby-above-draw = { $field }: { $standby } ist mehr als die { $draw } im Betrieb. Bitte beides prüfen: Bereitschaft ist, was das Gerät aufnimmt, während der Kompressor steht.
@@ -27,15 +28,15 @@ finding-nominal-reading =
         [one] „{ $stated }“ wird als { NUMBER($cells) } Zelle mit { $taken } Nennspannung gelesen: { $energy } je Batterie.
        *[other] „{ $stated }“ wird als { NUMBER($cells) } Zellen mit { $taken } Nennspannung gelesen: { $energy } je Batterie.
     }
-finding-amps-at-other-voltage = Ampere, gemessen bei { $measured }, gelten nicht für eine Bank mit { $bank }. Es gilt dieselbe Leistung, { $power }.
+finding-amps-at-other-voltage = Ampere, gemessen bei { $measured }, gelten nicht für eine Batteriebank mit { $bank }. Es gilt dieselbe Leistung, { $power }.
 finding-amps-behind-converter = Ampere am Gerät hinter einem Wandler oder Wechselrichter gelten als Leistung: bei { $measured } sind es { $power }.
-finding-supply-mismatch = Das Gerät braucht { $supply }, und die Bank liefert { $bank }. Ändern Sie die Zahl der Batterien in Reihe oder setzen Sie einen Wandler dazwischen.
-finding-measured-implausible = Gemessene Wh durch gemessene Ah ergeben im Mittel { $mean }, wo diese Bank etwa { $expected } zeigen würde. Bitte beides prüfen und die Batterien in Reihe; die gemessenen Wh werden nicht verwendet.
+finding-supply-mismatch = Das Gerät braucht { $supply }, und die Batteriebank liefert { $bank }. Ändern Sie die Zahl der Batterien in Reihe oder setzen Sie einen Wandler dazwischen.
+finding-measured-implausible = Gemessene Wh durch gemessene Ah ergeben im Mittel { $mean }, wo diese Batteriebank etwa { $expected } zeigen würde. Bitte beides prüfen und die Batterien in Reihe; die gemessenen Wh werden nicht verwendet.
 finding-measured-load-taken = Die Messung nennt keine Last. Es gilt die Last beim Nennstrom, { $load }.
-finding-depth-beyond-start = Die Bank beginnt bei { $start }, und { $floor } bleiben in Reserve: es ist nichts zu nutzen.
+finding-depth-beyond-start = Die Batteriebank beginnt bei { $start }, und { $floor } bleiben in Reserve: es ist nichts zu nutzen.
 finding-typical-curve = Die Spannungskurve dieser Zellchemie ist eine typische: Stunden bis zu einer Abschaltspannung sind weniger sicher.
 finding-no-rate-measured = Der Spannungsabfall dieser Zellen unter Last über ihren Widerstand hinaus ist nicht gemessen. Keiner ist angenommen; die Spanne ist weiter, je schneller entladen wird.
-finding-rate-not-measured = Entladen wird mit { $rate }C, gemessen wurden solche Zellen bis { $measured }C. Darüber ist die Spannung unter Last weniger sicher.
+finding-rate-not-measured = Entladen wird mit dem { $rate }-Fachen der Ah-Zahl ({ $rate }C), gemessen wurden solche Zellen bis { $measured }C. Darüber ist die Spannung unter Last weniger sicher.
 finding-fast-lead-acid = Entladen wird mit { $rate }C. Über 0,3C halten Bleibatterien oft kürzer, als der übliche Peukert-Exponent sagt, bei 0,5C um ein Viertel: Tragen Sie den Exponenten ein, der aus der Tabelle des Herstellers folgt.
 finding-equal-sharing = Die Stunden setzen voraus, dass { NUMBER($parallel) } Stränge den Strom gleich teilen: Sammelschienen, oder gleiche Kabel und diagonaler Anschluss. Unter Verkabelung wird der dort angegebene Anschluss geprüft, sonst der ungünstigste.
 finding-deep-lead-acid = Bleibatterien altern bei einer Entladetiefe von { $depth } früh; die Hälfte ist üblich.
@@ -49,7 +50,7 @@ sun-parts-estimated = Die Wetterdatei hat nur die Globalstrahlung. Direkte und d
 
 ## How a typed text was read
 
-entry-trouble = { $field }: diese Eingabe ist nicht verwendbar. Zulässig: { $range }.
+entry-trouble = { $field }: Geben Sie { $range } ein.
 echo-value = gelesen als { $value }
 echo-strings =
     { NUMBER($count) ->

@@ -10,8 +10,8 @@ hand-on-qr-too-long = Der Link dieses Plans ist für einen QR-Code zu lang. Kopi
 # The length of a link, for those who paste it somewhere narrow.
 hand-on-link-length =
     { NUMBER($characters) ->
-        [one] Der Link darin hat { $characters } Zeichen.
-       *[other] Der Link darin hat { $characters } Zeichen.
+        [one] Mit einem Link von { $characters } Zeichen.
+       *[other] Mit einem Link von { $characters } Zeichen.
     }
 hand-on-report = Ein Bericht zum Drucken, ein bis zwei Seiten
 hand-on-report-print = Drucken
@@ -21,7 +21,7 @@ hand-on-figures-hint = Auf Weiß, mit Titel und Quelle im Bild. SVG bleibt in je
 hand-on-tables = Tabellen
 hand-on-tables-hint = CSV für eine Tabellenkalkulation (Dezimalpunkt, Spalten durch Komma getrennt), Markdown für einen Beitrag.
 hand-on-whole = Die ganze Antwort
-hand-on-whole-hint = Alle Ergebnisse als JSON, für ein Programm. Das Format ist im Modul beschrieben.
+hand-on-whole-hint = Alle Ergebnisse als JSON, für ein Programm. Format: siehe README des Moduls.
 hand-on-save-answer = Antwort als JSON speichern
 # What a file of this kind is called on its button, for those who do not see what stands
 # beside it.
@@ -34,8 +34,8 @@ hand-on-png-failed = Der Browser konnte das PNG nicht erzeugen. Das SVG zeigt di
 ## The sentence to copy
 
 # $run and $detail are whole sentences.
-hand-on-sentence = { $run } Bank: { $bank } ({ $chemistry }), Entladetiefe { $depth }. { $detail }
-hand-on-sentence-no-depth = { $run } Bank: { $bank } ({ $chemistry }). { $detail }
+hand-on-sentence = { $run } Batteriebank: { $bank } ({ $chemistry }), Entladetiefe { $depth }. { $detail }
+hand-on-sentence-no-depth = { $run } Batteriebank: { $bank } ({ $chemistry }). { $detail }
 
 ## The report
 
@@ -43,7 +43,7 @@ hand-on-report-title = Eine Nacht an der Batteriebank
 hand-on-report-plan = Der Plan
 hand-on-report-findings = Hinweise zu den Eingaben
 hand-on-report-link = Diesen Plan öffnen
-hand-on-made-with = { $page }, Methode { $method }. Schätzungen sind keine Zusagen.
+hand-on-made-with = { $page }, Methode { $method }. Schätzungen sind keine Garantie.
 hand-on-from-to = { $low } bis { $high }
 # When a run is over, by the day of its start.
 hand-on-until =
@@ -55,7 +55,7 @@ hand-on-until =
 # How a unit is fed.
 hand-on-feed = Stromversorgung
 hand-on-fed = { hand-on-feed }: { $how }
-hand-on-feed-direct = direkt aus der Bank
+hand-on-feed-direct = direkt aus der Batteriebank
 hand-on-feed-dc = über einen DC-DC-Wandler
 hand-on-feed-inverter = über einen Wechselrichter
 
@@ -66,8 +66,8 @@ hand-on-part-cabin = Kabine
 hand-on-part-panels = Modulgruppe { $number }
 hand-on-part-charger = Ladegerät { $number }
 hand-on-part-supply = Ladequellen
-hand-on-part-claim = Angabe { $number }
-hand-on-part-air = Kälteleistung aus der Luftseite
+hand-on-part-claim = Herstellerangabe { $number }
+hand-on-part-air = Kälteleistung aus Luftmessungen
 hand-on-part-price = Preis
 
 ## Titles of tables
@@ -77,15 +77,15 @@ hand-on-table-sizes = Ergebnisse der Auslegung
 hand-on-table-plan = Der Plan mit den angenommenen Werten
 hand-on-table-moments = Der heiße Tag, Schritt für Schritt
 hand-on-table-days = Der heiße Tag, Tagessummen
-hand-on-table-claims = Angaben und Messungen
-hand-on-table-air = Kälteleistung aus der Luftseite
+hand-on-table-claims = Herstellerangaben und Messungen
+hand-on-table-air = Kälteleistung aus Luftmessungen
 hand-on-table-price = Kosten einer Wattstunde
 
 ## Columns that several tables have
 
 hand-on-head-mode = Betriebsart
 hand-on-head-unit-name = Kühlgerät
-hand-on-head-bank = Bank
+hand-on-head-bank = Batteriebank
 hand-on-head-what = Größe
 hand-on-head-value = Wert
 hand-on-head-unit = Einheit
@@ -100,12 +100,12 @@ hand-on-head-high = Laufzeit, oberes Ende (h)
 hand-on-head-range = Spanne
 hand-on-head-until = Bis etwa
 hand-on-head-end = Wie sie endet
-hand-on-head-mean-power = Mittlere Leistung an der Bank (W)
+hand-on-head-mean-power = Mittlere Leistung an der Batteriebank (W)
 hand-on-head-mean-current = Mittlerer Strom (A)
-hand-on-head-drawn-ah = Aus der Bank entnommen (Ah)
-hand-on-head-drawn-wh = Aus der Bank entnommen (Wh)
+hand-on-head-drawn-ah = Aus der Batteriebank entnommen (Ah)
+hand-on-head-drawn-wh = Aus der Batteriebank entnommen (Wh)
 hand-on-head-unit-wh = Am Gerät angekommen (Wh)
-hand-on-head-lost-wh = In der Bank verloren (Wh)
+hand-on-head-lost-wh = In der Batteriebank verloren (Wh)
 
 ## Columns of the hot day
 
@@ -113,7 +113,7 @@ hand-on-head-after-start = Zeit nach dem Beginn (h)
 hand-on-head-clock = Uhrzeit
 hand-on-head-charge = Ladezustand (%)
 hand-on-head-volts = Klemmenspannung (V)
-hand-on-head-amps-out = Strom aus der Bank (A)
+hand-on-head-amps-out = Strom aus der Batteriebank (A)
 hand-on-head-cabin = Kabine ({ $unit })
 hand-on-head-outdoors = Außen ({ $unit })
 hand-on-head-humidity = Relative Luftfeuchte in der Kabine (%)
@@ -129,14 +129,14 @@ hand-on-head-day-loads = Verbraucher (Wh)
 hand-on-head-day-unit = Kühlgerät (Wh)
 hand-on-head-least = Niedrigster Ladezustand (%)
 hand-on-head-at-end = Ladezustand am Ende (%)
-hand-on-head-warmest = Wärmste Kabine bei geplanter Betriebsart ({ $unit })
-hand-on-head-off = Bank abgeschaltet (h)
+hand-on-head-warmest = Wärmste Kabine, während das Gerät laufen soll ({ $unit })
+hand-on-head-off = Batteriebank abgeschaltet (h)
 hand-on-head-unit-off = Nur das Gerät angehalten (h)
 hand-on-head-above = Über dem Sollwert (h)
 
 ## Columns and words of the claims
 
-hand-on-head-claim = Angabe
+hand-on-head-claim = Herstellerangabe
 hand-on-head-about = Worüber
 hand-on-head-claimed = Angegeben
 hand-on-head-claimed-most = Angegeben, höchstens
@@ -155,10 +155,10 @@ hand-on-claimed-eer = Energieeffizienzverhältnis EER (BTU/Wh)
 ## Columns and rows of what was asked
 
 hand-on-head-wanted = Gewünschte Stunden (h)
-hand-on-size-hours = Laufzeit an dieser Bank
+hand-on-size-hours = Laufzeit an dieser Batteriebank
 hand-on-size-draw = höchste Leistungsaufnahme
 hand-on-size-depth = Entladetiefe
-hand-on-size-new = neu gerade genug
+hand-on-size-new = mindestens, im Neuzustand
 hand-on-size-reserve = mit Alterung und Reserve
 hand-on-size-batteries = Batterien
 hand-on-size-runs-new = Laufzeit in neuem Zustand

@@ -1,7 +1,7 @@
 ## Aufzeichnungen: eine Datei
 
 log-title = Eine Aufzeichnung oder Notizen
-log-hint = Legen Sie hier eine CSV-Datei eines Batteriemonitors oder Datenloggers ab, oder wählen Sie eine. Sie wird auf diesem Gerät gelesen und nirgendwohin gesendet.
+log-hint = Wählen Sie eine CSV-Datei eines Batteriemonitors oder Datenloggers, oder legen Sie sie hier ab. Sie wird auf diesem Gerät gelesen und nirgendwohin gesendet.
 log-pick = Aufzeichnung wählen
 log-try = Erfundene Aufzeichnung ausprobieren
 log-invented = Für die Vorführung erfunden: Weder ein solches Fahrzeug noch eine solche Batteriebank oder ein solches Kühlgerät wurde gemessen.
@@ -74,9 +74,9 @@ log-fault-few = weniger als zwei Zeilen mit Zeit und Messwert
 log-rows = So wurde die Datei gelesen:
 log-sign-reversed =
     { $of ->
-        [amps] Der Verbrauch ist mit Minus aufgezeichnet: Das Vorzeichen des Stroms wurde umgekehrt.
-        [watts] Der Verbrauch ist mit Minus aufgezeichnet: Das Vorzeichen der Leistung wurde umgekehrt.
-       *[both] Der Verbrauch ist mit Minus aufgezeichnet: Die Vorzeichen von Strom und Leistung wurden umgekehrt.
+        [amps] Die Entladung ist mit Minus aufgezeichnet; der Strom steht hier mit Plus.
+        [watts] Die Entladung ist mit Minus aufgezeichnet; die Leistung steht hier mit Plus.
+       *[both] Die Entladung ist mit Minus aufgezeichnet; Strom und Leistung stehen hier mit Plus.
     }
 log-sign-by-amps = Die Leistung ist ohne Vorzeichen aufgezeichnet: Sie erhielt das des Stroms.
 log-newest-first = Die neueste Zeile stand zuerst: Die Reihenfolge wurde umgekehrt.
@@ -113,8 +113,8 @@ log-remarks =
     }
 log-watts-none = Es gibt weder Spannung noch Leistung: Der Strom allein ergibt Ladung, aber keine Energie.
 log-watts-product = Die Leistung ist Spannung mal Strom, Zeile für Zeile.
-log-watts-column = Die Leistung ist die aufgezeichnete.
-log-watts-apart = Die Leistung ist die aufgezeichnete, Spannung mal Strom ergibt aber { $share } davon: Prüfen Sie die Einheiten, oder ob es Wechselstrom ist.
+log-watts-column = Die Leistung stammt aus der eigenen Spalte des Loggers.
+log-watts-apart = Die Leistung stammt aus der eigenen Spalte des Loggers, Spannung mal Strom ergibt aber { $share } davon: Prüfen Sie die Einheiten, oder ob es Wechselstrom ist.
 log-counter = Der eigene Zähler des Loggers lief um { $own } weiter; die Zeilen ergeben { $rows }.
 log-counter-reset = Der eigene { $unit }-Zähler des Loggers lief vor und zurück oder wurde zurückgesetzt: Er wird nicht verglichen.
 
@@ -130,12 +130,12 @@ log-watts = Leistung
 log-means = im Mittel { $mean }, { $low } bis { $high }
 log-ran = Laufzeit { $duration }; { $cause }.
 log-ran-last = Laufzeit { $duration }, zuletzt { $volts } und { $amps }; { $cause }.
-log-end-unknown = die Aufzeichnung endet unter Last, oder die Last ließ nach; warum, zeigt sie nicht
+log-end-unknown = was den Lauf beendet hat, zeigt die Aufzeichnung nicht
 log-end-bms = vermutlich schaltete das BMS ab
 log-end-unit = vermutlich schaltete das Gerät oder der Wechselrichter ab
 log-end-hand = vermutlich wurde von Hand ausgeschaltet
 log-gaps = Lücken: { $count }, zusammen { $duration }. Nichts wird ergänzt; sie können { $ah-low } bis { $ah-high } und { $wh-low } bis { $wh-high } hinzufügen.
-log-sampling-pulses = Zu selten aufgezeichnet: Ohne jede zweite Zeile ändert sich die Summe um { $share }. Eine Unsicherheit lässt sich nicht angeben.
+log-sampling-pulses = Die Zeilen liegen für diese Last zu weit auseinander: Ohne jede zweite ändert sich die Summe um { $share }. Eine Unsicherheit lässt sich nicht angeben.
 log-sampling-counters = Die eigenen Zähler des Loggers weichen um { $share } von den Zeilen ab: Zwischen den Zeilen lagen Stromspitzen. Eine Unsicherheit lässt sich nicht angeben.
 log-sampling-few = Zu wenige Zeilen, um zu erkennen, ob sie der Last folgen.
 
@@ -145,16 +145,16 @@ log-meter = Strom gemessen mit
 log-meter-shunt = Shunt für { $current }
 log-meter-clamp = Zangenamperemeter
 log-offset = Angezeigter Strom in Ruhe
-log-offset-hint = Ein Nullpunktfehler von { $current } täuscht in { $duration } { $charge } vor.
+log-offset-hint = Ein Nullpunktfehler von { $current } über { $duration } täuscht { $charge } vor.
 log-offset-bad = Geben Sie einen Strom { $accepted } ein.
-log-offset-from-log = Vom Beginn der Aufzeichnung ablesen
+log-offset-from-log = Nullwert vom Beginn der Aufzeichnung übernehmen
 log-offset-none = Die Aufzeichnung beginnt unter Last: Es gibt keinen Messwert in Ruhe.
 log-offset-taken = Abgezogen: Der Nullpunktfehler täuschte über die Aufzeichnung { $charge } vor.
 
 ## Aufzeichnungen: gleichmäßige Abschnitte
 
-log-stretches = Gleichmäßige Abschnitte
-log-stretches-hint = Gefunden, wo sich das Mittel ändert (PELT; Killick, Fearnhead and Eckley 2012). Ziehen Sie einen Rand, oder verschieben Sie ihn mit den Pfeiltasten um je eine Minute.
+log-stretches = Gleichmäßige Abschnitte der Aufzeichnung
+log-stretches-hint = Ein neuer Abschnitt beginnt, wo sich der mittlere Verbrauch ändert. Ziehen Sie einen Rand, oder verschieben Sie ihn mit den Pfeiltasten um je eine Minute. Verfahren: PELT (Killick, Fearnhead and Eckley 2012).
 log-shortest = Kürzester Abschnitt
 log-shortest-hint = Länger als ein Zyklus des Kompressors, damit das Mittel die Pausen enthält.
 log-find-again = Neu suchen
@@ -178,11 +178,15 @@ log-axis-hours = Stunden ab Beginn der Aufzeichnung
 ## Aufzeichnungen: in den Plan
 
 log-bank = Aufgezeichnete Batteriebank
+-log-mode-of =
+    { $mode ->
+        [the-unit] des Kühlgeräts
+       *[named] von { $mode }
+    }
 log-make-bank = Summen als gemessene Batteriebank übernehmen
-log-make-claims = Summen mit der Herstellerangabe vergleichen
-log-into = Übernehmen als Verbrauch von
-log-make-mode = Abschnitt { $number } als Verbrauch von { $mode } übernehmen
-log-make-noted = Als Verbrauch von { $mode } übernehmen
+log-make-claims = Summen mit dem Typenschild vergleichen
+log-make-mode = Abschnitt { $number } als Verbrauch { -log-mode-of } übernehmen
+log-make-noted = Als Verbrauch { -log-mode-of } übernehmen
 log-taken = In den Plan übernommen, als gemessen vermerkt, mit seiner Spanne. „Rückgängig“ nimmt es zurück.
 log-not-taken = Nicht übernommen: Die Unsicherheit ist unbekannt, oder der Wert liegt außerhalb dessen, was der Plan annimmt.
 

@@ -25,3 +25,4 @@ list-or = { $first } oder { $last }
 accepted-count = eine ganze Zahl von { $min } bis { $max }
 accepted-clock = eine Uhrzeit von { $first } bis { $last }
 accepted-range = von { $min } bis { $max }
+accepted-number = eine Zahl { $range }

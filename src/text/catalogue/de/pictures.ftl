@@ -1,17 +1,17 @@
 ## The wiring diagram
 
 picture-wiring = Verkabelung, einpoliger Übersichtsplan
-picture-wiring-hint = Tippen Sie auf ein Kabel für seine Regeln und Quellen. Haken: trägt den Strom. Kreuz: reicht nicht. Raute: noch nicht beurteilt.
+picture-wiring-hint = Tippen Sie auf ein Kabel für seine Regeln und Quellen. Haken: trägt den Strom. Kreuz: reicht nicht. Raute: noch nicht geprüft.
 picture-wiring-caption = Eine Linie steht für Plus und Minus. Symbole nach IEC 60617: Batterie, Sicherung, Wandler, Solarmodul, Motor.
-picture-bank = Bank
+picture-bank = Batteriebank
 picture-begin-at-bank = Die Kabel beginnen an ihren Klemmen.
 picture-controller = Solarladeregler
 picture-loads = Andere Verbraucher
 picture-not-worked-out = Das Kabel dorthin wird hier nicht berechnet.
-picture-beyond-tables = nicht beurteilt: eine Zahl liegt außerhalb der Tabellen
+picture-beyond-tables = nicht geprüft: eine Zahl liegt außerhalb der Tabellen
 # How a path is opened, as it is read out.
 picture-opens = { $title }: { $verdict }. Regeln anzeigen.
-picture-counts-as = { $size } (zählt als { $other })
+picture-counts-as = { $size } (bemessen als { $other })
 picture-size-in-both = { $size } ({ $other })
 picture-each-way = { $length } einfache Länge
 picture-each-way-assumed = { $length } einfache Länge (angenommen)
@@ -36,7 +36,11 @@ picture-string-fuse = Je Strang eine Sicherung: { $rating } (empfohlen)
 picture-dc-converter = DC-DC-Wandler auf { $volts }
 picture-inverter = Wechselrichter
 picture-inverter-rated = Wechselrichter, { $power }
-picture-sized-for-mode = ausgelegt für { $mode }, die Betriebsart mit der höchsten Aufnahme
+picture-sized-for-mode =
+    ausgelegt für { $mode ->
+        [the-unit] das Kühlgerät
+       *[named] { $mode }, die Betriebsart mit der höchsten Aufnahme
+    }
 picture-sized-for-rating = ausgelegt für die volle Nennleistung
 picture-charger = Ladegerät { $number }, Quelle: { $source }
 picture-at-most = höchstens { $current }
@@ -49,7 +53,7 @@ picture-panel-groups =
 
 ## The bank, the flows and the claims
 
-picture-the-bank = Die Bank, Batterie für Batterie
+picture-the-bank = Die Batteriebank, Batterie für Batterie
 picture-the-bank-caption = Jedes Zeichen ist eine Batterie, die lange Platte ihr Pluspol. Parallele Stränge teilen den Strom je nach Anschluss der Hauptleitungen (Kirchhoffsche Regeln).
 picture-many = × { $count }
 picture-strings = × { $count } Stränge
@@ -67,9 +71,9 @@ picture-while-charging = Beim Laden: { $current }
 picture-energy = Wohin die Energie geht
 picture-energy-caption = Die Bänder sind so breit wie ihre Wattstunden; beide Seiten ergeben dieselbe Summe.
 picture-heat = Woher die Wärme im Innenraum kommt
-picture-heat-caption = Sensible Wärme über die ganze Zeit; die Bänder sind so breit wie ihre Wattstunden.
+picture-heat-caption = Wärme, die die Temperatur hebt (sensible Wärme), über die ganze Zeit; die Bänder sind so breit wie ihre Wattstunden.
 picture-claims = Angegeben und gemessen
-picture-claims-caption = Der Punkt ist der Messwert, der Balken seine Unsicherheit (k = 2, etwa 95 %). Der senkrechte Strich ist die Angabe.
+picture-claims-caption = Der Punkt ist der Messwert, der Balken seine Unsicherheit (k = 2, etwa 95 %). Der senkrechte Strich ist die Herstellerangabe.
 picture-comes-in = kommt herein
 picture-goes-out = geht hinaus
 picture-flow-what = Was
@@ -80,11 +84,11 @@ picture-flow-small = { $energy }, < 1 %
 picture-in-all = { $energy } gesamt
 picture-from-panels = Module
 picture-from-chargers = Ladegeräte
-picture-from-bank = Aus der Bank
-picture-to-unit = Kühlgerät samt Speisung und Leitung
+picture-from-bank = Aus der Batteriebank
+picture-to-unit = Kühlgerät mit Wandler und Kabel
 picture-to-loads = Andere Verbraucher
-picture-to-losses = Verlust in der Bank
-picture-to-bank = In die Bank
+picture-to-losses = Verlust in der Batteriebank
+picture-to-bank = In die Batteriebank
 picture-spilled = Solarertrag, nicht genutzt
 picture-unit-heat = Kühlgerät
 picture-heat-sun-glass = Sonne durch Glas

@@ -8,12 +8,22 @@ run-on-bank = { $mode }, { $bank }
 bank-made-of = { $volts } { $capacity }
 unit-supply-title = { $unit }: supply and cable
 mode-duty-title = { $mode }: duty cycle and standby
+-mode =
+    { $mode ->
+        [the-unit] the cooling unit
+       *[named] { $mode }
+    }
+-mode-first =
+    { $mode ->
+        [the-unit] The cooling unit
+       *[named] { $mode }
+    }
 
 ## What one run comes to
 
-run-no-start = { $mode } does not start: it would stop at once, { $stop }.
-run-lasts = { $mode } runs { $hours }.
-run-lasts-until = { $mode } runs { $hours }, until about { $clock }.
+run-no-start = { -mode-first } does not start: it would stop at once, { $stop }.
+run-lasts = { -mode-first } runs { $hours }.
+run-lasts-until = { -mode-first } runs { $hours }, until about { $clock }.
 run-range = Likely range: { $low } to { $high }. It stops { $stop }.
 run-short-no-start = does not start
 run-short-until = { $hours }, to { $clock }
@@ -32,11 +42,11 @@ stop-no-current = where no current can carry the power through the resistance of
 
 ## How big a bank
 
-sizing-hours = { $mode } runs { $hours } on this bank.
-sizing-bank = { $mode } for { $hours } needs { $capacity } ({ $energy }) with ageing and margin: { $batteries }.
-sizing-draw = For { $hours } on this bank, { $mode } may draw { $draw } at most.
-sizing-depth = { $mode } for { $hours } takes this bank to a depth of discharge of { $depth }.
-sizing-none = No accepted value gives { $hours } of { $mode }.
+sizing-hours = { -mode-first } runs { $hours } on this bank.
+sizing-bank = For { $hours }, { -mode } needs { $capacity } ({ $energy }) with ageing and margin: { $batteries }.
+sizing-draw = For { $hours } on this bank, { -mode } may draw { $draw } at most.
+sizing-depth = { -mode-first } for { $hours } takes this bank to a depth of discharge of { $depth }.
+sizing-none = No accepted value lets { -mode } run { $hours }.
 sizing-of-bank = { $bank }: { $answer }
 batteries-like-these =
     { NUMBER($count) ->
@@ -64,19 +74,19 @@ bank-holds = Capacity { $capacity }, of which { $usable } usable, { $volts } nom
 
 spread-share =
     { $share ->
-        [most] { $field }: most of it (may cost { $lost }, may gain { $gained })
-        [much] { $field }: much of it (may cost { $lost }, may gain { $gained })
-        [some] { $field }: some of it (may cost { $lost }, may gain { $gained })
-       *[little] { $field }: a little (may cost { $lost }, may gain { $gained })
+        [most] { $field }: { $lost } less to { $gained } more (most of the range)
+        [much] { $field }: { $lost } less to { $gained } more (a large part of the range)
+        [some] { $field }: { $lost } less to { $gained } more (part of the range)
+       *[little] { $field }: { $lost } less to { $gained } more (a small part of the range)
     }
 
 ## Under a chart
 
-chart-twice-the-bank = Twice the bank runs { $mode } { $double } instead of { $now }: a little more than double, because the voltage sags less.
-chart-this-bank = On this bank { $mode } runs { $hours }.
-chart-by-depth = { $mode } runs { $half } on half the bank, { $whole } on all of it.
+chart-twice-the-bank = Twice the bank runs { -mode } { $double } instead of { $now }: a little more than double, because the voltage sags less.
+chart-this-bank = On this bank { -mode } runs { $hours }.
+chart-by-depth = { -mode-first } runs { $half } on half the bank, { $whole } on all of it.
 chart-longest-shortest = { $longest } lasts longest, { $shortest } shortest.
-chart-volts = With { $mode }, the bank’s terminal voltage falls from { $first } to { $last } as it discharges.
+chart-volts = With { -mode }, the bank’s terminal voltage falls from { $first } to { $last } as it discharges.
 
 ## The working
 

@@ -4,7 +4,7 @@ charging-title = Can it be recharged?
 charging-waiting = Calculating…
 charging-no-answer = No answer yet: correct the marked fields.
 charging-sources = Charging sources
-charging-fields = From, to and prices
+charging-fields = Charge levels and prices
 charging-sun = Solar alone
 charging-curves = Charging curves
 charging-sky = Sky
@@ -23,6 +23,11 @@ charging-shore = Shore charger
 charging-engine = Engine charger
 charging-generator = Generator
 charging-numbered = { $charger } { $number }
+-charging-mode =
+    { $mode ->
+        [the-unit] the cooling unit
+       *[named] { $mode }
+    }
 
 ## The answer
 
@@ -41,7 +46,7 @@ charging-sun-share = Tomorrow’s sun recharges { $share } of what tonight uses.
 # Where charging begins: as typed, after the night with its range, or after a mode at full draw.
 charging-from-stated = From { $likely }, as you entered.
 charging-from-night = From what tonight leaves with no charger on: { $likely } ({ $low } to { $high }).
-charging-from-draw = From what { $mode } leaves at its full draw: { $likely }.
+charging-from-draw = From what { -charging-mode } leaves at its full draw: { $likely }.
 charging-missing = { $charge } to recharge, with { $power } of loads running all the time.
 # Where the days lead.
 charging-days-empty = Each day brings { $fed } and uses { $used }. Empty after { $time }.
@@ -62,10 +67,10 @@ charging-one-phase = Constant current: { $time } at { $current }. Charging is do
 -charging-phases = Constant current: { $time } at { $current }. Constant voltage: { $held } at { $volts }
 charging-two-phases = { -charging-phases }.
 charging-called-full = { -charging-phases } until the bank takes { $end }, which this charger calls full (at { $percent } state of charge).
-charging-cooling = With { $mode } running throughout: { $time }.
-charging-cooling-not = With { $mode } running throughout it does not charge: the draw is more than it gives.
-charging-cooling-long = With { $mode } running throughout: more than { $time }.
-charging-cooling-below = With { $mode } running throughout it reaches only { $percent }.
+charging-cooling = With { -charging-mode } running throughout: { $time }.
+charging-cooling-not = With { -charging-mode } running throughout it does not charge: the draw is more than it gives.
+charging-cooling-long = With { -charging-mode } running throughout: more than { $time }.
+charging-cooling-below = With { -charging-mode } running throughout it reaches only { $percent }.
 charging-energy =
     Takes { $taken } from { $source ->
         [shore] shore power

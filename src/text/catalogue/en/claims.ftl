@@ -1,6 +1,6 @@
 ## Claims: the answer
 
-claims-none = No claim yet. Drop a log here, or enter a claim and what you measured.
+claims-none = No claim yet. Choose a log file, or enter a claim and what you measured.
 claims-number = Claim { $number }
 claims-enter-both = { $claim }: enter what is claimed and what you measured.
 claims-enter-claimed = { $claim }: enter what is claimed.
@@ -24,21 +24,21 @@ claims-too-close = too close to call
 claims-inside = inside the claimed range
 claims-below = below the claimed range
 claims-above = above the claimed range
-claims-not-judged = not judged
-claims-not-judged-because = not judged ({ $why })
+claims-not-judged = not checked yet
+claims-not-judged-because = not checked yet ({ $why })
 
 ## Claims: what a verdict still needs
 
-claims-lacks-meter = no meter named
-    .advice = Name the meter: without one there is no verdict.
+claims-lacks-meter = meter not chosen
+    .advice = Choose the meter, so that its accuracy can be worked out.
 claims-lacks-limits = meter limits missing
     .advice = Enter at least one limit from the meter’s data sheet.
 claims-lacks-rate = current or duration of the run missing
     .advice = Enter the mean current of the run or its duration: the meter’s limits depend on it.
 claims-lacks-free-area = free area of the grille missing
     .advice = Enter the free area of the grille: the vane reads air speed, not airflow.
-claims-lacks-right-meter = this meter does not read this quantity
-    .advice = This meter does not read this quantity. Choose another.
+claims-lacks-right-meter = this meter cannot read this directly
+    .advice = A meter of this kind cannot read this directly. Choose the meter that did.
 claims-lacks-bank = its bank is not in the plan
     .advice = The bank of this claim is not in the plan.
 claims-lacks-conditions = current or temperature of the run missing
@@ -107,14 +107,14 @@ claims-way-limit = use a meter accurate to ±{ $limit }
 
 ## Claims: cooling from the air side
 
-claims-air = Cooling capacity from the air side
-claims-air-hint = Read both faces at the same time, after ten minutes of steady running. Without both humidities only the sensible cooling can be known.
+claims-air = Cooling capacity from air readings
+claims-air-hint = Works out the cooling from the air that goes in and the air that comes out. Read both at the same time, after ten minutes of steady running. Without both humidities only the sensible cooling (the fall in temperature) can be known.
 claims-basis = Airflow is stated
 claims-basis-outlet = at outlet conditions
 claims-basis-inlet = at inlet conditions
 claims-basis-standard = at standard density
 claims-vane = Vane anemometer readings
-claims-vane-hint = One for each point of an even traverse, separated by spaces. Used where no airflow is entered.
+claims-vane-hint = One reading for each point of an even grid across the grille, separated by spaces. Used where no airflow is entered.
 claims-air-total = Total cooling: { $cooling } ±{ $expanded }.
 claims-air-sensible = Sensible cooling only: { $cooling } ±{ $expanded }. Humidity was not read at both faces; on a wet coil more than half can be missing.
 claims-air-efficiency = COP { $cop }, EER { $eer }.
@@ -130,7 +130,7 @@ claims-air-no-temperatures = Enter both air temperatures: inlet and outlet.
 claims-air-no-flow = Enter the airflow, or anemometer readings and the free area of the grille.
 claims-air-out-of-range = One of these numbers is outside what can be calculated.
 claims-air-too-wet = Air cannot hold that much water: check humidity and temperature.
-claims-air-parts = Of this: { $parts }. All uncertainties are expanded, k = 2.
+claims-air-parts = Of this: { $parts }. Each ± covers about 95 % (expanded uncertainty, k = 2).
 claims-air-split = sensible { $sensible }, latent { $latent }
 claims-air-condensate = condensate { $rate }
 claims-air-flow = airflow { $flow } ±{ $expanded }
@@ -164,19 +164,24 @@ claims-per-kwh = per kWh
 
 claims-next = What to measure next
 claims-next-none = Nothing that an ordinary meter could improve.
+-claims-mode-of =
+    { $mode ->
+        [the-unit] of the cooling unit
+       *[named] of { $mode }
+    }
 claims-next-one =
-    { $field }: { $share } of the spread of { $mode }. { $how } { $brings ->
-        [two-thirds] cuts the spread by more than two thirds
-        [half] about halves the spread
-        [quarter] narrows the spread by about a quarter
-       *[little] narrows the spread a little
-    }, from { $now } to { $then }.
-claims-how-clamp = { $duration } of clamp meter readings
-claims-how-whole-run = One logged run from full charge to its own end (about { $duration })
-claims-how-two-loads = The voltage at two loads
-claims-how-volts-at-stop = The voltage noted as it stops
-claims-how-fill-first = A full charge by the charger beforehand
-claims-how-both-sides = { $duration } of power readings on both sides of the converter
+    { $how }: the range { -claims-mode-of } { $brings ->
+        [two-thirds] shrinks by more than two thirds
+        [half] about halves
+        [quarter] shrinks by about a quarter
+       *[little] shrinks a little
+    }, from { $now } to { $then }. { $field } makes { $share } of it.
+claims-how-clamp = Measure the draw for { $duration } with a clamp meter
+claims-how-whole-run = Log one run from full charge to its own end (about { $duration })
+claims-how-two-loads = Measure the voltage at two loads
+claims-how-volts-at-stop = Note the voltage as it stops
+claims-how-fill-first = Charge the bank full with the charger beforehand
+claims-how-both-sides = Measure the power on both sides of the converter for { $duration }
 
 ## Claims: pocket formulas
 
@@ -198,7 +203,7 @@ chemistry-flooded-short = flooded lead-acid
 ## Claims: the report and its fields
 
 claims-report = Bench report
-claims-report-note = A verdict is given only where the whole uncertainty interval agrees with it (JCGM 106:2012, guard bands as wide as the expanded uncertainty, 95 %).
+claims-report-note = A verdict is given only where it holds for every value within the uncertainty. Source: JCGM 106:2012, guard bands as wide as the expanded uncertainty, 95 %.
 claims-head-claim = Claim
 claims-head-claimed = Claimed
 claims-head-measured = Measured
@@ -216,5 +221,5 @@ claims-full-by = Full charge judged by
 claims-end-by = Run ended by
 claims-not-stated = not stated
 claims-runs = Results of repeated runs
-claims-runs-hint = Separated by spaces, as 4310 4325 4319. Two or more take precedence over the figure above, and their scatter counts.
+claims-runs-hint = Separated by spaces, as 4310 4325 4319. Two or more take precedence over the figure above; how far they differ adds to the uncertainty.
 claims-list-bad = Enter numbers separated by spaces, each { $accepted }.

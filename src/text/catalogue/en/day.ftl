@@ -2,11 +2,11 @@
 
 day-temperatures = Cabin and outdoors
 day-charge = State of charge
-day-power = Power in and out
+day-power = Charging and use
 day-axis-celsius = °C
 day-axis-fahrenheit = °F
 day-axis-charge = %
-day-axis-power = W: in above, out below
+day-axis-power = W: charging up, use down
 day-cabin = Cabin
 day-outdoors = Outdoors
 day-set-point = Set point
@@ -44,7 +44,7 @@ day-place-taken = Latitude, longitude and clock are taken from the device. Nothi
 day-place-refused = The browser does not let the page know where it is. Enter latitude and longitude, or choose a climate.
 day-place-missing = The device does not know where it is. Enter latitude and longitude, or choose a climate.
 day-weather-file = Hours from a weather file
-day-weather-file-hint = EPW, TMY2, TMY3, or a table with the headings hour, temperature and irradiance (W/m², horizontal); optional: dni (direct normal) and dhi (diffuse horizontal). Drop the file here or choose it; it is read on this device.
+day-weather-file-hint = EPW, TMY2, TMY3, or a table with the headings hour, temperature and irradiance (W/m², horizontal); optional: dni (direct normal) and dhi (diffuse horizontal). Choose the file or drop it here; it is read on this device.
 day-pick-weather = Choose a weather file
 day-forget-weather = Remove the weather file
 day-stretch = Days taken from the file
@@ -80,10 +80,10 @@ day-mode-plan-taken = No mode plan is entered. From the hours wanted: { $modes }
 day-supply = What feeds the bank
 day-drawn = Simulated nights
 day-drawn-hint = More simulated nights make the odds finer and take longer. Another random seed shows how much of the result is chance.
-day-changes = Changes that gain hours
+day-changes = What would help
 day-changes-coming = Trying the changes one by one…
 day-changes-none = No change to try: the plan cannot be run.
-day-changes-rest = More changes
+day-changes-rest = Other changes tried
 day-changes-hint = Each change alone on these days, three at least. Ranked by hours until empty, then hours at the set point, then energy left to spare. Weights are usual figures (common practice, no source).
 day-try-change = Try it
 day-try-change-of = Try it in the plan: { $what }
@@ -96,7 +96,7 @@ day-longest-none = No mode is planned, or the plan cannot be run.
 day-take-longest = Take it as the mode plan
 day-enough = How much is enough?
 day-enough-coming = Searching…
-day-enough-none = Nothing to search for: the plan cannot be run, or it has no such part.
+day-enough-none = Nothing to work out: the plan cannot be run, or this part is not in it yet. Add it first.
 day-take-enough = Take it into the plan
 day-check-ins = Readings at night: monitor and thermometer
 day-checked = The night by your readings
@@ -107,7 +107,7 @@ day-check-in-log = The log of a whole night, with a thermometer, fits the plan b
 day-add-check-in = Add a reading, now
 day-remove-check-in = Remove this reading
 day-panels = Panels
-day-array = Panel group (same tilt and direction)
+day-array = Panel group
 day-add-array = Add panels
 day-remove-array = Remove these panels
 day-no-array = No panels feed the bank.
@@ -130,6 +130,7 @@ day-moment-of-date = { $date }, { $clock }
 day-moment-night = night { $number }, { $clock }
 day-moment-morning = morning { $number }, { $clock }
 day-moment-afternoon = afternoon { $number }, { $clock }
+day-moment-next-day = { $clock } the next day
 day-of-date = { $weekday } { $day } { $month }
 day-of-month = { $day } { $month }
 day-of-weekday = { $weekday } { $day }
@@ -155,7 +156,18 @@ day-month-nov = Nov
 day-month-dec = Dec
 # Stand as $until in the sentences below.
 day-until = until { $moment }
+day-until-clock = until { $clock }
 day-for-duration = for { $duration }
+-day-mode =
+    { $mode ->
+        [the-unit] the cooling unit
+       *[named] { $mode }
+    }
+-day-mode-first =
+    { $mode ->
+        [the-unit] The cooling unit
+       *[named] { $mode }
+    }
 
 ## The answer
 
@@ -174,26 +186,22 @@ day-stays-cool = The cabin still stays at { $warmest } or below that night.
 day-keeps-set-point = The first night the cabin keeps its { $set }: { $warmest } at the warmest once cooled down.
 day-loses-set-point = The cabin does not keep its { $set }: at about { $moment } it is above it, { $warmest } at the warmest once cooled down.
 day-duty-from-weather = How long the compressor runs follows from the weather and the thermostat here; the duty cycle above is not used.
-day-warmest-in-all = Over all { $days }, cooling down included, { $warmest } at the warmest with a mode planned.
-day-unit-stopped-for = The cooling unit is stopped for { $duration } with a mode planned, { $stop }; everything else runs on.
-day-chance-certain = next to certain
-day-chance-none = next to no chance
-day-chance-under-tenth = less than 1 chance in 10
-day-chance-even = about even odds
-day-chance-over-nine = more than 9 chances in 10
-day-chance-tens = about { NUMBER($tens) } { NUMBER($tens) ->
-        [one] chance
-       *[other] chances
-    } in 10
-day-odds-lasting = Lasting { $until }: { $chance }
-day-odds-holding = holding { $set } as well: { $chance }
-day-odds-never-empty = never empty in { $days }: { $chance }
-day-odds-assume = Odds from { NUMBER($count) } simulated { NUMBER($count) ->
+day-warmest-in-all = Warmest in the hours the unit should run, over all { $days }: { $warmest } (cooling down included).
+day-unit-stopped-for = The cooling unit is off for { $duration } while it should run: it stops { $stop }. Everything else runs on.
+day-chance-certain = almost certain
+day-chance-none = almost no chance
+day-chance-under-tenth = less than 10 %
+day-chance-over-nine = more than 90 %
+day-chance-tens = about { $share }
+day-odds-lasting = Lasts { $until }: { $chance }.
+day-odds-holding = Also holds { $set }: { $chance }.
+day-odds-never-empty = Never empty in { $days }: { $chance }.
+day-odds-assume = Chances from { NUMBER($count) } simulated { NUMBER($count) ->
         [one] day
        *[other] days
     }: each number varies within its own uncertainty, independently of the others. Not included: a forecast wrong the same way all week, and whatever the plan leaves out. Our tests check this arithmetic, not the uncertainties.
 day-ends = It stops { $stop }.
-day-ends-at-start = That is when { $mode } starts: the bank can carry the loads alone.
+day-ends-at-start = That is when { -day-mode } starts: the bank can carry the loads alone.
 day-ends-after = In 39 of 40 simulated days that is after { $low }, in some not at all.
 day-ends-between = In 19 of 20 simulated days that is between { $low } and { $high }.
 day-warmest-between = The warmest cabin of the night, once cooled down, is between { $low } and { $high }.
@@ -211,13 +219,13 @@ day-mark-no-charging = no charging
 day-mark-charging-again = charging again
 day-mark-fuel-gone = fuel gone
 day-event-empty = Everything on the bank is off: it stops { $stop }.
-day-event-empty-at-start = Everything on the bank is off: starting { $mode } stops it, { $stop }. The bank can carry the loads alone.
+day-event-empty-at-start = Everything on the bank is off: starting { -day-mode } stops it, { $stop }. The bank can carry the loads alone.
 day-event-back-on = The bank has enough charge again: loads and unit come back on.
 day-event-full = The bank is full.
 day-event-unit-stopped = Only the cooling unit stops, { $stop }.
-day-event-too-warm = The cabin is warmer than the set point and its band.
+day-event-too-warm = Too warm: the cabin is above the set point and the thermostat swing.
 day-event-cool-again = The cabin is back at its set point.
-day-event-mode-begins = { $mode } starts.
+day-event-mode-begins = { -day-mode-first } starts.
 day-event-unit-off = The cooling unit is off by the plan; doors and roof light are open.
 day-event-charging-refused = The bank is at { $temperature } and accepts no charge: do not charge lithium below freezing or when hot.
 day-event-charging-again = The bank accepts charge again.
@@ -225,21 +233,21 @@ day-event-fuel-gone = The generator’s fuel is used up.
 
 ## What the charts show
 
-day-outdoors-from-to = Outdoors goes from { $low } to { $high }.
+day-outdoors-from-to = Outside: { $low } to { $high }.
 day-unit-off-cabin-hot = With the unit off the cabin reaches { $temperature }: leave no person or animal in it.
 day-lowest-charge = Lowest: { $least } ({ $moment }). At the end: { $end }.
 day-in-panels = panels { $energy }
 day-in-chargers = chargers { $energy }
-day-in-store = stored charge { $energy }
-day-in-and-out = In over { $days }: { $ways_in }. Out: unit { $unit }, loads { $loads }.
+day-in-store = from the battery { $energy }
+day-in-and-out = In over { $days }: { $ways_in }. Used: unit { $unit }, loads { $loads }.
 
 ## What to know first
 
 day-all-off-for = Everything electric is off for { $duration } of these days: lamps, fan and fridge too.
-day-too-warm-for = For { $duration } with a mode planned the cabin is above { $set } and its band.
+day-too-warm-for = Too warm for { $duration } while the unit should run: above { $set } and the thermostat swing.
 day-runs-down = Each day takes about { $energy } more out of the bank than comes in.
 day-spilled = The panels could give { $energy } more: the bank is full by then.
-day-no-weather = No weather is entered: a hot day on a high salt lake plain at 38° N is assumed.
+day-no-weather = No weather entered: a hot day on a high salt lake plain at 38° N is assumed.
 
 ## Balances
 
@@ -252,7 +260,7 @@ day-head-least = Lowest
 day-head-end = At the end
 day-energy-panels = From the panels, after the controller
 day-energy-chargers = From chargers
-day-energy-store = Out of the bank’s stored charge
+day-energy-store = From the charge stored in the bank
 day-energy-unit = To the cooling unit, its converter and cable
 day-energy-loads = To the other loads
 day-energy-lost = Lost as heat in the bank
@@ -272,7 +280,11 @@ day-heat-latent = Latent heat of that water
 
 ## Changes that gain hours
 
-day-change-string = One more string of batteries: { NUMBER($count) } in parallel
+day-change-string =
+    { $kind ->
+        [battery] One more battery in parallel ({ NUMBER($count) } in all)
+       *[string] One more string of batteries ({ NUMBER($count) } in parallel)
+    }
 day-change-more-panels = { $more } more of panels, { $all } in all
 day-change-panels = { $power } of panels, flat on the roof
 day-change-panels-in-open = The panels out of the shade
@@ -286,25 +298,26 @@ day-change-insulation = Insulation: { $insulation }
 day-change-colour = Colour outside: { $colour }
 day-change-load = Without “{ $name }”
 day-change-load-number = Without load { $number }
-day-gain-never-empty = not empty in all { NUMBER($count) } { NUMBER($count) ->
+day-gain-never-empty = lasts all { NUMBER($count) } { NUMBER($count) ->
         [one] day
        *[other] days
-    } tried
-day-gain-hours = { $duration } more until empty
-day-gain-fewer-hours = { $duration } less until empty
-day-gain-holding = the set point held { $duration } longer
-day-gain-spare = { $energy } more to spare at the lowest
-day-gain-less-spare = { $energy } less to spare at the lowest
-day-gain-none = no gain worth naming
-day-gain-chance = lasting the night: { $then }, now { $now }
-day-gain-warmest = the cabin { $temperature } at the warmest once cooled down
+    }
+day-gain-hours = { $duration } more until empty (over { $days })
+day-gain-fewer-hours = worse: { $duration } less until empty (over { $days })
+day-gain-holding = the set point held { $duration } longer (over { $days })
+day-gain-spare = { $energy } more left at the lowest point
+day-gain-less-spare = worse: { $energy } less left at the lowest point
+day-gain-none = no real gain
+day-gain-keeps-heat = insulation also keeps the day’s heat in at night
+day-gain-chance = chance of lasting the night: { $then }, now { $now }
+day-gain-warmest = the cabin up to { $temperature } once cooled down
 day-gain-mass = about { $mass } more weight
 day-gain-cost = for { $cost } at your price
-day-bedtime-no-need = No need to switch to a lower mode: with { $mode } all along at least nine nights in ten last { $until }.
+day-bedtime-no-need = No need to switch to a lower mode: with { -day-mode } all along at least nine nights in ten last { $until }.
 day-bedtime-change = Switch from { $mode } to { $lower } by { $clock } at the latest: then nine nights in ten last { $until }.
-day-bedtime-off = Turn { $mode } off by { $clock } at the latest: then nine nights in ten last { $until }.
-day-bedtime-change-late = Switching from { $mode } to { $lower } at the start, lasting { $until } is still { $chance }.
-day-bedtime-off-late = Turning { $mode } off at the start, lasting { $until } is still { $chance }.
+day-bedtime-off = Turn { -day-mode } off by { $clock } at the latest: then nine nights in ten last { $until }.
+day-bedtime-change-late = Even switching from { $mode } to { $lower } at the start is too late for nine nights in ten. Then it lasts { $until }: { $chance }.
+day-bedtime-off-late = Even turning { -day-mode } off at the start is too late for nine nights in ten. Then it lasts { $until }: { $chance }.
 
 ## Readings at night
 
@@ -314,11 +327,11 @@ day-check-in-used-since-reading = Used since the reading before: { $ratio } time
 day-onward-empty = From there the bank is empty about { $moment }, before { $goal }.
 day-onward-lasts-with = From there it lasts until { $goal }, with { $charge } left.
 day-onward-lasts = From there it lasts until { $goal }.
-day-advice-go-on = Go on as planned. Lasting until { $goal }: { $chance }.
-day-advice-switch = Switch to { $mode } now. Lasting until { $goal } is then { $chance }.
-day-advice-off = Turn the unit off now. Lasting until { $goal } is then { $chance }.
-day-advice-nothing = No switching reaches { $goal } in nine nights of ten: with the unit off from now on it is { $chance }.
-day-advice-as-planned = As planned it is { $chance }.
+day-advice-go-on = Go on as planned. Lasts until { $goal }: { $chance }.
+day-advice-switch = Switch to { -day-mode } now. Then it lasts until { $goal }: { $chance }.
+day-advice-off = Turn the unit off now. Then it lasts until { $goal }: { $chance }.
+day-advice-nothing = No switching makes it last until { $goal } in nine nights of ten. With the unit off from now on: { $chance }.
+day-advice-as-planned = As planned: { $chance }.
 day-fit-too-few = { NUMBER($least) } readings or more are fitted to the plan; so far there { NUMBER($readings) ->
         [0] is none
         [one] is 1
@@ -350,23 +363,30 @@ day-enough-panels = { $value } in the first panel group lasts { $until } with th
 day-enough-charger = A first charger of { $value } lasts { $until } with the set point held.
 day-enough-set-point = { $value } is the coolest set point that is held { $until }.
 day-enough-high = A high of { $value } is the hottest day that works { $until }, the set point held and the night as much hotter.
-day-enough-any = Even { $value } is enough { $until }: this is not the limit.
-day-enough-unit-too-small = No accepted value holds the set point { $until }: the bank lasts, the unit gives too little cooling.
-day-enough-nothing = No accepted value lasts { $until }.
-day-mode-from = from { $clock } { $mode }
+day-enough-any =
+    { $kind ->
+        [panels] No panels are needed to hold the set point { $until }.
+        [charger] No charger is needed to hold the set point { $until }.
+        [set-point] Even a set point of { $value } is held { $until }.
+        [high] Even at a high of { $value } the set point is held { $until }.
+       *[other] Even { $value } is enough to hold the set point { $until }.
+    }
+day-enough-unit-too-small = No value of this holds the set point { $until }: the bank lasts, but the cooling unit is too weak.
+day-enough-nothing = No value of this makes it last { $until }.
+day-mode-from = from { $clock } { -day-mode }
 day-modes-next = { $first }, then { $next }
 day-held-all = all { $duration } looked at
 day-held-until = { $duration }, until { $clock }
 day-longest-never = On this bank no mode cools the cabin to { $limit } within the time allowed for cooling down.
 day-longest-is = At or below { $limit }: { $held }, with { $charge } left in the bank. Mode plan: { $modes }.
 day-alone-open = Nothing on, doors and roof light open
-day-alone-mode = { $mode } alone
+day-alone-mode = { -day-mode-first } alone
 day-alone-never = { $name }: never that cool.
 day-alone-held = { $name }: { $held }.
-day-longest-stands = The longest of all plans with at most { NUMBER($switches) } { NUMBER($switches) ->
-        [one] switch
-       *[other] switches
-    } at times { $minutes } apart; nearly equal plans count as one. The cabin may take { $duration } to cool down first. By the plan’s own numbers, without their uncertainty.
+day-longest-stands = Best plan found with up to { NUMBER($switches) } { NUMBER($switches) ->
+        [one] change
+       *[other] changes
+    } of mode, in steps of { $minutes }. The cabin may take { $duration } to cool down first. By the plan’s own numbers, without their uncertainty.
 day-longest-cut-short = The search dropped some plans to save memory: there may be a longer one.
 
 ## Weather files
@@ -465,8 +485,8 @@ day-control-thermostat = on and off (thermostat)
 day-control-modulating = variable speed, with a minimum
 day-mounting-flat-on-roof = flat on the roof
 day-mounting-stood-off = raised, ventilated behind
-day-controller-tracking = MPPT (tracks the maximum power point)
-day-controller-direct = PWM (connects the panels to the bank)
+day-controller-tracking = MPPT
+day-controller-direct = PWM
 day-charger-shore = shore power
 day-charger-engine = the engine
 day-charger-generator = a generator

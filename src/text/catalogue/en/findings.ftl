@@ -7,10 +7,11 @@ finding-too-many = { $field }: { NUMBER($count) } are listed, and at most { NUMB
 finding-none-given = { $field }: add at least one.
 finding-bad-table = { $field }: row { NUMBER($row) } is out of order. State of charge must rise from row to row, voltage must not fall, and two rows or more are needed.
 finding-bad-map = { $field }: row { NUMBER($row) } is missing or lacks a number and is left out. Each row needs all four numbers, and a map needs two rows or more.
-finding-starts-cost = { NUMBER($starts) ->
-    [one] One start costs
-   *[other] { NUMBER($starts) } starts cost
-} { $lost } of the cooling: the compressor draws before the coil is cold. A wider dead band or a lower mode loses less.
+finding-starts-cost =
+    { NUMBER($starts) ->
+        [one] The unit starts once, and that start wastes { $lost } of the cooling
+       *[other] The unit starts { NUMBER($starts) } times, and these starts waste { $lost } of the cooling
+    }: the compressor draws power before the coil is cold. A wider thermostat swing or a lower mode wastes less.
 finding-no-such-mode = { $field }: this row of the mode plan names a mode that is not listed.
 finding-bad-import = { $field }: hour { NUMBER($row) } is out of range, or the lists differ in length. Each hour needs a temperature { $temperature } and an irradiance { $irradiance }.
 finding-standby-above-draw = { $field }: { $standby } is above the { $draw } drawn while on. Check both: standby is what the unit draws while its compressor is off.
@@ -35,7 +36,7 @@ finding-measured-load-taken = The measurement states no load. The load at rated 
 finding-depth-beyond-start = The bank starts at { $start } and { $floor } is kept in reserve: nothing is left to use.
 finding-typical-curve = The voltage curve of this chemistry is a typical one: hours that end at a voltage cut-off are less certain.
 finding-no-rate-measured = The voltage drop of these cells under load beyond their resistance has not been measured. None is assumed; the range is wider the faster they are discharged.
-finding-rate-not-measured = This draw is { $rate }C and such cells were measured up to { $measured }C. Beyond that the voltage under load is less certain.
+finding-rate-not-measured = The draw is { $rate } times the battery’s Ah rating ({ $rate }C), and such cells were measured up to { $measured }C. Beyond that the voltage under load is less certain.
 finding-fast-lead-acid = This draw is { $rate }C. Above 0.3C lead-acid batteries often last less than the usual Peukert exponent says, at 0.5C a quarter less: enter the exponent that follows from your battery’s rate table.
 finding-equal-sharing = The hours assume that { NUMBER($parallel) } strings share the current equally: busbars, or equal cables and a diagonal connection. Wiring checks the connection you enter there, or else the worst one.
 finding-deep-lead-acid = Lead-acid at a depth of discharge of { $depth } wears out early; half is usual.
@@ -49,7 +50,7 @@ sun-parts-estimated = The weather file has total irradiance only. Direct and dif
 
 ## How a typed text was read
 
-entry-trouble = { $field }: this entry cannot be used. Accepted: { $range }.
+entry-trouble = { $field }: enter { $range }.
 echo-value = read as { $value }
 echo-strings =
     { NUMBER($count) ->

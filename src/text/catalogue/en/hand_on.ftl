@@ -10,8 +10,8 @@ hand-on-qr-too-long = This plan’s link is too long for a QR code. Copy the lin
 # The length of a link, for those who paste it somewhere narrow.
 hand-on-link-length =
     { NUMBER($characters) ->
-        [one] The link in it has { $characters } character.
-       *[other] The link in it has { $characters } characters.
+        [one] With a link of { $characters } character.
+       *[other] With a link of { $characters } characters.
     }
 hand-on-report = A report to print, one or two pages
 hand-on-report-print = Print it
@@ -21,7 +21,7 @@ hand-on-figures-hint = On white, with title and source inside. SVG stays sharp a
 hand-on-tables = Tables
 hand-on-tables-hint = CSV for a spreadsheet (decimal point, columns separated by commas), Markdown for a post.
 hand-on-whole = The whole answer
-hand-on-whole-hint = All results as JSON, for a program. Its format is described in the module.
+hand-on-whole-hint = All results as JSON, for a program. Format: see the README of the module.
 hand-on-save-answer = Save the answer as JSON
 # What a file of this kind is called on its button, for those who do not see what stands
 # beside it.
@@ -67,7 +67,7 @@ hand-on-part-panels = Panel group { $number }
 hand-on-part-charger = Charger { $number }
 hand-on-part-supply = Charging sources
 hand-on-part-claim = Claim { $number }
-hand-on-part-air = Cooling from the air side
+hand-on-part-air = Cooling from air readings
 hand-on-part-price = Price
 
 ## Titles of tables
@@ -78,7 +78,7 @@ hand-on-table-plan = The plan with its assumed values
 hand-on-table-moments = The hot day, step by step
 hand-on-table-days = The hot day, daily totals
 hand-on-table-claims = Claims and measurements
-hand-on-table-air = Cooling from the air side
+hand-on-table-air = Cooling from air readings
 hand-on-table-price = Cost of a watt-hour
 
 ## Columns that several tables have
@@ -129,7 +129,7 @@ hand-on-head-day-loads = Loads (Wh)
 hand-on-head-day-unit = Cooling unit (Wh)
 hand-on-head-least = Lowest state of charge (%)
 hand-on-head-at-end = State of charge at the end (%)
-hand-on-head-warmest = Warmest cabin with a mode planned ({ $unit })
+hand-on-head-warmest = Warmest cabin while the unit should run ({ $unit })
 hand-on-head-off = Bank switched off (h)
 hand-on-head-unit-off = Only the unit stopped (h)
 hand-on-head-above = Above the set point (h)
@@ -158,7 +158,7 @@ hand-on-head-wanted = Hours wanted (h)
 hand-on-size-hours = hours on this bank
 hand-on-size-draw = highest power draw
 hand-on-size-depth = depth of discharge
-hand-on-size-new = just enough when new
+hand-on-size-new = minimum when new
 hand-on-size-reserve = with ageing and margin
 hand-on-size-batteries = batteries
 hand-on-size-runs-new = running time when new

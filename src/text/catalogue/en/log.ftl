@@ -1,7 +1,7 @@
 ## Logs: a file
 
 log-title = A log or notes
-log-hint = Drop a CSV file from a monitor or logger here, or choose one. It is read on this device and sent nowhere.
+log-hint = Choose a CSV file from a monitor or logger, or drop it here. It is read on this device and sent nowhere.
 log-pick = Choose a log
 log-try = Try the invented log
 log-invented = Invented for the demonstration: no such van, bank or cooling unit was measured.
@@ -74,9 +74,9 @@ log-fault-few = fewer than two rows with a time and a reading
 log-rows = How the file was read:
 log-sign-reversed =
     { $of ->
-        [amps] The draw is logged with a minus sign: the sign of the current was reversed.
-        [watts] The draw is logged with a minus sign: the sign of the power was reversed.
-       *[both] The draw is logged with a minus sign: the signs of current and power were reversed.
+        [amps] Discharge was logged as minus; the current is shown here as plus.
+        [watts] Discharge was logged as minus; the power is shown here as plus.
+       *[both] Discharge was logged as minus; current and power are shown here as plus.
     }
 log-sign-by-amps = The power is logged without a sign: it took the sign of the current.
 log-newest-first = The newest row came first: the order was reversed.
@@ -113,8 +113,8 @@ log-remarks =
     }
 log-watts-none = There is no voltage and no power: current alone gives charge, but no energy.
 log-watts-product = Power is voltage times current, row by row.
-log-watts-column = Power is as logged.
-log-watts-apart = Power is as logged, but voltage times current makes { $share } of it: check the units, or whether it is alternating current.
+log-watts-column = Power comes from the logger’s own column.
+log-watts-apart = Power comes from the logger’s own column, but voltage times current makes { $share } of it: check the units, or whether it is alternating current.
 log-counter = The logger’s own counter went through { $own }; the rows add up to { $rows }.
 log-counter-reset = The logger’s own counter of { $unit } went both ways or was reset: it is not compared.
 
@@ -130,12 +130,12 @@ log-watts = Power
 log-means = average { $mean }, { $low } to { $high }
 log-ran = It ran { $duration }; { $cause }.
 log-ran-last = It ran { $duration }, last at { $volts } and { $amps }; { $cause }.
-log-end-unknown = the log ends under load or the load faded, and does not show why
+log-end-unknown = the log does not show what ended the run
 log-end-bms = the BMS probably cut off
 log-end-unit = the unit or the inverter probably cut off
 log-end-hand = it was probably switched off by hand
 log-gaps = Gaps: { $count }, { $duration } in all. Nothing is filled in; they may add { $ah-low } to { $ah-high }, { $wh-low } to { $wh-high }.
-log-sampling-pulses = Logged too rarely: leaving out every other row changes the total by { $share }. No uncertainty can be stated.
+log-sampling-pulses = The rows are too far apart for this load: leaving out every other row changes the total by { $share }. No uncertainty can be stated.
 log-sampling-counters = The logger’s own counters differ from the rows by { $share }: pulses fell between the rows. No uncertainty can be stated.
 log-sampling-few = Too few rows to tell whether they follow the load.
 
@@ -147,30 +147,30 @@ log-meter-clamp = clamp meter
 log-offset = Current shown at rest
 log-offset-hint = An offset of { $current } over { $duration } adds a false { $charge }.
 log-offset-bad = Enter a current { $accepted }.
-log-offset-from-log = Read it from the start of the log
+log-offset-from-log = Take the zero reading from the start of the log
 log-offset-none = The log starts under load: it has no reading at rest.
 log-offset-taken = Subtracted: it added a false { $charge } over the log.
 
 ## Logs: steady stretches
 
-log-stretches = Steady stretches
-log-stretches-hint = Found where the mean changes (PELT; Killick, Fearnhead and Eckley 2012). Drag an edge, or move it with the arrow keys, a minute at a time.
-log-shortest = Shortest stretch
+log-stretches = Steady periods found in the log
+log-stretches-hint = A new period begins where the average draw changes. Drag an edge, or move it with the arrow keys, a minute at a time. Method: PELT (Killick, Fearnhead and Eckley 2012).
+log-shortest = Shortest period
 log-shortest-hint = Longer than one compressor cycle, so that the mean includes the off time.
 log-find-again = Find them again
 log-leave-out = Leave out
-    .which = Leave out, stretch { $number }
+    .which = Leave out, period { $number }
 log-split = Split in two
-    .which = Split in two, stretch { $number }
-log-edge-start = Start of stretch { $number }
-log-edge-end = End of stretch { $number }
+    .which = Split in two, period { $number }
+log-edge-start = Start of period { $number }
+log-edge-end = End of period { $number }
 log-moment = { $duration } after the start of the log
 log-stretch = { $number }. { $start } to { $end } ({ $duration }): { $draw }
 log-detail = { $parts }.
 log-detail-amps = average { $current }
 log-detail-totals = { $totals } in all
 log-draw = Draw
-log-chart-label = Draw over the log, its stretches shaded
+log-chart-label = Draw over the log, its steady periods shaded
 log-axis-watts = Draw, W
 log-axis-amps = Draw, A
 log-axis-hours = Hours from the start of the log
@@ -178,13 +178,17 @@ log-axis-hours = Hours from the start of the log
 ## Logs: into the plan
 
 log-bank = Bank that was logged
+-log-mode-of =
+    { $mode ->
+        [the-unit] of the cooling unit
+       *[named] of { $mode }
+    }
 log-make-bank = Use the totals as the measured bank
 log-make-claims = Check the totals against the label
-log-into = Use as the draw of
-log-make-mode = Use stretch { $number } as the draw of { $mode }
-log-make-noted = Use it as the draw of { $mode }
+log-make-mode = Use period { $number } as the draw { -log-mode-of }
+log-make-noted = Use it as the draw { -log-mode-of }
 log-taken = Added to the plan, marked measured, with its spread. Undo reverses it.
-log-not-taken = Not added: its uncertainty is unknown, or it is outside what the plan accepts.
+log-not-taken = Not used: its uncertainty is unknown, or its value is outside what the plan accepts.
 
 ## Logs: one night
 

@@ -27,3 +27,4 @@ list-or = { $first } or { $last }
 accepted-count = a whole number from { $min } to { $max }
 accepted-clock = a clock time from { $first } to { $last }
 accepted-range = from { $min } to { $max }
+accepted-number = a number { $range }

@@ -1,17 +1,17 @@
 ## The wiring diagram
 
 picture-wiring = Wiring, single-line diagram
-picture-wiring-hint = Tap a cable for its rules and sources. Tick: carries the current. Cross: fails. Diamond: not judged yet.
+picture-wiring-hint = Tap a cable for its rules and sources. Tick: carries the current. Cross: fails. Diamond: not checked yet.
 picture-wiring-caption = One line stands for plus and minus. Symbols by IEC 60617: battery, fuse, converter, PV panel, motor.
 picture-bank = Bank
 picture-begin-at-bank = The cables begin at its terminals.
 picture-controller = Solar charge controller
 picture-loads = Other loads
 picture-not-worked-out = Its cable is not worked out here.
-picture-beyond-tables = not judged: a number is outside the tables
+picture-beyond-tables = not checked: a number is outside the tables
 # How a path is opened, as it is read out.
 picture-opens = { $title }: { $verdict }. Show its rules.
-picture-counts-as = { $size } (counts as { $other })
+picture-counts-as = { $size } (rated as { $other })
 picture-size-in-both = { $size } ({ $other })
 picture-each-way = { $length } each way
 picture-each-way-assumed = { $length } each way (assumed)
@@ -36,7 +36,11 @@ picture-string-fuse = Each string needs a fuse: { $rating } (recommended)
 picture-dc-converter = DC-DC converter to { $volts }
 picture-inverter = Inverter
 picture-inverter-rated = Inverter, { $power }
-picture-sized-for-mode = sized for { $mode }, the mode with the highest draw
+picture-sized-for-mode =
+    sized for { $mode ->
+        [the-unit] the cooling unit
+       *[named] { $mode }, the mode with the highest draw
+    }
 picture-sized-for-rating = sized for its full rating
 picture-charger = Charger { $number }, from { $source }
 picture-at-most = { $current } at most
@@ -67,7 +71,7 @@ picture-while-charging = While charging: { $current }
 picture-energy = Where the energy goes
 picture-energy-caption = Bands are as wide as their watt-hours; both sides add up to the same.
 picture-heat = Where the cabin’s heat comes from
-picture-heat-caption = Sensible heat over the whole time; bands are as wide as their watt-hours.
+picture-heat-caption = Heat that raises the temperature (sensible heat), over the whole time; bands are as wide as their watt-hours.
 picture-claims = Claimed and measured
 picture-claims-caption = The dot is the measured value, its whisker the uncertainty (k = 2, about 95 %). The upright line is the claim.
 picture-comes-in = comes in
@@ -81,7 +85,7 @@ picture-in-all = { $energy } in all
 picture-from-panels = Panels
 picture-from-chargers = Chargers
 picture-from-bank = Out of the bank
-picture-to-unit = Cooling unit, with its feed and cable
+picture-to-unit = Cooling unit incl. inverter and cable
 picture-to-loads = Other loads
 picture-to-losses = Lost in the bank
 picture-to-bank = Into the bank

@@ -3,8 +3,8 @@
 maker-title = A page for readers
 maker-hint = The same answer with a few numbers left open: readers enter their own bank and see their own hours. Your plan is in the link; nothing else is stored or sent.
 maker-page-title = Title
-maker-page-note = A line from you
-maker-open = What readers may change, one to four
+maker-page-note = Message (optional)
+maker-open = Open to readers (1 to 4)
 maker-open-as-one = If capacity or voltage is open, readers see your batteries as one bank.
 # Why a fifth is not taken.
 maker-too-many = At most { $most }: remove one first.
@@ -22,9 +22,9 @@ maker-language-browser = the reader’s browser language, if available
 maker-language-own-name = English
 maker-see = Show the page
 maker-copy-link = Copy its link
-maker-frame = In a page of your own
-maker-frame-hint = A frame that contains the page as one file. It needs permission for scripts only, and works where storage is blocked.
-maker-copy-frame = Copy the frame
+maker-frame = Paste into your site
+maker-frame-hint = A frame with the page in it, as one file. It needs only scripts allowed, and works where storage is blocked.
+maker-copy-frame = Copy the HTML
 maker-script-hint = Add this once to that page if the frame’s height should follow its content:
 maker-copy-script = Copy the script
 maker-one-file = The page as one file, for a server of your own
@@ -35,15 +35,15 @@ reader-yours = Your numbers
 reader-back = Back to the published numbers
 # What the reader's bank does to the author's numbers.
 reader-other-voltage = Your bank has another voltage than the published one: cut-offs and the unit’s rated supply voltage are scaled in proportion.
-reader-not-the-measured = Your bank is not the one that was measured: the measured charge and energy are left out, and the label counts.
+reader-not-the-measured = Your bank is not the one that was measured: the measured charge and energy are left out, and the label is used.
 # Names of fields: a bank of one battery is the bank.
 reader-capacity = Capacity of the bank
 reader-voltage = Voltage of the bank
 # A field of a mode or a load.
 reader-of = { $name }: { $field }
 # Why a text is not taken.
-reader-trouble = { $label }: give { $accepted }.
-reader-on-paper = On paper
+reader-trouble = { $label }: enter { $accepted }.
+reader-on-paper = Rule of thumb
 reader-on-paper-hint = One line for each mode. Usable Wh = nominal voltage × capacity in Ah × depth of discharge.
 reader-in-full = Open in full
 reader-in-full-hint = The whole plan with your numbers: what was assumed, curves, and how big a bank is needed.

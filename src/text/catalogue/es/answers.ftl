@@ -8,12 +8,22 @@ run-on-bank = { $mode }, { $bank }
 bank-made-of = { $volts } { $capacity }
 unit-supply-title = { $unit }: alimentación y cable
 mode-duty-title = { $mode }: ciclo de trabajo y espera
+-mode =
+    { $mode ->
+        [the-unit] el equipo de frío
+       *[named] { $mode }
+    }
+-mode-first =
+    { $mode ->
+        [the-unit] El equipo de frío
+       *[named] { $mode }
+    }
 
 ## What one run comes to
 
-run-no-start = { $mode } no arranca: se pararía al instante, { $stop }.
-run-lasts = { $mode } funciona { $hours }.
-run-lasts-until = { $mode } funciona { $hours }, hasta cerca de las { $clock }.
+run-no-start = { -mode-first } no arranca: se pararía al instante, { $stop }.
+run-lasts = { -mode-first } funciona { $hours }.
+run-lasts-until = { -mode-first } funciona { $hours }, hasta cerca de las { $clock }.
 run-range = Margen probable: de { $low } a { $high }. Se para { $stop }.
 run-short-no-start = no arranca
 run-short-until = { $hours }, hasta las { $clock }
@@ -32,11 +42,11 @@ stop-no-current = donde ninguna corriente puede llevar la potencia a través de 
 
 ## How big a bank
 
-sizing-hours = { $mode } funciona { $hours } con este banco.
-sizing-bank = { $mode } durante { $hours } necesita { $capacity } ({ $energy }) con envejecimiento y margen: { $batteries }.
-sizing-draw = Para { $hours } con este banco, { $mode } puede consumir como máximo { $draw }.
-sizing-depth = { $mode } durante { $hours } lleva este banco a una profundidad de descarga del { $depth }.
-sizing-none = Ningún valor admitido da { $hours } con { $mode }.
+sizing-hours = { -mode-first } funciona { $hours } con este banco.
+sizing-bank = Para { $hours }, { -mode } necesita { $capacity } ({ $energy }), con envejecimiento y margen: { $batteries }.
+sizing-draw = Para { $hours } con este banco, { -mode } puede consumir como máximo { $draw }.
+sizing-depth = { -mode-first } lleva este banco en { $hours } a una profundidad de descarga del { $depth }.
+sizing-none = Con ningún valor admitido funciona { -mode } { $hours }.
 sizing-of-bank = { $bank }: { $answer }
 batteries-like-these =
     { NUMBER($count) ->
@@ -58,25 +68,25 @@ bank-facts =
 bank-measured = Medido: { $ah } de la capacidad nominal, { $wh } de la energía nominal.
 bank-measured-charge = Medido: { $ah } de la capacidad nominal.
 bank-measured-energy = Medido: { $wh } de la energía nominal.
-bank-holds = Capacidad { $capacity }, de la que { $usable } es utilizable, tensión nominal { $volts }.
+bank-holds = Capacidad { $capacity }, de los que { $usable } son utilizables, tensión nominal { $volts }.
 
 ## What widens the range
 
 spread-share =
     { $share ->
-        [most] { $field }: la mayor parte (puede costar { $lost }, puede dar { $gained } más)
-        [much] { $field }: buena parte (puede costar { $lost }, puede dar { $gained } más)
-        [some] { $field }: una parte (puede costar { $lost }, puede dar { $gained } más)
-       *[little] { $field }: un poco (puede costar { $lost }, puede dar { $gained } más)
+        [most] { $field }: de { $lost } menos a { $gained } más (la mayor parte del margen)
+        [much] { $field }: de { $lost } menos a { $gained } más (buena parte del margen)
+        [some] { $field }: de { $lost } menos a { $gained } más (una parte del margen)
+       *[little] { $field }: de { $lost } menos a { $gained } más (una pequeña parte del margen)
     }
 
 ## Under a chart
 
-chart-twice-the-bank = Con el doble de banco, { $mode } funciona { $double } en lugar de { $now }: algo más del doble, porque la tensión cae menos.
-chart-this-bank = Con este banco, { $mode } funciona { $hours }.
-chart-by-depth = { $mode } funciona { $half } con medio banco, { $whole } con el banco entero.
+chart-twice-the-bank = Con el doble de banco, { -mode } funciona { $double } en lugar de { $now }: algo más del doble, porque la tensión cae menos.
+chart-this-bank = Con este banco, { -mode } funciona { $hours }.
+chart-by-depth = { -mode-first } funciona { $half } con medio banco, { $whole } con el banco entero.
 chart-longest-shortest = { $longest } es el que más dura, { $shortest } el que menos.
-chart-volts = Con { $mode }, la tensión en bornes del banco baja de { $first } a { $last } al descargarse.
+chart-volts = Con { -mode }, la tensión en bornes del banco baja de { $first } a { $last } al descargarse.
 
 ## The working
 

@@ -4,7 +4,7 @@ charging-title = ¿Se puede recargar?
 charging-waiting = Calculando…
 charging-no-answer = Aún no hay respuesta: corrija los campos marcados.
 charging-sources = Fuentes de carga
-charging-fields = Desde, hasta y precios
+charging-fields = Niveles de carga y precios
 charging-sun = Solo sol
 charging-curves = Curvas de carga
 charging-sky = Cielo
@@ -23,6 +23,11 @@ charging-shore = Cargador de red
 charging-engine = Cargador del motor
 charging-generator = Generador
 charging-numbered = { $charger } { $number }
+-charging-mode =
+    { $mode ->
+        [the-unit] el equipo de frío
+       *[named] { $mode }
+    }
 
 ## The answer
 
@@ -40,8 +45,8 @@ charging-sun-nothing = El sol de mañana no repone nada de lo que se consume est
 charging-sun-share = El sol de mañana repone { $share } de lo que se consume esta noche.
 # Where charging begins: as typed, after the night with its range, or after a mode at full draw.
 charging-from-stated = Desde { $likely }, como usted indicó.
-charging-from-night = Desde lo que deja esta noche sin cargador: { $likely } ({ $low } a { $high }).
-charging-from-draw = Desde lo que deja { $mode } a pleno consumo: { $likely }.
+charging-from-night = Desde la carga que queda por la mañana, sin cargador: { $likely } ({ $low } a { $high }).
+charging-from-draw = Desde lo que deja { -charging-mode } a pleno consumo: { $likely }.
 charging-missing = { $charge } por recargar, con { $power } de consumos funcionando todo el tiempo.
 # Where the days lead.
 charging-days-empty = Cada día aporta { $fed } y consume { $used }. Vacío en { $time }.
@@ -62,10 +67,10 @@ charging-one-phase = Corriente constante: { $time } a { $current }. La carga ter
 -charging-phases = Corriente constante: { $time } a { $current }. Tensión constante: { $held } a { $volts }
 charging-two-phases = { -charging-phases }.
 charging-called-full = { -charging-phases } hasta que el banco toma { $end }, lo que este cargador da por lleno (al { $percent } de estado de carga).
-charging-cooling = Con { $mode } en marcha todo el tiempo: { $time }.
-charging-cooling-not = Con { $mode } en marcha todo el tiempo no carga: el consumo supera lo que da.
-charging-cooling-long = Con { $mode } en marcha todo el tiempo: más de { $time }.
-charging-cooling-below = Con { $mode } en marcha todo el tiempo llega solo al { $percent }.
+charging-cooling = Con { -charging-mode } en marcha todo el tiempo: { $time }.
+charging-cooling-not = Con { -charging-mode } en marcha todo el tiempo no carga: el consumo supera lo que da.
+charging-cooling-long = Con { -charging-mode } en marcha todo el tiempo: más de { $time }.
+charging-cooling-below = Con { -charging-mode } en marcha todo el tiempo llega solo al { $percent }.
 charging-energy =
     Toma { $taken } { $source ->
         [shore] de la red

@@ -1,6 +1,6 @@
 ## Datos declarados: la respuesta
 
-claims-none = Aún no hay ningún dato declarado. Suelte aquí un registro, o introduzca lo declarado y lo que midió.
+claims-none = Aún no hay ningún dato declarado. Elija un registro, o introduzca lo declarado y lo que midió.
 claims-number = Dato declarado { $number }
 claims-enter-both = { $claim }: introduzca lo declarado y lo que midió.
 claims-enter-claimed = { $claim }: introduzca lo declarado.
@@ -24,21 +24,21 @@ claims-too-close = demasiado ajustado para decidir
 claims-inside = dentro del intervalo declarado
 claims-below = por debajo del intervalo declarado
 claims-above = por encima del intervalo declarado
-claims-not-judged = sin evaluar
-claims-not-judged-because = sin evaluar ({ $why })
+claims-not-judged = sin comprobar
+claims-not-judged-because = sin comprobar ({ $why })
 
 ## Datos declarados: lo que falta para un veredicto
 
-claims-lacks-meter = no se indicó el instrumento
-    .advice = Indique el instrumento de medida: sin él no hay veredicto.
+claims-lacks-meter = instrumento sin elegir
+    .advice = Elija el instrumento de medida, para poder calcular su exactitud.
 claims-lacks-limits = faltan los límites de error del instrumento
     .advice = Introduzca al menos un límite de error de la hoja de datos del instrumento.
 claims-lacks-rate = falta la corriente o la duración de la prueba
     .advice = Introduzca la corriente media de la prueba o su duración: de ellas dependen los límites de error del instrumento.
 claims-lacks-free-area = falta el área libre de la rejilla
     .advice = Introduzca el área libre de la rejilla: el molinete mide la velocidad del aire, no el caudal.
-claims-lacks-right-meter = este instrumento no mide esta magnitud
-    .advice = Este instrumento no mide esta magnitud. Elija otro.
+claims-lacks-right-meter = este instrumento no lo mide directamente
+    .advice = Un instrumento así no mide esta magnitud directamente. Elija el que se usó.
 claims-lacks-bank = su banco de baterías no está en el plan
     .advice = El banco de baterías de este dato declarado no está en el plan.
 claims-lacks-conditions = falta la corriente o la temperatura de la prueba
@@ -107,14 +107,14 @@ claims-way-limit = medir con un instrumento de exactitud ±{ $limit }
 
 ## Datos declarados: potencia frigorífica por el lado del aire
 
-claims-air = Potencia frigorífica por el lado del aire
-claims-air-hint = Lea las dos caras a la vez, tras diez minutos de marcha estable. Sin las dos humedades solo se puede conocer la potencia sensible.
+claims-air = Potencia frigorífica a partir del aire
+claims-air-hint = Calcula el frío a partir del aire que entra y del que sale. Lea los dos a la vez, tras diez minutos de marcha estable. Sin las dos humedades solo se puede conocer la potencia sensible (la bajada de temperatura).
 claims-basis = El caudal se refiere
 claims-basis-outlet = a las condiciones de salida
 claims-basis-inlet = a las condiciones de entrada
 claims-basis-standard = a la densidad normal
 claims-vane = Lecturas del anemómetro
-claims-vane-hint = Una por cada punto de un recorrido uniforme, separadas por espacios. Se usan cuando no se indica el caudal.
+claims-vane-hint = Una lectura por cada punto de una cuadrícula uniforme sobre la rejilla, separadas por espacios. Se usan cuando no se indica el caudal.
 claims-air-total = Potencia frigorífica total: { $cooling } ±{ $expanded }.
 claims-air-sensible = Solo potencia frigorífica sensible: { $cooling } ±{ $expanded }. No se leyó la humedad en las dos caras; con la batería de frío húmeda puede faltar más de la mitad.
 claims-air-efficiency = COP { $cop }, EER { $eer }.
@@ -130,7 +130,7 @@ claims-air-no-temperatures = Introduzca las dos temperaturas del aire: entrada y
 claims-air-no-flow = Introduzca el caudal de aire, o las lecturas del anemómetro y el área libre de la rejilla.
 claims-air-out-of-range = Uno de estos números está fuera de lo que se puede calcular.
 claims-air-too-wet = El aire no puede contener tanta agua: revise la humedad y la temperatura.
-claims-air-parts = De ello: { $parts }. Todas las incertidumbres son expandidas, k = 2.
+claims-air-parts = De ello: { $parts }. Cada ± abarca cerca del 95 % (incertidumbre expandida, k = 2).
 claims-air-split = sensible { $sensible }, latente { $latent }
 claims-air-condensate = condensado { $rate }
 claims-air-flow = caudal de aire { $flow } ±{ $expanded }
@@ -164,19 +164,24 @@ claims-per-kwh = por kWh
 
 claims-next = Qué medir a continuación
 claims-next-none = Nada que un instrumento corriente pueda mejorar.
+-claims-mode-of =
+    { $mode ->
+        [the-unit] del equipo de frío
+       *[named] de { $mode }
+    }
 claims-next-one =
-    { $field }: { $share } del margen de { $mode }. { $how }: { $brings ->
-        [two-thirds] reduce el margen en más de dos tercios
-        [half] reduce el margen a la mitad, aproximadamente
-        [quarter] reduce el margen en un cuarto, aproximadamente
-       *[little] reduce un poco el margen
-    }, de { $now } a { $then }.
-claims-how-clamp = { $duration } de lecturas con pinza amperimétrica
+    { $how }: el margen { -claims-mode-of } { $brings ->
+        [two-thirds] se reduce en más de dos tercios
+        [half] se reduce a la mitad, aproximadamente
+        [quarter] se reduce en un cuarto, aproximadamente
+       *[little] se reduce un poco
+    }, de { $now } a { $then }. El { $share } viene de: { $field }.
+claims-how-clamp = Medir el consumo durante { $duration } con pinza amperimétrica
 claims-how-whole-run = Registrar una descarga desde plena carga hasta su propio final (alrededor de { $duration })
-claims-how-two-loads = La tensión con dos cargas
+claims-how-two-loads = Medir la tensión con dos cargas distintas
 claims-how-volts-at-stop = Anotar la tensión en el momento de la parada
-claims-how-fill-first = Una carga completa previa con el cargador
-claims-how-both-sides = { $duration } de lecturas de potencia a ambos lados del convertidor
+claims-how-fill-first = Cargar antes el banco por completo con el cargador
+claims-how-both-sides = Medir la potencia a ambos lados del convertidor durante { $duration }
 
 ## Datos declarados: fórmulas de bolsillo
 
@@ -193,12 +198,12 @@ chemistry-nmc-short = NMC
 chemistry-sodium-ion-short = ion de sodio
 chemistry-agm-short = plomo-ácido AGM
 chemistry-gel-short = plomo-ácido de gel
-chemistry-flooded-short = plomo-ácido abierta
+chemistry-flooded-short = plomo-ácido abierto (líquido)
 
 ## Datos declarados: el informe y sus campos
 
 claims-report = Informe de ensayo
-claims-report-note = Solo se da un veredicto cuando todo el intervalo de incertidumbre concuerda con él (JCGM 106:2012, bandas de guarda tan anchas como la incertidumbre expandida, 95 %).
+claims-report-note = Solo se da un veredicto cuando vale para todos los valores dentro de la incertidumbre. Fuente: JCGM 106:2012, bandas de guarda tan anchas como la incertidumbre expandida, 95 %.
 claims-head-claim = Magnitud
 claims-head-claimed = Declarado
 claims-head-measured = Medido
@@ -216,5 +221,5 @@ claims-full-by = Carga completa según
 claims-end-by = Final de la prueba
 claims-not-stated = sin indicar
 claims-runs = Resultados de pruebas repetidas
-claims-runs-hint = Separados por espacios, como 4310 4325 4319. Dos o más tienen prioridad sobre la cifra de arriba, y su dispersión cuenta.
+claims-runs-hint = Separados por espacios, como 4310 4325 4319. Dos o más tienen prioridad sobre la cifra de arriba; cuánto difieren aumenta la incertidumbre.
 claims-list-bad = Introduzca números separados por espacios, cada uno { $accepted }.

@@ -2,11 +2,11 @@
 
 day-temperatures = Cabina y exterior
 day-charge = Estado de carga
-day-power = Potencia que entra y que sale
+day-power = Carga y consumo
 day-axis-celsius = °C
 day-axis-fahrenheit = °F
 day-axis-charge = %
-day-axis-power = W: entra arriba, sale abajo
+day-axis-power = W: carga arriba, consumo abajo
 day-cabin = Cabina
 day-outdoors = Exterior
 day-set-point = Consigna
@@ -29,7 +29,7 @@ day-by-day = Día a día
 day-books = Mostrar el cálculo
 day-energy-book = Balance de energía del banco
 day-heat-book = Balance térmico de la cabina
-day-method = Posición del sol: Meeus, Astronomical Algorithms (2nd ed.). Cielo despejado: Ineichen and Perez (Solar Energy 73, 2002) con la turbidez de Linke indicada. Temperaturas del día: fracciones horarias del ASHRAE Handbook of Fundamentals (2009 y posteriores). Calor: dos masas térmicas, aire y envolvente, con el sol exterior como temperatura sol-aire de ese manual. Capacidad y consumo del equipo: curvas de laboratorio publicadas de equipos de habitación. Entre conmutaciones la temperatura de la cabina es exacta; conmutaciones, banco agotado y cortes se localizan en el tiempo.
+day-method = Posición del sol: Meeus, Astronomical Algorithms (2nd ed.). Cielo despejado: Ineichen and Perez (Solar Energy 73, 2002) con la turbidez de Linke indicada. Temperaturas del día: fracciones horarias del ASHRAE Handbook of Fundamentals (2009 y posteriores). Calor: dos masas térmicas, aire y envolvente, con el sol exterior como temperatura sol-aire de ese manual. Capacidad y consumo del equipo: curvas de laboratorio publicadas de aires acondicionados domésticos. Entre conmutaciones la temperatura de la cabina es exacta; conmutaciones, banco agotado y cortes se localizan en el tiempo.
 day-start = Estos días
 day-from-file = La temperatura y el sol de cada hora vienen del archivo meteorológico; la máxima indicada aquí desplaza sus temperaturas.
 day-rests-on = Datos de entrada
@@ -44,7 +44,7 @@ day-place-taken = Latitud, longitud y reloj se toman del dispositivo. No se env�
 day-place-refused = El navegador no permite conocer la posición. Escriba latitud y longitud, o elija un clima.
 day-place-missing = El dispositivo no conoce su posición. Escriba latitud y longitud, o elija un clima.
 day-weather-file = Horas de un archivo meteorológico
-day-weather-file-hint = EPW, TMY2, TMY3 o una tabla con las columnas hour, temperature e irradiance (W/m², horizontal); opcional: dni (directa normal) y dhi (difusa horizontal). Suelte el archivo aquí o elíjalo; se lee en este dispositivo.
+day-weather-file-hint = EPW, TMY2, TMY3 o una tabla con las columnas hour, temperature e irradiance (W/m², horizontal); opcional: dni (directa normal) y dhi (difusa horizontal). Elija el archivo o suéltelo aquí; se lee en este dispositivo.
 day-pick-weather = Elegir un archivo meteorológico
 day-forget-weather = Quitar el archivo meteorológico
 day-stretch = Días que se toman del archivo
@@ -80,10 +80,10 @@ day-mode-plan-taken = No hay plan de modos. Según las horas deseadas: { $modes 
 day-supply = Qué alimenta el banco
 day-drawn = Noches simuladas
 day-drawn-hint = Más noches simuladas dan probabilidades más finas y tardan más. Otra semilla aleatoria muestra cuánto se debe al azar.
-day-changes = Cambios que dan más horas
+day-changes = Qué ayudaría
 day-changes-coming = Probando los cambios uno por uno…
 day-changes-none = No hay cambios que probar: el plan no puede calcularse.
-day-changes-rest = Más cambios
+day-changes-rest = Otros cambios probados
 day-changes-hint = Cada cambio por separado en estos días, tres como mínimo. Ordenados por horas hasta agotarse, luego por horas en la consigna, luego por energía sobrante. Los pesos son valores usuales (práctica común, sin fuente).
 day-try-change = Probar
 day-try-change-of = Probar en el plan: { $what }
@@ -96,7 +96,7 @@ day-longest-none = No hay ningún modo previsto, o el plan no puede calcularse.
 day-take-longest = Usarlo como plan de modos
 day-enough = ¿Cuánto es suficiente?
 day-enough-coming = Buscando…
-day-enough-none = No hay nada que buscar: el plan no puede calcularse o no tiene esa parte.
+day-enough-none = Nada que calcular: el plan no puede calcularse o aún no tiene esta parte. Añádala primero.
 day-take-enough = Pasarlo al plan
 day-check-ins = Lecturas de la noche: monitor y termómetro
 day-checked = La noche según sus lecturas
@@ -107,7 +107,7 @@ day-check-in-log = El registro de una noche entera, con termómetro, ajusta mejo
 day-add-check-in = Añadir una lectura, ahora
 day-remove-check-in = Quitar esta lectura
 day-panels = Paneles
-day-array = Grupo de paneles (misma inclinación y orientación)
+day-array = Grupo de paneles
 day-add-array = Añadir paneles
 day-remove-array = Quitar estos paneles
 day-no-array = Ningún panel alimenta el banco.
@@ -130,6 +130,7 @@ day-moment-of-date = { $date }, { $clock }
 day-moment-night = noche { $number }, { $clock }
 day-moment-morning = mañana { $number }, { $clock }
 day-moment-afternoon = tarde { $number }, { $clock }
+day-moment-next-day = { $clock } del día siguiente
 day-of-date = { $weekday } { $day } { $month }
 day-of-month = { $day } { $month }
 day-of-weekday = { $weekday } { $day }
@@ -155,42 +156,57 @@ day-month-nov = nov
 day-month-dec = dic
 # Stand as $until in the sentences below.
 day-until = hasta { $moment }
+day-until-clock = hasta las { $clock }
 day-for-duration = durante { $duration }
+-day-mode =
+    { $mode ->
+        [the-unit] el equipo de frío
+       *[named] { $mode }
+    }
+-day-mode-first =
+    { $mode ->
+        [the-unit] El equipo de frío
+       *[named] { $mode }
+    }
+-day-mode-of =
+    { $mode ->
+        [the-unit] del equipo de frío
+       *[named] de { $mode }
+    }
 
 ## La respuesta
 
 day-no-mode = ningún modo
 day-modes-then = { $first } y después { $last }
-day-lasts-all = Alcanza para todo el período ({ $days }): con { $modes } cada noche, el banco no baja de { $least }.
-day-lasts = Alcanza { $until }: con { $modes }, el banco no baja de { $least }.
-day-lasts-then-empty = Alcanza para la noche, { $until }; el banco se agota después, aprox. { $moment }.
-day-does-not-last = No alcanza { $until }: con { $modes }, el banco se agota tras { $duration }, aprox. { $moment }.
+day-lasts-all = Dura todo el periodo ({ $days }): con { $modes } cada noche, el banco no baja de { $least }.
+day-lasts = Llega { $until }: con { $modes }, el banco no baja de { $least }.
+day-lasts-then-empty = Dura la noche, { $until }; el banco se agota después, aprox. { $moment }.
+day-does-not-last = No llega { $until }: con { $modes }, el banco se agota tras { $duration }, aprox. { $moment }.
 # The same where there is one mode without a name.
-day-lasts-all-plain = Alcanza para todo el período ({ $days }): el banco no baja de { $least }.
-day-lasts-plain = Alcanza { $until }: el banco no baja de { $least }.
-day-does-not-last-plain = No alcanza { $until }: el banco se agota tras { $duration }, aprox. { $moment }.
+day-lasts-all-plain = Dura todo el periodo ({ $days }): el banco no baja de { $least }.
+day-lasts-plain = Llega { $until }: el banco no baja de { $least }.
+day-does-not-last-plain = No llega { $until }: el banco se agota tras { $duration }, aprox. { $moment }.
 day-nothing-cooled = No hay ningún modo previsto, así que no se enfría nada.
 day-stays-cool = Aun así, esa noche la cabina no pasa de { $warmest }.
 day-keeps-set-point = La primera noche la cabina mantiene sus { $set }: { $warmest } como máximo una vez enfriada.
 day-loses-set-point = La cabina no mantiene sus { $set }: hacia { $moment } está más caliente, { $warmest } como máximo una vez enfriada.
 day-duty-from-weather = Aquí el tiempo que funciona el compresor resulta del clima y del termostato; no se usa el ciclo de trabajo de arriba.
-day-warmest-in-all = En todo el período ({ $days }), con un modo previsto e incluido el enfriamiento inicial, { $warmest } como máximo.
-day-unit-stopped-for = El equipo de frío está parado { $duration } con un modo previsto, { $stop }; todo lo demás sigue funcionando.
+day-warmest-in-all = Máxima en las horas en que debe funcionar el equipo, en todo el periodo ({ $days }): { $warmest } (enfriamiento inicial incluido).
+day-unit-stopped-for = El equipo de frío está parado { $duration } cuando debería funcionar: se para { $stop }. Todo lo demás sigue funcionando.
 day-chance-certain = casi seguro
 day-chance-none = casi imposible
-day-chance-under-tenth = menos de 1 entre 10
-day-chance-even = más o menos 5 entre 10
-day-chance-over-nine = más de 9 entre 10
-day-chance-tens = unos { NUMBER($tens) } entre 10
-day-odds-lasting = Alcanza { $until }: { $chance }
-day-odds-holding = mantiene además { $set }: { $chance }
-day-odds-never-empty = sin agotarse en { $days }: { $chance }
+day-chance-under-tenth = menos del 10 %
+day-chance-over-nine = más del 90 %
+day-chance-tens = cerca del { $share }
+day-odds-lasting = Llega { $until }: { $chance }.
+day-odds-holding = Mantiene además { $set }: { $chance }.
+day-odds-never-empty = Sin agotarse en { $days }: { $chance }.
 day-odds-assume = Probabilidades de { NUMBER($count) } { NUMBER($count) ->
         [one] día simulado
        *[other] días simulados
     }: cada valor varía dentro de su incertidumbre, independiente de los demás. No se incluye un pronóstico errado en el mismo sentido toda la semana, ni lo que no figura en el plan. Está comprobado este cálculo, no las incertidumbres.
 day-ends = Se detiene: { $stop }.
-day-ends-at-start = Ocurre al arrancar { $mode }: el banco puede con los consumos solos.
+day-ends-at-start = Ocurre al arrancar { -day-mode }: el banco puede con los consumos solos.
 day-ends-after = En 39 de cada 40 días simulados ocurre después de { $low }; en algunos, nunca.
 day-ends-between = En 19 de cada 20 días simulados ocurre entre { $low } y { $high }.
 day-warmest-between = La cabina más caliente de la noche, una vez enfriada, está entre { $low } y { $high }.
@@ -204,17 +220,17 @@ day-mark-unit-stops = el equipo para
 day-mark-too-warm = demasiado calor
 day-mark-cool-again = en consigna
 day-mark-unit-off = equipo apagado
-day-mark-no-charging = sin carga
+day-mark-no-charging = no carga
 day-mark-charging-again = carga de nuevo
 day-mark-fuel-gone = sin combustible
 day-event-empty = Todo lo que depende del banco está apagado: { $stop }.
-day-event-empty-at-start = Todo lo que depende del banco está apagado: lo detiene el arranque de { $mode }, { $stop }. El banco puede con los consumos solos.
+day-event-empty-at-start = Todo lo que depende del banco está apagado: lo detiene el arranque { -day-mode-of }, { $stop }. El banco puede con los consumos solos.
 day-event-back-on = El banco vuelve a tener carga suficiente: consumos y equipo se encienden de nuevo.
 day-event-full = El banco está lleno.
 day-event-unit-stopped = Solo se para el equipo de frío, { $stop }.
-day-event-too-warm = La cabina está más caliente que la consigna y su banda.
+day-event-too-warm = Demasiado calor: la cabina supera la consigna y la histéresis del termostato.
 day-event-cool-again = La cabina vuelve a su consigna.
-day-event-mode-begins = Empieza { $mode }.
+day-event-mode-begins = Empieza { -day-mode }.
 day-event-unit-off = El equipo de frío está apagado según el plan; puertas y claraboya están abiertas.
 day-event-charging-refused = El banco está a { $temperature } y no acepta carga: no cargue litio bajo cero ni caliente.
 day-event-charging-again = El banco vuelve a aceptar carga.
@@ -222,21 +238,21 @@ day-event-fuel-gone = Se acabó el combustible del generador.
 
 ## Lo que muestran los gráficos
 
-day-outdoors-from-to = En el exterior va de { $low } a { $high }.
+day-outdoors-from-to = Exterior: de { $low } a { $high }.
 day-unit-off-cabin-hot = Con el equipo apagado la cabina llega a { $temperature }: no deje dentro a ninguna persona ni animal.
 day-lowest-charge = Mínimo: { $least } ({ $moment }). Al final: { $end }.
 day-in-panels = paneles { $energy }
 day-in-chargers = cargadores { $energy }
-day-in-store = carga almacenada { $energy }
-day-in-and-out = Entra en { $days }: { $ways_in }. Sale: equipo { $unit }, consumos { $loads }.
+day-in-store = de la batería { $energy }
+day-in-and-out = Entra en { $days }: { $ways_in }. Se consume: equipo { $unit }, otros { $loads }.
 
 ## Lo primero que conviene saber
 
 day-all-off-for = Todo lo eléctrico está apagado { $duration } en estos días: también lámparas, ventilador y nevera.
-day-too-warm-for = Con un modo previsto, la cabina está { $duration } por encima de { $set } y su banda.
+day-too-warm-for = Demasiado calor durante { $duration } cuando debe funcionar el equipo: por encima de { $set } y la histéresis del termostato.
 day-runs-down = Cada día salen del banco unos { $energy } más de los que entran.
 day-spilled = Los paneles podrían dar { $energy } más: para entonces el banco está lleno.
-day-no-weather = No se indicó el tiempo: se supone un día caluroso en una llanura alta de lago salado, 38° N.
+day-no-weather = Sin datos meteorológicos: se supone un día caluroso en una llanura alta de lago salado, 38° N.
 
 ## Balances
 
@@ -269,7 +285,11 @@ day-heat-latent = Calor latente de esa agua
 
 ## Cambios que dan más horas
 
-day-change-string = Una cadena de baterías más: { NUMBER($count) } en paralelo
+day-change-string =
+    { $kind ->
+        [battery] Una batería más en paralelo ({ NUMBER($count) } en total)
+       *[string] Una rama de baterías más ({ NUMBER($count) } en paralelo)
+    }
 day-change-more-panels = { $more } más de paneles, { $all } en total
 day-change-panels = { $power } de paneles, planos sobre el techo
 day-change-panels-in-open = Los paneles fuera de la sombra
@@ -283,25 +303,27 @@ day-change-insulation = Aislamiento: { $insulation }
 day-change-colour = Color exterior: { $colour }
 day-change-load = Sin «{ $name }»
 day-change-load-number = Sin el consumo { $number }
-day-gain-never-empty = { NUMBER($count) ->
-        [one] sin agotarse en el día calculado ({ NUMBER($count) })
-       *[other] sin agotarse en los { NUMBER($count) } días calculados
+day-gain-never-empty =
+    { NUMBER($count) ->
+        [one] dura el día entero
+       *[other] dura los { NUMBER($count) } días
     }
-day-gain-hours = { $duration } más hasta agotarse
-day-gain-fewer-hours = { $duration } menos hasta agotarse
-day-gain-holding = la consigna mantenida { $duration } más
-day-gain-spare = { $energy } más de sobra en el mínimo
-day-gain-less-spare = { $energy } menos de sobra en el mínimo
-day-gain-none = sin ganancia apreciable
-day-gain-chance = durar la noche: { $then }, ahora { $now }
-day-gain-warmest = la cabina, una vez enfriada, { $temperature } como máximo
+day-gain-hours = { $duration } más hasta agotarse (en { $days })
+day-gain-fewer-hours = peor: { $duration } menos hasta agotarse (en { $days })
+day-gain-holding = la consigna mantenida { $duration } más (en { $days })
+day-gain-spare = { $energy } más de reserva en el punto más bajo
+day-gain-less-spare = peor: { $energy } menos de reserva en el punto más bajo
+day-gain-none = sin ganancia real
+day-gain-keeps-heat = el aislamiento también retiene de noche el calor del día
+day-gain-chance = probabilidad de durar la noche: { $then }, ahora { $now }
+day-gain-warmest = la cabina, una vez enfriada, hasta { $temperature }
 day-gain-mass = unos { $mass } más de peso
 day-gain-cost = por { $cost } según su precio
-day-bedtime-no-need = No hace falta bajar de modo: con { $mode } todo el tiempo, al menos nueve de cada diez noches alcanzan { $until }.
-day-bedtime-change = Cambie de { $mode } a { $lower } a más tardar a las { $clock }: así nueve de cada diez noches alcanzan { $until }.
-day-bedtime-off = Apague { $mode } a más tardar a las { $clock }: así nueve de cada diez noches alcanzan { $until }.
-day-bedtime-change-late = Aun cambiando de { $mode } a { $lower } al inicio, durar { $until }: { $chance }.
-day-bedtime-off-late = Aun apagando { $mode } al inicio, durar { $until }: { $chance }.
+day-bedtime-no-need = No hace falta bajar de modo: con { -day-mode } todo el tiempo, al menos nueve de cada diez noches llegan { $until }.
+day-bedtime-change = Cambie de { $mode } a { $lower } a más tardar a las { $clock }: así nueve de cada diez noches llegan { $until }.
+day-bedtime-off = Apague { -day-mode } a más tardar a las { $clock }: así nueve de cada diez noches llegan { $until }.
+day-bedtime-change-late = Ni cambiando de { $mode } a { $lower } al inicio se llega en nueve de cada diez noches. Así llega { $until }: { $chance }.
+day-bedtime-off-late = Ni apagando { -day-mode } al inicio se llega en nueve de cada diez noches. Así llega { $until }: { $chance }.
 
 ## Lecturas de la noche
 
@@ -309,12 +331,12 @@ day-check-in-read = { $moment }: el banco está al { $charge } (previsto { $expe
 day-check-in-used-since-start = Gastado desde el inicio: { $ratio } veces lo previsto.
 day-check-in-used-since-reading = Gastado desde la lectura anterior: { $ratio } veces lo previsto.
 day-onward-empty = Desde ahí el banco se agota aprox. { $moment }, antes de { $goal }.
-day-onward-lasts-with = Desde ahí alcanza hasta { $goal }, con { $charge } restante.
-day-onward-lasts = Desde ahí alcanza hasta { $goal }.
-day-advice-go-on = Siga según el plan. Alcanzar hasta { $goal }: { $chance }.
-day-advice-switch = Cambie ahora a { $mode }. Así, alcanzar hasta { $goal }: { $chance }.
-day-advice-off = Apague el equipo ahora. Así, alcanzar hasta { $goal }: { $chance }.
-day-advice-nothing = Ningún cambio alcanza hasta { $goal } en nueve de cada diez noches: con el equipo apagado desde ahora, { $chance }.
+day-onward-lasts-with = Desde ahí llega hasta { $goal }, con { $charge } restante.
+day-onward-lasts = Desde ahí llega hasta { $goal }.
+day-advice-go-on = Siga según el plan. Llega hasta { $goal }: { $chance }.
+day-advice-switch = Cambie ahora a { $mode }. Así llega hasta { $goal }: { $chance }.
+day-advice-off = Apague el equipo ahora. Así llega hasta { $goal }: { $chance }.
+day-advice-nothing = Ningún cambio llega hasta { $goal } en nueve de cada diez noches. Con el equipo apagado desde ahora: { $chance }.
 day-advice-as-planned = Según el plan: { $chance }.
 day-fit-too-few = El plan se ajusta a partir de { NUMBER($least) } lecturas; por ahora { NUMBER($readings) ->
         [0] no hay ninguna
@@ -342,28 +364,35 @@ day-unknown-panels = potencia de los paneles
 day-unknown-charger = corriente del cargador
 day-unknown-set-point = consigna más baja
 day-unknown-high = día más caluroso
-day-enough-bank = Baterías de { $value } cada una, tantas como ahora, alcanzan { $until } con la consigna mantenida.
-day-enough-panels = { $value } en el primer grupo de paneles alcanzan { $until } con la consigna mantenida.
-day-enough-charger = Un primer cargador de { $value } alcanza { $until } con la consigna mantenida.
+day-enough-bank = Baterías de { $value } cada una, tantas como ahora, bastan { $until } con la consigna mantenida.
+day-enough-panels = { $value } en el primer grupo de paneles bastan { $until } con la consigna mantenida.
+day-enough-charger = Un primer cargador de { $value } basta { $until } con la consigna mantenida.
 day-enough-set-point = { $value } es la consigna más baja que se mantiene { $until }.
-day-enough-high = Una máxima de { $value } es el día más caluroso que admite { $until }, con la consigna mantenida y la noche más calurosa en la misma medida.
-day-enough-any = Incluso { $value } basta { $until }: este no es el límite.
-day-enough-unit-too-small = Ningún valor admitido mantiene la consigna { $until }: el banco alcanza, el equipo enfría demasiado poco.
-day-enough-nothing = Ningún valor admitido alcanza { $until }.
-day-mode-from = desde { $clock } { $mode }
+day-enough-high = Una máxima de { $value } es el día más caluroso que se aguanta { $until }, con la consigna mantenida y la noche más calurosa en la misma medida.
+day-enough-any =
+    { $kind ->
+        [panels] No hacen falta paneles para mantener la consigna { $until }.
+        [charger] No hace falta cargador para mantener la consigna { $until }.
+        [set-point] Incluso una consigna de { $value } se mantiene { $until }.
+        [high] Incluso con una máxima de { $value } la consigna se mantiene { $until }.
+       *[other] Incluso { $value } basta para mantener la consigna { $until }.
+    }
+day-enough-unit-too-small = Ningún valor mantiene la consigna { $until }: el banco basta, pero el equipo de frío es demasiado débil.
+day-enough-nothing = Con ningún valor llega { $until }.
+day-mode-from = desde las { $clock }, { -day-mode }
 day-modes-next = { $first }, después { $next }
 day-held-all = todo el tiempo considerado ({ $duration })
-day-held-until = { $duration }, hasta { $clock }
+day-held-until = { $duration }, hasta las { $clock }
 day-longest-never = Con este banco ningún modo enfría la cabina a { $limit } en el tiempo previsto para enfriarla.
 day-longest-is = A { $limit } o menos: { $held }, con { $charge } restante en el banco. Plan de modos: { $modes }.
 day-alone-open = Nada encendido, puertas y claraboya abiertas
-day-alone-mode = Solo { $mode }
+day-alone-mode = Solo { -day-mode }
 day-alone-never = { $name }: nunca tan fresco.
 day-alone-held = { $name }: { $held }.
-day-longest-stands = El más largo de todos los planes con { NUMBER($switches) } { NUMBER($switches) ->
+day-longest-stands = El mejor plan encontrado con { NUMBER($switches) } { NUMBER($switches) ->
         [one] cambio
        *[other] cambios
-    } como máximo, a intervalos de { $minutes }; los planes casi iguales cuentan como uno. La cabina puede tardar { $duration } en enfriarse primero. Con los valores del plan, sin su incertidumbre.
+    } de modo como máximo, en pasos de { $minutes }. La cabina puede tardar { $duration } en enfriarse primero. Con los valores del plan, sin su incertidumbre.
 day-longest-cut-short = La búsqueda descartó algunos planes por falta de memoria: puede haber uno más largo.
 
 ## Archivos meteorológicos
@@ -438,7 +467,7 @@ day-climate-dusty-steppe = Estepa polvorienta, 27° N
 day-climate-red-inland-plain = Llanura interior roja, 24° S
 day-climate-tropical-coast = Costa tropical, 17° S
 day-body-van = furgoneta
-day-body-trailer = remolque
+day-body-trailer = caravana o remolque
 day-body-tent-cabin = tienda o cabina de lona
 day-body-boat = cabina de barco
 day-body-small-cabin = cabaña pequeña
@@ -456,17 +485,17 @@ day-covers-curtains = cortinas
 day-covers-inside-mats = láminas reflectantes interiores
 day-covers-outside-covers = cubiertas exteriores
 day-curves-window-unit = equipo de ventana, una velocidad
-day-curves-single-speed = equipo partido o central, una velocidad
+day-curves-single-speed = split o equipo central, una velocidad
 day-curves-two-stage = equipo de dos etapas
 day-control-thermostat = encendido y apagado (termostato)
 day-control-modulating = velocidad variable, con un mínimo
 day-mounting-flat-on-roof = planos sobre el techo
 day-mounting-stood-off = elevados, ventilados por detrás
-day-controller-tracking = MPPT (sigue el punto de máxima potencia)
-day-controller-direct = PWM (conecta los paneles directamente al banco)
+day-controller-tracking = MPPT
+day-controller-direct = PWM
 day-charger-shore = red exterior
 day-charger-engine = motor
 day-charger-generator = generador
 day-bank-place-cabin = en la cabina
-day-bank-place-locker = en un compartimento, bajo el asiento o el piso
+day-bank-place-locker = en un compartimento, bajo el asiento o el suelo
 day-bank-place-outside = en el exterior

@@ -7,10 +7,11 @@ finding-too-many = { $field }: hay { NUMBER($count) } en la lista y se responden
 finding-none-given = { $field }: añada al menos uno.
 finding-bad-table = { $field }: la fila { NUMBER($row) } está fuera de orden. El estado de carga debe subir de fila en fila, la tensión no debe bajar y hacen falta dos filas o más.
 finding-bad-map = { $field }: la fila { NUMBER($row) } falta o está incompleta y no se usa. Cada fila necesita los cuatro números y el mapa dos filas o más.
-finding-starts-cost = { NUMBER($starts) ->
-    [one] Un arranque cuesta
-   *[other] { NUMBER($starts) } arranques cuestan
-} el { $lost } del frío: el compresor consume antes de que el evaporador esté frío. Una banda muerta más ancha o un modo más bajo pierde menos.
+finding-starts-cost =
+    { NUMBER($starts) ->
+        [one] El equipo arranca una vez, y ese arranque cuesta
+       *[other] El equipo arranca { NUMBER($starts) } veces, y esos arranques cuestan en total
+    } el { $lost } del frío: el compresor consume antes de que el evaporador esté frío. Una histéresis del termostato mayor o un modo más bajo pierde menos.
 finding-no-such-mode = { $field }: esta fila del plan de modos nombra un modo que no está en la lista.
 finding-bad-import = { $field }: la hora { NUMBER($row) } está fuera del intervalo, o las listas tienen distinta longitud. Cada hora necesita una temperatura { $temperature } y una irradiancia { $irradiance }.
 finding-standby-above-draw = { $field }: { $standby } supera los { $draw } consumidos en marcha. Revise ambos: en espera es lo que toma el equipo con el compresor parado.
@@ -35,7 +36,7 @@ finding-measured-load-taken = La medición no indica la carga. Se usa la carga a
 finding-depth-beyond-start = El banco empieza al { $start } y se reserva el { $floor }: no queda nada que usar.
 finding-typical-curve = La curva de tensión de esta química es una típica: las horas hasta un corte por tensión son menos seguras.
 finding-no-rate-measured = La caída de tensión de estas celdas bajo carga, además de la de su resistencia, no está medida. No se supone ninguna; el margen es mayor cuanto más rápida es la descarga.
-finding-rate-not-measured = Esta descarga es de { $rate }C y tales celdas se midieron hasta { $measured }C. Por encima, la tensión bajo carga es menos segura.
+finding-rate-not-measured = La descarga es de { $rate } veces los Ah de la batería ({ $rate }C), y tales celdas se midieron hasta { $measured }C. Por encima, la tensión bajo carga es menos segura.
 finding-fast-lead-acid = Esta descarga es de { $rate }C. Por encima de 0,3C las baterías de plomo-ácido suelen durar menos de lo que dice el exponente de Peukert habitual, una cuarta parte menos a 0,5C: ponga el exponente que resulta de la tabla de su batería.
 finding-equal-sharing = Las horas suponen que { NUMBER($parallel) } ramas reparten la corriente por igual: embarrado, o cables iguales y conexión en diagonal. En el cableado se comprueba la conexión que indique allí o, si falta, la peor.
 finding-deep-lead-acid = Las baterías de plomo-ácido con una profundidad de descarga del { $depth } se desgastan pronto; lo habitual es la mitad.
@@ -49,7 +50,7 @@ sun-parts-estimated = El archivo meteorológico solo tiene la irradiancia total.
 
 ## How a typed text was read
 
-entry-trouble = { $field }: esta entrada no se puede usar. Se admite: { $range }.
+entry-trouble = { $field }: introduzca { $range }.
 echo-value = leído como { $value }
 echo-strings =
     { NUMBER($count) ->

@@ -10,8 +10,8 @@ hand-on-qr-too-long = El enlace de este plan es demasiado largo para un código 
 # The length of a link, for those who paste it somewhere narrow.
 hand-on-link-length =
     { NUMBER($characters) ->
-        [one] El enlace que contiene tiene { $characters } carácter.
-       *[other] El enlace que contiene tiene { $characters } caracteres.
+        [one] Con un enlace de { $characters } carácter.
+       *[other] Con un enlace de { $characters } caracteres.
     }
 hand-on-report = Un informe para imprimir, una o dos páginas
 hand-on-report-print = Imprimir
@@ -21,7 +21,7 @@ hand-on-figures-hint = Sobre blanco, con el título y la fuente dentro. SVG es n
 hand-on-tables = Tablas
 hand-on-tables-hint = CSV para una hoja de cálculo (punto decimal, columnas separadas por comas), Markdown para una publicación.
 hand-on-whole = La respuesta completa
-hand-on-whole-hint = Todos los resultados como JSON, para un programa. El formato se describe en el módulo.
+hand-on-whole-hint = Todos los resultados como JSON, para un programa. Formato: véase el README del módulo.
 hand-on-save-answer = Guardar la respuesta como JSON
 # What a file of this kind is called on its button, for those who do not see what stands
 # beside it.
@@ -119,17 +119,17 @@ hand-on-head-outdoors = Exterior ({ $unit })
 hand-on-head-humidity = Humedad relativa en la cabina (%)
 hand-on-head-panels = De los paneles (W)
 hand-on-head-chargers = De los cargadores (W)
-hand-on-head-loads = Cargas (W)
+hand-on-head-loads = Consumos (W)
 hand-on-head-unit-power = Equipo de frío (W)
 hand-on-head-cooling = Potencia frigorífica usada (W)
 hand-on-head-day = Día
 hand-on-head-day-panels = De los paneles (Wh)
 hand-on-head-day-chargers = De los cargadores (Wh)
-hand-on-head-day-loads = Cargas (Wh)
+hand-on-head-day-loads = Consumos (Wh)
 hand-on-head-day-unit = Equipo de frío (Wh)
 hand-on-head-least = Estado de carga mínimo (%)
 hand-on-head-at-end = Estado de carga al final (%)
-hand-on-head-warmest = Máxima en la cabina con un modo previsto ({ $unit })
+hand-on-head-warmest = Máxima en la cabina cuando debe funcionar el equipo ({ $unit })
 hand-on-head-off = Banco desconectado (h)
 hand-on-head-unit-off = Solo el equipo parado (h)
 hand-on-head-above = Por encima de la consigna (h)
@@ -158,7 +158,7 @@ hand-on-head-wanted = Horas deseadas (h)
 hand-on-size-hours = horas con este banco
 hand-on-size-draw = consumo máximo
 hand-on-size-depth = profundidad de descarga
-hand-on-size-new = justo lo suficiente, nuevo
+hand-on-size-new = mínimo, nuevo
 hand-on-size-reserve = con envejecimiento y margen
 hand-on-size-batteries = baterías
 hand-on-size-runs-new = duración cuando es nuevo

@@ -1,7 +1,7 @@
 ## Registros: un archivo
 
 log-title = Un registro o notas
-log-hint = Suelte aquí un archivo CSV de un monitor o registrador, o elija uno. Se lee en este dispositivo y no se envía a ninguna parte.
+log-hint = Elija un archivo CSV de un monitor o registrador, o suéltelo aquí. Se lee en este dispositivo y no se envía a ninguna parte.
 log-pick = Elegir un registro
 log-try = Probar el registro inventado
 log-invented = Inventado para la demostración: no se midió ninguna furgoneta, banco de baterías ni equipo de refrigeración así.
@@ -74,9 +74,9 @@ log-fault-few = menos de dos filas con hora y lectura
 log-rows = Cómo se leyó el archivo:
 log-sign-reversed =
     { $of ->
-        [amps] El consumo está registrado con signo menos: se invirtió el signo de la corriente.
-        [watts] El consumo está registrado con signo menos: se invirtió el signo de la potencia.
-       *[both] El consumo está registrado con signo menos: se invirtieron los signos de la corriente y la potencia.
+        [amps] La descarga se registró en negativo; aquí la corriente se muestra en positivo.
+        [watts] La descarga se registró en negativo; aquí la potencia se muestra en positivo.
+       *[both] La descarga se registró en negativo; aquí la corriente y la potencia se muestran en positivo.
     }
 log-sign-by-amps = La potencia está registrada sin signo: tomó el de la corriente.
 log-newest-first = La fila más reciente estaba primero: se invirtió el orden.
@@ -113,8 +113,8 @@ log-remarks =
     }
 log-watts-none = No hay ni tensión ni potencia: la corriente sola da la carga, pero no la energía.
 log-watts-product = La potencia es tensión por corriente, fila a fila.
-log-watts-column = La potencia es la registrada.
-log-watts-apart = La potencia es la registrada, pero tensión por corriente da el { $share } de ella: revise las unidades, o si es corriente alterna.
+log-watts-column = La potencia viene de la columna del propio registrador.
+log-watts-apart = La potencia viene de la columna del propio registrador, pero tensión por corriente da el { $share } de ella: revise las unidades, o si es corriente alterna.
 log-counter = El contador del propio registrador avanzó { $own }; las filas suman { $rows }.
 log-counter-reset = El contador de { $unit } del propio registrador avanzó y retrocedió o se puso a cero: no se compara.
 
@@ -130,12 +130,12 @@ log-watts = Potencia
 log-means = media { $mean }, { $low } a { $high }
 log-ran = Funcionó { $duration }; { $cause }.
 log-ran-last = Funcionó { $duration }, al final { $volts } y { $amps }; { $cause }.
-log-end-unknown = el registro termina bajo carga o la carga fue cayendo, y no muestra por qué
+log-end-unknown = el registro no muestra qué terminó la descarga
 log-end-bms = probablemente cortó el BMS
 log-end-unit = probablemente cortó el equipo o el inversor
 log-end-hand = probablemente se apagó a mano
 log-gaps = Huecos: { $count }, { $duration } en total. No se rellena nada; pueden añadir { $ah-low } a { $ah-high } y { $wh-low } a { $wh-high }.
-log-sampling-pulses = Registrado con poca frecuencia: sin una de cada dos filas el total cambia un { $share }. No se puede indicar la incertidumbre.
+log-sampling-pulses = Las filas están demasiado separadas para esta carga: sin una de cada dos, el total cambia un { $share }. No se puede indicar la incertidumbre.
 log-sampling-counters = Los contadores del propio registrador difieren de las filas un { $share }: hubo pulsos entre las filas. No se puede indicar la incertidumbre.
 log-sampling-few = Demasiado pocas filas para saber si siguen la carga.
 
@@ -147,14 +147,14 @@ log-meter-clamp = pinza amperimétrica
 log-offset = Corriente indicada en reposo
 log-offset-hint = Una desviación de cero de { $current } añade en { $duration } { $charge } falsos.
 log-offset-bad = Introduzca una corriente { $accepted }.
-log-offset-from-log = Leerla del inicio del registro
+log-offset-from-log = Tomar el cero del inicio del registro
 log-offset-none = El registro empieza bajo carga: no tiene ninguna lectura en reposo.
 log-offset-taken = Restado: añadía { $charge } falsos a lo largo del registro.
 
 ## Registros: tramos estables
 
-log-stretches = Tramos estables
-log-stretches-hint = Se encuentran donde cambia la media (PELT; Killick, Fearnhead and Eckley 2012). Arrastre un borde, o muévalo con las flechas, de minuto en minuto.
+log-stretches = Tramos estables del registro
+log-stretches-hint = Un tramo nuevo empieza donde cambia el consumo medio. Arrastre un borde, o muévalo con las flechas, de minuto en minuto. Método: PELT (Killick, Fearnhead and Eckley 2012).
 log-shortest = Tramo más corto
 log-shortest-hint = Más largo que un ciclo del compresor, para que la media incluya las pausas.
 log-find-again = Volver a buscarlos
@@ -178,11 +178,15 @@ log-axis-hours = Horas desde el inicio del registro
 ## Registros: al plan
 
 log-bank = Banco registrado
+-log-mode-of =
+    { $mode ->
+        [the-unit] del equipo de frío
+       *[named] de { $mode }
+    }
 log-make-bank = Usar los totales como banco medido
-log-make-claims = Comparar los totales con lo declarado
-log-into = Usar como consumo de
-log-make-mode = Usar el tramo { $number } como consumo de { $mode }
-log-make-noted = Usarlo como consumo de { $mode }
+log-make-claims = Comparar los totales con la etiqueta
+log-make-mode = Usar el tramo { $number } como consumo { -log-mode-of }
+log-make-noted = Usarlo como consumo { -log-mode-of }
 log-taken = Añadido al plan, marcado como medido, con su margen. «Deshacer» lo revierte.
 log-not-taken = No añadido: su incertidumbre es desconocida, o está fuera de lo que admite el plan.
 

@@ -25,3 +25,4 @@ list-or = { $first } o { $last }
 accepted-count = un número entero de { $min } a { $max }
 accepted-clock = una hora de { $first } a { $last }
 accepted-range = de { $min } a { $max }
+accepted-number = un número { $range }

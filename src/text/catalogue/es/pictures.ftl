@@ -1,20 +1,20 @@
 ## The wiring diagram
 
 picture-wiring = Cableado, esquema unifilar
-picture-wiring-hint = Toque un cable para ver sus reglas y fuentes. Marca: soporta la corriente. Cruz: no es suficiente. Rombo: aún sin evaluar.
+picture-wiring-hint = Toque un cable para ver sus reglas y fuentes. Visto (✓): soporta la corriente. Cruz: no es suficiente. Rombo: sin comprobar.
 picture-wiring-caption = Una línea representa positivo y negativo. Símbolos según IEC 60617: batería, fusible, convertidor, panel fotovoltaico, motor.
 picture-bank = Banco
 picture-begin-at-bank = Los cables empiezan en sus bornes.
 picture-controller = Regulador de carga solar
-picture-loads = Otras cargas
+picture-loads = Otros consumos
 picture-not-worked-out = Su cable no se calcula aquí.
-picture-beyond-tables = sin evaluar: un valor está fuera de las tablas
+picture-beyond-tables = sin comprobar: un valor está fuera de las tablas
 # How a path is opened, as it is read out.
 picture-opens = { $title }: { $verdict }. Mostrar sus reglas.
-picture-counts-as = { $size } (cuenta como { $other })
+picture-counts-as = { $size } (calculado como { $other })
 picture-size-in-both = { $size } ({ $other })
-picture-each-way = { $length } por sentido
-picture-each-way-assumed = { $length } por sentido (supuesto)
+picture-each-way = { $length }, solo ida
+picture-each-way-assumed = { $length }, solo ida (supuesto)
 picture-conductor = { $size }, { $length }
 picture-current = { $current } a { $volts }
 picture-current-drops = { $current } a { $volts }, caída de tensión { $drop } ({ $percent })
@@ -36,7 +36,11 @@ picture-string-fuse = Un fusible por rama: { $rating } (recomendado)
 picture-dc-converter = Convertidor CC-CC a { $volts }
 picture-inverter = Inversor
 picture-inverter-rated = Inversor, { $power }
-picture-sized-for-mode = dimensionado para { $mode }, el modo de mayor consumo
+picture-sized-for-mode =
+    dimensionado para { $mode ->
+        [the-unit] el equipo de frío
+       *[named] { $mode }, el modo de mayor consumo
+    }
 picture-sized-for-rating = dimensionado para toda su potencia nominal
 picture-charger = Cargador { $number }, fuente: { $source }
 picture-at-most = { $current } como máximo
@@ -58,7 +62,7 @@ picture-main-cables = Cables principales: { $place }
 picture-main-cables-assumed = Cables principales: { $place } (supuesto)
 picture-battery-gives = Continua: { $current }
 picture-batteries-alike = Todas igual: { $current } cada una
-picture-most-loaded = Batería más cargada: { $current }
+picture-most-loaded = Batería con más corriente: { $current }
 picture-of-limit = { $what }, límite { $limit }: { $verdict }
 picture-no-limit = { $what }; límite no indicado
 picture-at-start = Al arrancar: { $current }
@@ -67,7 +71,7 @@ picture-while-charging = Al cargar: { $current }
 picture-energy = Adónde va la energía
 picture-energy-caption = El ancho de cada banda son sus vatios-hora; ambos lados suman lo mismo.
 picture-heat = De dónde viene el calor del habitáculo
-picture-heat-caption = Calor sensible en todo el periodo; el ancho de cada banda son sus vatios-hora.
+picture-heat-caption = Calor que sube la temperatura (calor sensible), en todo el periodo; el ancho de cada banda son sus vatios-hora.
 picture-claims = Declarado y medido
 picture-claims-caption = El punto es el valor medido y la barra su incertidumbre (k = 2, cerca del 95 %). La línea vertical es lo declarado.
 picture-comes-in = entra
@@ -81,8 +85,8 @@ picture-in-all = { $energy } total
 picture-from-panels = Paneles
 picture-from-chargers = Cargadores
 picture-from-bank = Del banco
-picture-to-unit = Equipo de frío, con su alimentación y cable
-picture-to-loads = Otras cargas
+picture-to-unit = Equipo, convertidor y cable
+picture-to-loads = Otros consumos
 picture-to-losses = Pérdidas en el banco
 picture-to-bank = Al banco
 picture-spilled = Solar disponible, no usada

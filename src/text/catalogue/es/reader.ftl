@@ -3,8 +3,8 @@
 maker-title = Una página para lectores
 maker-hint = La misma respuesta con algunos números abiertos: los lectores introducen su propio banco y ven sus propias horas. Su plan va en el enlace; no se guarda ni se envía nada más.
 maker-page-title = Título
-maker-page-note = Una línea de usted
-maker-open = Lo que los lectores pueden cambiar, de uno a cuatro
+maker-page-note = Su mensaje (opcional)
+maker-open = Abierto a los lectores (1 a 4)
 maker-open-as-one = Si la capacidad o la tensión están abiertas, los lectores ven sus baterías como un solo banco.
 # Why a fifth is not taken.
 maker-too-many = Como máximo { $most }: quite uno primero.
@@ -22,9 +22,9 @@ maker-language-browser = el del navegador, si está disponible
 maker-language-own-name = Español
 maker-see = Ver la página
 maker-copy-link = Copiar su enlace
-maker-frame = En una página propia
-maker-frame-hint = Un marco que contiene la página como un solo archivo. Solo necesita permiso para scripts y funciona donde el almacenamiento está bloqueado.
-maker-copy-frame = Copiar el marco
+maker-frame = Pegar en su sitio web
+maker-frame-hint = Un marco (iframe) con la página como un solo archivo. Solo necesita que se permitan scripts y funciona donde el almacenamiento está bloqueado.
+maker-copy-frame = Copiar el HTML
 maker-script-hint = Una vez en esa página, si la altura del marco debe seguir a su contenido:
 maker-copy-script = Copiar el script
 maker-one-file = La página como un solo archivo, para un servidor propio
@@ -42,8 +42,8 @@ reader-voltage = Tensión del banco
 # A field of a mode or a load.
 reader-of = { $name }: { $field }
 # Why a text is not taken.
-reader-trouble = { $label }: indique { $accepted }.
-reader-on-paper = En papel
+reader-trouble = { $label }: introduzca { $accepted }.
+reader-on-paper = Regla práctica
 reader-on-paper-hint = Una línea por modo. Wh utilizables = tensión nominal × capacidad en Ah × profundidad de descarga.
 reader-in-full = Abrir completo
 reader-in-full-hint = El plan completo con sus números: lo que se supuso, las curvas y qué tamaño de banco hace falta.
