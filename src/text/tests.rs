@@ -13,6 +13,7 @@ use crate::{
         draft::Draft,
         entry::read,
         path::UnitField,
+        reader::Language,
         supply::{Array, Charger, ChargerKind},
     },
     range::Unit,
@@ -277,4 +278,35 @@ fn the_report_is_in_the_units_shown() {
     }
     // Another plan in the same units is still in them.
     assert_eq!(Plan::fresh().shown_as(plan.show).show, Show::US);
+}
+
+/// The only mode, unnamed, has its article and its case, and its name in a table has none.
+#[test]
+fn the_only_mode_without_a_name_is_the_unit() {
+    let mut plan = Plan::fresh();
+    plan.show = Show::METRIC;
+    plan.day.samples_count = Some(0);
+    plan.supply.chargers.push(Charger::default());
+    let whole = answer(&plan);
+    for (language, says, titled) in [
+        (Language::English, "The cooling unit runs ", "Cooling unit"),
+        (Language::German, "Das Kühlgerät läuft ", "Kühlgerät"),
+        (
+            Language::Spanish,
+            "El equipo de frío funciona ",
+            "Equipo de frío",
+        ),
+    ] {
+        let f = Formatter::new(Locale::usual(language), plan.show);
+        let run = &whole.runs[0];
+        let said = run_sentence(f, &plan, run);
+        assert!(said.starts_with(says), "{said}");
+        assert_eq!(run_title(f, &plan, &whole, run), titled);
+        let report = report::article(f, &plan, &whole, None);
+        assert!(report.contains(says), "{says}");
+        assert!(!report.contains("the-unit"), "{report}");
+    }
+    plan.units[0].modes[0].name = "Eco".into();
+    let said = run_sentence(Formatter::ENGLISH, &plan, &whole.runs[0]);
+    assert!(said.starts_with("Eco runs "), "{said}");
 }

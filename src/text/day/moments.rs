@@ -278,6 +278,21 @@ mod tests {
         assert_eq!(moment(F, &plan, 3.0), "Sun 1 Mar, 00:00");
     }
 
+    /// The end of 24 hours stands at the clock of their start.
+    #[test]
+    fn a_clock_that_comes_again_is_the_next_day_s() {
+        let mut plan = week(None);
+        plan.day.days_count = Some(1);
+        assert_eq!(moment(F, &plan, 0.0), "21:00");
+        assert_eq!(moment(F, &plan, 23.5), "20:30");
+        assert_eq!(moment(F, &plan, 24.0), "21:00 the next day");
+        assert_eq!(Calendar::of(&plan).until(F, 10.0), "until 07:00");
+        assert_eq!(
+            Calendar::of(&plan).until(F, 24.0),
+            "until 21:00 the next day"
+        );
+    }
+
     #[test]
     fn without_a_date_a_night_belongs_to_its_evening() {
         let plan = week(None);
