@@ -45,7 +45,7 @@ fn house() -> Plan {
     };
     let unit = &mut plan.units[0];
     unit.cutoff_v = None;
-    unit.cable.length_m = 0.0;
+    unit.cable.length_m = Some(0.0);
     unit.modes = vec![mode("Low", 1900.0, 6800.0), mode("High", 2850.0, 9700.0)];
     unit.cooling = UnitCooling {
         curves: Some(UnitCurves::TwoStage),
