@@ -107,11 +107,12 @@ test('a bad text stays, says what is wrong, and the last good answer stands', as
 });
 
 test('another voltage takes the unit along', async ({ page, open, scratch }) => {
-  const frame = await blog(page, open, scratch, { link: linkOf(plan) });
+  const beside = { ...plan, units: [{ ...plan.units[0], cable: { length_m: 0 } }] };
+  const frame = await blog(page, open, scratch, { link: linkOf(beside) });
   const before = await answer(frame);
   await frame.fill(V, '12.8');
   await frame.fill(AH, '420');
-  // As many Wh at half the volts: the same hours, but for the cable.
+  // As many Wh at half the volts, and no cable between: the same hours.
   await expect(frame.locator('.card')).toHaveText(/another voltage/);
   await says(frame, before);
 });
@@ -290,7 +291,7 @@ test('in German, with its plural and its decimal comma', async ({ page, open, sc
   // Hours and minutes are signs; days are words, from three on.
   assert(seen.has('Tage'), [...seen].join());
   await frame.fill(AH, 'viel');
-  await expect(frame.locator(`${AH}-error`)).toHaveText(/^Kapazität der Bank: bitte von /);
+  await expect(frame.locator(`${AH}-error`)).toHaveText(/^Kapazität der Batteriebank: Geben Sie eine Zahl von /);
   await frame.fill(AH, '210');
   await another(frame, sentence);
   // Nothing of what a reader sees is left in English, but the cautions beside theirs.

@@ -127,6 +127,12 @@ fn a_short_log_and_a_bad_plan_are_refused_in_words() {
     assert!(matches!(short, LoggedNight::TooShort { .. }), "{short:?}");
     let said = claims::night_state(f, &short);
     assert!(said.contains("3\u{202f}h"), "{said}");
+    let mut other = plan();
+    other.banks[0].battery_nominal_v = Some(12.8);
+    other.banks[0].series_count = 1;
+    let refused = logged_night(&other, &a_night(4.0), MeterSd::default());
+    let said = claims::night_state(f, &refused);
+    assert!(said.contains("12.8\u{202f}V"), "{said}");
     let mut bad = plan();
     bad.units[0].modes.clear();
     let unready = logged_night(&bad, &a_night(4.0), MeterSd::default());

@@ -32,7 +32,7 @@ pub use ahead::{Ahead, AheadPoint, Miss, Used};
 pub use figures::{Fitted, FittedFigure, Untold};
 pub use ground::MOST_H;
 
-use crate::{physics::bench::log::Log, plan::Plan};
+use crate::{physics::bench::log::Log, plan::Plan, simulate::assemble::SAME_SYSTEM};
 use figures::figures;
 use ground::Ground;
 use part::PartFit;
@@ -55,6 +55,8 @@ pub enum LoggedNight {
     PlanUnready,
     /// Fewer hours with rows than it takes.
     TooShort { covered_h: f64, least_h: f64 },
+    /// The log's usual volts are not those of the plan's bank, by a quarter or more.
+    OtherVoltage { log_v: f64, bank_v: f64 },
     /// It was fitted.
     Fitted(Box<FittedNight>),
 }
@@ -123,6 +125,9 @@ impl LoggedNightWork {
             };
             return of(Some(short), None);
         }
+        if let Some(other) = other_voltage(plan, log) {
+            return of(Some(other), None);
+        }
         let whole_fit = PartFit::new(&whole, meter);
         let early = Ground::new(plan, &first_two_thirds(log));
         let early = early.map(|early| {
@@ -185,6 +190,15 @@ impl LoggedNightWork {
             taken: taken.map(Box::new),
         }))
     }
+}
+
+/// A log of another system: what it tells is not of this plan.
+fn other_voltage(plan: &Plan, log: &Log) -> Option<LoggedNight> {
+    let bank_v = plan.banks.first()?.nominal_v();
+    let volts: Vec<f64> = log.samples.iter().filter_map(|one| one.volts).collect();
+    let log_v = (!volts.is_empty()).then(|| ground::middle(volts))?;
+    let is_other = (log_v / bank_v - 1.0).abs() > SAME_SYSTEM;
+    is_other.then_some(LoggedNight::OtherVoltage { log_v, bank_v })
 }
 
 /// By time, of what is read of it.

@@ -52,6 +52,10 @@ pub fn night_state(f: Formatter, night: &LoggedNight) -> String {
             covered: f.duration_fine(*covered_h),
             least: f.duration(*least_h),
         }),
+        LoggedNight::OtherVoltage { log_v, bank_v } => f.say(m::LogNightOtherVoltage {
+            log: f.with_unit(*log_v, "V"),
+            bank: f.with_unit(*bank_v, "V"),
+        }),
         LoggedNight::Fitted(_) => String::new(),
     }
 }

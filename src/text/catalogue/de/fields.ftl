@@ -264,7 +264,7 @@ chemistry-flooded = Blei-Säure, nass
 
 ## Where a number comes from
 
-origin-label = laut Typenschild
+origin-label = Etikett
 origin-measured = gemessen
 origin-guess = geschätzt
 origin-question = { $field }: woher die Zahl kommt

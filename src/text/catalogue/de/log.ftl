@@ -203,6 +203,7 @@ log-night-changed = Der Plan wurde seit der Anpassung geändert: Passen Sie ihn 
 log-night-other-bank = Der heiße Tag läuft mit der ersten Batteriebank; diese Aufzeichnung ist von einer anderen. Machen Sie sie zur ersten Bank, um sie anzupassen.
 log-night-unready = Der Plan hat Fehler, mit denen der heiße Tag nicht gerechnet werden kann. Beheben Sie diese zuerst.
 log-night-short = Die Aufzeichnung hat { $covered } mit Messwerten; für eine Anpassung braucht es { $least } oder mehr.
+log-night-other-voltage = Die Aufzeichnung entstand bei etwa { $log }, und die Batteriebank des Plans hat { $bank }: Das ist eine andere Anlage, und der Plan wird nicht daran angepasst.
 log-night-figure = Größe
 log-night-assumed = Angenommen
 log-night-fitted = Angepasst

@@ -203,6 +203,7 @@ log-night-changed = The plan has changed since the fit: fit it again.
 log-night-other-bank = The day runs on the first bank; this log is of another one. Make it the first bank to fit it.
 log-night-unready = The plan has errors that keep its hot day from running. Correct them, then fit.
 log-night-short = The log has { $covered } with readings; a fit takes { $least } or more.
+log-night-other-voltage = The log was made at about { $log } and the plan’s bank is one of { $bank }: it is another system, and the plan is not fitted to it.
 log-night-figure = Figure
 log-night-assumed = Assumed
 log-night-fitted = Fitted

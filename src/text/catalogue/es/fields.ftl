@@ -264,7 +264,7 @@ chemistry-flooded = Plomo-ácido abierto (líquido)
 
 ## Where a number comes from
 
-origin-label = según etiqueta
+origin-label = etiqueta
 origin-measured = medido
 origin-guess = estimado
 origin-question = { $field }: de dónde viene el número

@@ -203,6 +203,7 @@ log-night-changed = El plan ha cambiado desde el ajuste: ajústelo de nuevo.
 log-night-other-bank = El día caluroso usa el primer banco; este registro es de otro. Póngalo como primer banco para ajustarlo.
 log-night-unready = El plan tiene errores que impiden calcular el día caluroso. Corríjalos y después ajuste.
 log-night-short = El registro tiene { $covered } con lecturas; un ajuste necesita { $least } o más.
+log-night-other-voltage = El registro se hizo a unos { $log } y el banco del plan es de { $bank }: es otra instalación, y el plan no se ajusta a él.
 log-night-figure = Magnitud
 log-night-assumed = Supuesto
 log-night-fitted = Ajustado
