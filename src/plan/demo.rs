@@ -122,7 +122,10 @@ impl Plan {
             battery_rated_ah: Figure::assumed(USUAL_AH),
             ..Bank::of(Chemistry::Lfp, USUAL_SYSTEM_V, USUAL_AH)
         };
-        Self::of(bank, Mode::of_power("", Figure::assumed(USUAL_DRAW_W)))
+        let mut plan = Self::of(bank, Mode::of_power("", Figure::assumed(USUAL_DRAW_W)));
+        // Somewhere between them there is a cable, of which nobody has said anything.
+        plan.units[0].cable = Cable::default();
+        plan
     }
 
     /// The same plan in the units that another is shown in: whoever starts afresh
@@ -135,12 +138,19 @@ impl Plan {
         }
     }
 
-    /// The least that can be answered: one battery, one mode.
+    /// The least that can be answered: one battery, one mode, the unit at the battery's
+    /// own terminals.
     #[must_use]
     pub fn of(bank: Bank, mode: Mode) -> Self {
         Self {
             banks: vec![bank],
-            units: vec![Unit::of(vec![mode])],
+            units: vec![Unit {
+                cable: Cable {
+                    length_m: Some(0.0),
+                    ..Cable::default()
+                },
+                ..Unit::of(vec![mode])
+            }],
             ..Self::blank()
         }
     }
