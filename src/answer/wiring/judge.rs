@@ -3,7 +3,8 @@
 //! Every part is judged by the figures as they stand, and again with all guesses
 //! at the kind and at the hard end of what they may be. It carries only if it does
 //! at the hard end, and fails only if it does at the kind one; between them it is
-//! not judged yet, and the fields that would settle it are named.
+//! not judged yet, and the fields that would settle it are named. Temperature ratings
+//! are kind to one rule and hard on another, and are gone through one by one.
 
 use super::{
     BankLimits, WiringAnswer, bank,
@@ -173,7 +174,12 @@ fn settled(plan: &Plan, part: Part, face: Verdict, guesses: &[Guess]) -> (Verdic
         .copied()
         .filter(|one| matters(one, part))
         .collect();
-    let flips = |moved: &[Guess]| verdict_of(&with(plan, moved, end), part) != Some(face);
+    let is_other = |moved: &[Guess]| verdict_of(&with(plan, moved, end), part) != Some(face);
+    let flips = |moved: &[Guess]| {
+        let is_other_rated = |&rating_c: &f64| is_other(&rated(moved, rating_c));
+        let has_rating = moved.iter().any(|one| is_rating(one.path));
+        is_other(moved) || (has_rating && RATINGS_C.iter().any(is_other_rated))
+    };
     if near.is_empty() || !flips(&near) {
         return (face, Vec::new());
     }
@@ -183,6 +189,30 @@ fn settled(plan: &Plan, part: Part, face: Verdict, guesses: &[Guess]) -> (Verdic
     }
     let open = deciding.iter().map(|one| Open::Field(one.path)).collect();
     (Verdict::NotJudged, open)
+}
+
+/// What cables and lugs are usually rated for, °C, a column of the tables each.
+const RATINGS_C: [f64; 5] = [60.0, 75.0, 80.0, 90.0, 105.0];
+
+const fn is_rating(path: Path) -> bool {
+    matches!(path, Path::Installation(_, L::InsulationC | L::TerminalC))
+}
+
+/// The same guesses with their ratings at one temperature. A higher one carries more
+/// and, being hotter, drops more: neither of its ends is the kind one for all rules.
+fn rated(guesses: &[Guess], rating_c: f64) -> Vec<Guess> {
+    let rated = guesses.iter().map(|&one| {
+        if is_rating(one.path) {
+            Guess {
+                kind: rating_c,
+                hard: rating_c,
+                ..one
+            }
+        } else {
+            one
+        }
+    });
+    rated.collect()
 }
 
 /// Of guesses that only together change a verdict, as few as still do.
