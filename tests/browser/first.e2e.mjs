@@ -1,6 +1,6 @@
 // The first minute: someone with a 12 V battery and a phone, from nothing.
 import assert from 'node:assert/strict';
-import { complete, expect, openAll, test } from './harness.mjs';
+import { complete, expect, openAll, test, withExample } from './harness.mjs';
 
 const AH = '#banks-0--battery-rated-ah';
 const VOLTS = '#banks-0--battery-nominal-v';
@@ -97,6 +97,39 @@ test('the answer stays in sight over every field of the first question, with a k
     await inSight(page, '#answer');
   }
 });
+
+/** The fields of a question's section, folds open, over which none of its answers is in sight. */
+const outOfSight = (section) => section.evaluate(async (one) => {
+  const shown = (field) => field.checkVisibility() && !field.matches('[type=file]');
+  const missed = [];
+  let count = 0;
+  for (const field of [...one.querySelectorAll('input, select')].filter(shown)) {
+    field.scrollIntoView({ block: 'center' });
+    field.focus();
+    await new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); });
+    const inSight = [...one.querySelectorAll('.answer')].some((answer) => {
+      const { top, bottom, height } = answer.getBoundingClientRect();
+      return height > 0 && top >= -1 && bottom > 0 && top < window.visualViewport.height;
+    });
+    count += 1;
+    if (!inSight) missed.push(field.id);
+  }
+  return { count, missed };
+});
+
+for (const [number, least] of [[2, 5], [3, 40], [4, 30], [5, 10]]) {
+  test(`an answer stays in sight over every field of question ${number}, with a keyboard up`, { context: { ...PHONE, viewport: { width: 390, height: 420 } } }, async ({ page, url }) => {
+    await page.goto(url);
+    await withExample(page);
+    await page.locator(`.questions a[href="#question-${number}"]`).click();
+    const section = page.locator(`section:has(#question-${number})`);
+    await section.locator('.answer').first().waitFor();
+    await openAll(page, `section:has(#question-${number}) details`);
+    const { count, missed } = await outOfSight(section);
+    assert.ok(count >= least, `${count} fields`);
+    assert.deepEqual(missed, []);
+  });
+}
 
 test('the six questions are links, and the back button works between them', async ({ page, url }) => {
   await page.goto(url);
