@@ -3,7 +3,8 @@
 //!
 //! Samples that the readers take are cut, doubled, spliced and changed. A few thousand
 //! cases of each here; `FUZZ_CASES=10000000 cargo test --release --test fuzz` for the long
-//! run, whose rates it prints. What a run finds is kept by proptest beside this file.
+//! run, whose rates it prints. What a run finds proptest
+//! tries again on this machine; it becomes a test of its own.
 
 use proptest::{prelude::*, sample::Index, test_runner::TestRunner};
 use std::{fs, time::Instant};
