@@ -1,6 +1,7 @@
-//! Makes the message catalogues (src/text/catalogue, Fluent files in a folder a language)
-//! typed Rust: a missing message, an unknown one or a wrong argument does not build. And
-//! tells the linker what the page's parts are worked out from.
+//! Makes typed Rust of the message catalogues (src/text/catalogue, Fluent files in a
+//! folder a language), and a text of each language's words: a missing message, an unknown
+//! one or a wrong argument does not build. And tells the linker what the page's parts are
+//! worked out from.
 
 use std::{env, fs, path::Path, process};
 
@@ -17,11 +18,18 @@ fn main() {
     }
     println!("cargo::rerun-if-changed=.tools/messages");
     println!("cargo::rerun-if-changed={}", parts::FOLDER);
-    let catalogues = generate::LANGUAGES.map(|(tag, _)| (tag, parts::whole(tag)));
+    println!("cargo::rerun-if-changed=src/text/signs.rs");
+    let catalogues = generate::LANGUAGES.map(|tag| (tag, parts::whole(tag)));
     match generate::generate(&catalogues) {
-        Ok(code) => {
+        Ok(generated) => {
             let out = env::var("OUT_DIR").expect("cargo names a folder");
-            fs::write(Path::new(&out).join("messages.rs"), code).expect("it can be written");
+            let write = |name: &str, text: &str| {
+                fs::write(Path::new(&out).join(name), text).expect("it can be written");
+            };
+            write("messages.rs", &generated.code);
+            for (tag, words) in generate::LANGUAGES.iter().zip(&generated.words) {
+                write(&format!("words-{tag}.txt"), words);
+            }
         }
         Err(faults) => {
             for fault in faults {

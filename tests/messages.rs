@@ -12,7 +12,7 @@ mod parts;
 use generate::{LANGUAGES, generate};
 use std::collections::BTreeSet;
 use till_morning::{
-    plan::{Show, reader::Language},
+    plan::{Show, part::Choice as _, reader::Language},
     text::{Formatter, Locale, m, message},
 };
 
@@ -55,6 +55,14 @@ fn what_is_missing_or_too_much_does_not_build() {
         assert!(told_of.contains(&told.to_owned()), "{german}: {told_of:?}");
     }
     assert!(faults(&[("en", "a = {\n")])[0].starts_with("en.ftl, line "));
+    // A number has a plural, and no name: such a choice would never be made.
+    assert_eq!(
+        faults(&[
+            ("en", "a = { NUMBER($x) }\n"),
+            ("de", "a = { $x ->\n    [sun] Sonne\n   *[rain] Regen\n }\n")
+        ]),
+        ["de: a has words for $x, which the first catalogue counts"]
+    );
     // A name that the code has for itself would not compile, and would not say why.
     assert_eq!(
         faults(&[("en", "a = { $to }\n")]),
@@ -87,6 +95,30 @@ fn each_file(folder: &std::path::Path, read: &mut impl FnMut(&str)) {
         } else if path.extension().is_some_and(|ending| ending == "rs") {
             read(&std::fs::read_to_string(path).unwrap());
         }
+    }
+}
+
+/// The languages of the catalogues are those that the plan knows, in the same order.
+#[test]
+fn every_language_has_a_catalogue() {
+    let tags: Vec<&str> = Language::ALL.iter().map(|one| one.tag()).collect();
+    assert_eq!(tags, LANGUAGES);
+}
+
+/// Each language has words of its own, and its own rule of what is one.
+#[test]
+fn a_message_is_said_in_each_language() {
+    for (language, one, more) in [
+        (Language::English, "1 day", "2.5 days"),
+        (Language::German, "1 Tag", "2,5 Tage"),
+        (Language::Spanish, "1 día", "2,5 días"),
+    ] {
+        let f = Formatter::new(Locale::usual(language), Show::METRIC);
+        let days = |count: f64| {
+            let days = f.plain(count);
+            f.say(m::DurationDays { count, days })
+        };
+        assert_eq!((&*days(1.0), &*days(2.5)), (one, more));
     }
 }
 
@@ -160,13 +192,18 @@ fn nothing_in_another_language_was_left_in_english() {
 
 #[test]
 fn the_catalogues_are_complete() {
-    let whole = LANGUAGES.map(|(tag, _)| (tag, parts::whole(tag)));
+    let whole = LANGUAGES.map(|tag| (tag, parts::whole(tag)));
     assert_eq!(generate(&whole).err(), None);
+    // What is put in is told from the words by control characters.
+    for (tag, text) in whole {
+        let stray = text.find(|c: char| c.is_control() && c != '\n');
+        assert_eq!(stray, None, "{tag}");
+    }
 }
 
 #[test]
 fn each_catalogue_is_named_once() {
-    let tags: BTreeSet<&str> = LANGUAGES.iter().map(|(tag, _)| *tag).collect();
+    let tags: BTreeSet<&str> = LANGUAGES.into_iter().collect();
     assert_eq!(tags.len(), LANGUAGES.len());
 }
 

@@ -4,6 +4,7 @@
 //   till-morning-keeping-HASH.wasm    what reads and writes plans: links, files, storage
 //   till-morning-later-HASH.wasm      the folded questions
 //   till-morning-shared-HASH.wasm     what both of these use, and the first answer does not
+//   till-morning-words-LANG-HASH.txt  what is said, a file a language
 //   index.html                        no inline script or style: runs under a strict content policy
 //   sw.js                             the service worker with this build's list of files
 //   embed.js                          for pages that frame this one: the frame's height
@@ -58,14 +59,17 @@ function titleOf(name) {
   return `${title ?? 'shared'}-`;
 }
 
-const made = withParts(process.env.TRUNK_SOURCE_DIR, ({ dir: bound, glue, main, others }) => {
+const made = withParts(process.env.TRUNK_SOURCE_DIR, ({ dir: bound, glue, main, others, words }) => {
   const wasmFile = writeHashed('wasm', main);
-  const files = Object.entries(others).map(([name, bytes]) => [name, writeHashed('wasm', bytes, titleOf(name))]);
+  const files = [
+    ...Object.entries(others).map(([name, bytes]) => [name, writeHashed('wasm', bytes, titleOf(name))]),
+    ...Object.entries(words).map(([name, bytes]) => [name, writeHashed('txt', bytes, `${name}-`)]),
+  ];
   const script = packScript(join(source, 'start.js'), {
     alias: { 'till-morning-glue': glue, 'till-morning-parts': join(source, 'parts.js') },
     define: { WASM_FILE: JSON.stringify(wasmFile), FILES_BY_PART: JSON.stringify(Object.fromEntries(files)) },
   });
-  const packed = Object.entries({ main, ...others })
+  const packed = Object.entries({ main, ...others, ...words })
     .map(([name, bytes]) => [name, gzipSync(bytes, { level: 9, memLevel: 9 }).toString('base64')]);
   const carried = join(bound, 'packed.json');
   writeFileSync(carried, JSON.stringify(Object.fromEntries(packed)));

@@ -45,15 +45,28 @@ function askForParts(text, names) {
   return `import { part } from 'till-morning-parts';\n${asked}`;
 }
 
+/** Each language's words: they ride in the program, in sections that it does not use (src/main.rs). */
+function wordsIn(source, program) {
+  const module = new WebAssembly.Module(readFileSync(program));
+  const words = readdirSync(join(source, 'src/text/catalogue')).sort().map((tag) => {
+    const [section, ...more] = WebAssembly.Module.customSections(module, `words-${tag}`);
+    if (!section || more.length) throw new Error(`the words of ${tag} are not in ${program}`);
+    return [`words-${tag}`, Buffer.from(section)];
+  });
+  return Object.fromEntries(words);
+}
+
 /**
  * Makes the parts, hands them to `use` and clears up: `glue`, a script, `main`, the bytes
- * of the first part, and `others`, bytes by the names that `part` is asked for.
+ * of the first part, `others`, bytes by the names that `part` is asked for, and `words`,
+ * bytes by language.
  */
 export function withParts(source, use) {
   const scratch = mkdtempSync(join(tmpdir(), 'till-morning-'));
   const [split, bound] = [join(scratch, 'split'), join(scratch, 'bound')];
   try {
-    run('wasm-split-cli', [linked(source), split, '--target', 'web', '--out-name', 'main']);
+    const program = linked(source);
+    run('wasm-split-cli', [program, split, '--target', 'web', '--out-name', 'main']);
     run('wasm-bindgen', [
       '--target', 'web', '--no-typescript', '--keep-lld-exports', '--remove-name-section', '--remove-producers-section',
       '--out-dir', bound, '--out-name', 'main', join(split, 'main.wasm'),
@@ -66,7 +79,7 @@ export function withParts(source, use) {
     const others = Object.fromEntries(names.map((name) => [name, small(join(split, name))]));
     const loaders = readFileSync(join(split, LOADERS), 'utf8');
     writeFileSync(join(bound, LOADERS), askForParts(loaders, names));
-    return use({ dir: bound, glue: join(bound, 'main.js'), main: small(join(bound, MAIN)), others });
+    return use({ dir: bound, glue: join(bound, 'main.js'), main: small(join(bound, MAIN)), others, words: wordsIn(source, program) });
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }

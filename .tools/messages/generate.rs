@@ -1,5 +1,6 @@
-//! From catalogues to code. The first catalogue says what messages there are and what
-//! each takes; the others must have the same, no more and no fewer.
+//! From catalogues to code: a type for each message, and the words of each language as a
+//! text of their own (src/text/patterns.rs). The first catalogue says what messages there
+//! are and what each takes; the others must have the same, no more and no fewer.
 //!
 //! Of Fluent it knows messages with attributes, terms and references to messages (put in
 //! where they are named), variables, `NUMBER($n)` and choices by a number's plural or by
@@ -15,21 +16,25 @@ use std::{
     fmt::Write,
 };
 
-/// The languages that there are catalogues of: the file's name, the type's.
-pub const LANGUAGES: [(&str, &str); 3] = [("en", "English"), ("de", "German"), ("es", "Spanish")];
+#[path = "../../src/text/signs.rs"]
+mod signs;
+
+/// The languages that there are catalogues of, by their folders.
+pub const LANGUAGES: [&str; 3] = ["en", "de", "es"];
+
+/// What the catalogues become.
+#[derive(Debug, PartialEq)]
+pub struct Generated {
+    pub code: String,
+    /// The words of each language, in the order of the catalogues.
+    pub words: Vec<String>,
+}
 
 /// What the code made from them calls its own.
-const OWN: [&str; 3] = ["to", "out", "self"];
+const OWN: [&str; 2] = ["to", "self"];
 
 /// CLDR's plural categories, which Fluent has for keys.
-const PLURALS: [(&str, &str); 6] = [
-    ("zero", "Zero"),
-    ("one", "One"),
-    ("two", "Two"),
-    ("few", "Few"),
-    ("many", "Many"),
-    ("other", "Other"),
-];
+const PLURALS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Kind {
@@ -62,7 +67,7 @@ enum Key {
 type Messages = BTreeMap<String, (Vec<Piece>, Arguments)>;
 
 /// The code of all messages in all languages, or everything that is wrong with them.
-pub fn generate<S: AsRef<str>>(catalogues: &[(&str, S)]) -> Result<String, Vec<String>> {
+pub fn generate<S: AsRef<str>>(catalogues: &[(&str, S)]) -> Result<Generated, Vec<String>> {
     let mut faults = Vec::new();
     let read: Vec<(&str, Messages)> = catalogues
         .iter()
@@ -75,7 +80,13 @@ pub fn generate<S: AsRef<str>>(catalogues: &[(&str, S)]) -> Result<String, Vec<S
         compare(tag, first, messages, &mut faults);
     }
     if faults.is_empty() {
-        Ok(write(&read))
+        Ok(Generated {
+            code: write_code(first),
+            words: read
+                .iter()
+                .map(|(_, messages)| write_words(first, messages))
+                .collect(),
+        })
     } else {
         Err(faults)
     }
@@ -104,11 +115,26 @@ fn compare(tag: &str, first: &Messages, messages: &Messages, faults: &mut Vec<St
                     "{tag}: {id} counts ${name}: say NUMBER(${name}) in the first catalogue"
                 ));
             }
+            if *kind == Kind::Text && !is_text && chooses_by(&messages[id].0, name) {
+                faults.push(format!(
+                    "{tag}: {id} has words for ${name}, which the first catalogue counts"
+                ));
+            }
         }
     }
     for id in messages.keys().filter(|id| !first.contains_key(*id)) {
         faults.push(format!("{tag}: {id} is no message of the first catalogue"));
     }
+}
+
+fn chooses_by(pieces: &[Piece], name: &str) -> bool {
+    pieces.iter().any(|piece| match piece {
+        Piece::Choice { by, cases, usual } => {
+            let mut inner = cases.iter().map(|(_, inner)| inner).chain([usual]);
+            by == name || inner.any(|pieces| chooses_by(pieces, name))
+        }
+        _ => false,
+    })
 }
 
 /// Everything of a catalogue that can be referred to.
@@ -334,8 +360,8 @@ fn key_of(key: &VariantKey<&str>) -> Key {
             .map_or_else(|_| Key::Word((*value).into()), Key::Exactly),
         VariantKey::Identifier { name } => PLURALS
             .iter()
-            .find(|(plural, _)| plural == name)
-            .map_or_else(|| Key::Word((*name).into()), |(_, kind)| Key::Plural(kind)),
+            .find(|plural| *plural == name)
+            .map_or_else(|| Key::Word((*name).into()), |plural| Key::Plural(plural)),
     }
 }
 
@@ -355,23 +381,16 @@ fn field_name(name: &str) -> String {
     name.replace('-', "_")
 }
 
-fn write(read: &[(&str, Messages)]) -> String {
+fn write_code(messages: &Messages) -> String {
     let mut code = String::new();
-    let ids: Vec<&String> = read[0].1.keys().collect();
+    let ids: Vec<&String> = messages.keys().collect();
     let _ = writeln!(
         code,
-        "/// The id of each message.\npub const IDS: [&str; {}] = {ids:?};\n",
+        "/// The id of each message, by its number.\npub const IDS: [&str; {}] = {ids:?};\n",
         ids.len()
     );
-    for id in ids {
-        let arguments = &read[0].1[id].1;
-        let inside = |messages: &Messages| match messages[id].0.as_slice() {
-            [] => Some(String::new()),
-            [Piece::Text(text)] => Some(text.clone()),
-            _ => None,
-        };
-        let plain: Option<Vec<String>> = read.iter().map(|(_, all)| inside(all)).collect();
-        let doc = read[0].1[id].0.iter().fold(String::new(), |doc, piece| {
+    for (number, (id, (pieces, arguments))) in messages.iter().enumerate() {
+        let doc = pieces.iter().fold(String::new(), |doc, piece| {
             doc + &match piece {
                 Piece::Text(text) => text.replace('\n', " "),
                 Piece::Variable(name) => format!("{{{name}}}"),
@@ -379,129 +398,81 @@ fn write(read: &[(&str, Messages)]) -> String {
             }
         });
         let _ = writeln!(code, "#[doc = {doc:?}]");
-        match plain {
-            Some(texts) if arguments.is_empty() => write_plain(&mut code, id, read, &texts),
-            _ => write_with(&mut code, id, read, arguments),
+        if arguments.is_empty() {
+            write_plain(&mut code, id, number);
+        } else {
+            write_with(&mut code, id, number, arguments);
         }
     }
     code
 }
 
-/// A language in a match. The first takes what has no catalogue, too, and comes last.
-fn arm(tag: &str, index: usize) -> String {
-    if index == 0 {
-        return "_".into();
-    }
-    let known = LANGUAGES.iter().find(|(known, _)| *known == tag);
-    format!("Language::{}", known.map_or(tag, |(_, name)| name))
-}
-
-fn write_plain(code: &mut String, id: &str, read: &[(&str, Messages)], texts: &[String]) {
+fn write_plain(code: &mut String, id: &str, number: usize) {
     let name = type_name(id);
     let _ = writeln!(
         code,
-        "#[derive(Clone, Copy, Debug)]\npub struct {name};\nimpl Message for {name} {{\n    type Text = &'static str;\n    fn in_language(self, to: Formatter) -> &'static str {{\n        match to.language() {{"
+        "#[derive(Clone, Copy, Debug)]\npub struct {name};\nimpl Message for {name} {{\n    type Text = &'static str;\n    fn in_language(self, to: Formatter) -> &'static str {{\n        pattern(to.language(), {number})\n    }}\n}}\n"
     );
-    for (index, text) in texts.iter().enumerate().rev() {
-        let _ = writeln!(
-            code,
-            "            {} => {text:?},",
-            arm(read[index].0, index)
-        );
-    }
-    code.push_str("        }\n    }\n}\n\n");
 }
 
-fn write_with(code: &mut String, id: &str, read: &[(&str, Messages)], arguments: &Arguments) {
+fn write_with(code: &mut String, id: &str, number: usize, arguments: &Arguments) {
     let name = type_name(id);
-    let letters: Vec<String> = (0..arguments.len()).map(|at| format!("T{at}")).collect();
-    let generics = if letters.is_empty() {
-        String::new()
-    } else {
-        format!("<{}>", letters.join(", "))
-    };
-    let bounds: Vec<String> = arguments
-        .iter()
-        .zip(&letters)
-        .map(|((_, kind), letter)| match kind {
-            Kind::Text => format!("{letter}: AsRef<str>"),
-            Kind::Count => format!("{letter}: Counted"),
-        })
-        .collect();
-    let bounds = if bounds.is_empty() {
-        String::new()
-    } else {
-        format!("<{}>", bounds.join(", "))
-    };
-    let fields: String = arguments
-        .iter()
-        .zip(&letters)
-        .map(|((argument, _), letter)| format!("pub {}: {letter}, ", field_name(argument)))
-        .collect();
-    let (mut taken, mut given) = (String::new(), String::new());
-    for (argument, kind) in arguments {
+    let (mut letters, mut bounds, mut fields, mut given) = (vec![], vec![], vec![], vec![]);
+    for (place, (argument, kind)) in arguments.iter().enumerate() {
         let field = field_name(argument);
-        let (kind, read) = match kind {
-            Kind::Text => ("&str", "as_ref()"),
-            Kind::Count => ("f64", "count()"),
+        let (bound, read) = match kind {
+            Kind::Text => ("AsRef<str>", format!("Given::Text(self.{field}.as_ref())")),
+            Kind::Count => ("Counted", format!("Given::Count(self.{field}.count())")),
         };
-        let _ = write!(taken, ", {field}: {kind}");
-        let _ = write!(given, ", self.{field}.{read}");
+        letters.push(format!("T{place}"));
+        bounds.push(format!("T{place}: {bound}"));
+        fields.push(format!("pub {field}: T{place}"));
+        given.push(read);
     }
-    let body = if fields.is_empty() {
-        ";".into()
-    } else {
-        format!(" {{ {fields}}}")
-    };
+    let [letters, bounds, fields, given] =
+        [letters, bounds, fields, given].map(|each| each.join(", "));
     let _ = writeln!(
         code,
-        "#[derive(Clone, Copy, Debug)]\npub struct {name}{generics}{body}\nimpl{bounds} Message for {name}{generics} {{\n    type Text = String;\n    fn in_language(self, to: Formatter) -> String {{\n        fn text(to: Formatter{taken}) -> String {{\n            let mut out = String::new();\n            match to.language() {{"
-    );
-    for (index, (tag, messages)) in read.iter().enumerate().rev() {
-        let _ = writeln!(code, "                {} => {{", arm(tag, index));
-        write_pieces(code, &messages[id].0, arguments);
-        code.push_str("                }\n");
-    }
-    let _ = writeln!(
-        code,
-        "            }}\n            out\n        }}\n        text(to{given})\n    }}\n}}\n"
+        "#[derive(Clone, Copy, Debug)]\npub struct {name}<{letters}> {{ {fields} }}\nimpl<{bounds}> Message for {name}<{letters}> {{\n    type Text = String;\n    fn in_language(self, to: Formatter) -> String {{\n        filled(to, {number}, &[{given}])\n    }}\n}}\n"
     );
 }
 
-fn write_pieces(code: &mut String, pieces: &[Piece], arguments: &Arguments) {
-    let is_count = |name: &str| arguments.contains(&(name.to_owned(), Kind::Count));
+/// A language's patterns, in the order of the messages' numbers.
+fn write_words(first: &Messages, messages: &Messages) -> String {
+    let patterns = first.iter().map(|(id, (_, arguments))| {
+        let mut pattern = String::new();
+        write_pieces(&mut pattern, &messages[id].0, arguments);
+        pattern
+    });
+    patterns.collect::<Vec<_>>().join(&signs::NEXT.to_string())
+}
+
+fn write_pieces(pattern: &mut String, pieces: &[Piece], arguments: &Arguments) {
+    let place = |name: &str| {
+        let place = arguments.iter().position(|(known, _)| known == name);
+        let place = place.and_then(|place| u8::try_from(place).ok());
+        // Compared before: each language takes what the first one takes.
+        char::from(signs::FIRST_PLACE as u8 + place.expect("a place for it"))
+    };
     for piece in pieces {
         match piece {
-            Piece::Text(text) => {
-                let _ = writeln!(code, "out.push_str({text:?});");
-            }
-            Piece::Variable(name) if is_count(name) => {
-                let _ = writeln!(code, "out.push_str(&to.number({}));", field_name(name));
-            }
-            Piece::Variable(name) => {
-                let _ = writeln!(code, "out.push_str({});", field_name(name));
-            }
+            Piece::Text(text) => pattern.push_str(text),
+            Piece::Variable(name) => pattern.extend([signs::VARIABLE, place(name)]),
             Piece::Choice { by, cases, usual } => {
-                let by = field_name(by);
+                pattern.extend([signs::CHOICE, place(by)]);
                 for (key, inner) in cases {
+                    pattern.push(signs::CASE);
                     let _ = match key {
-                        Key::Plural(kind) => {
-                            write!(
-                                code,
-                                "if to.plural({by}) == PluralCategory::{}",
-                                kind.to_uppercase()
-                            )
-                        }
-                        Key::Exactly(value) => write!(code, "if {by} == {value:?}"),
-                        Key::Word(word) => write!(code, "if {by} == {word:?}"),
+                        Key::Plural(name) => write!(pattern, "{name}"),
+                        Key::Exactly(value) => write!(pattern, "{value}"),
+                        Key::Word(word) => write!(pattern, "{word}"),
                     };
-                    code.push_str(" {\n");
-                    write_pieces(code, inner, arguments);
-                    code.push_str("} else ");
+                    pattern.push(signs::THEN);
+                    write_pieces(pattern, inner, arguments);
                 }
-                code.push_str("{\n");
-                write_pieces(code, usual, arguments);
-                code.push_str("}\n");
+                pattern.extend([signs::CASE, signs::THEN]);
+                write_pieces(pattern, usual, arguments);
+                pattern.push(signs::END);
             }
         }
     }

@@ -370,10 +370,13 @@ pub fn Choice(
         };
         names.map(option).collect_view()
     };
-    let change = move |event| {
+    let change = move |event: leptos::ev::Event| {
         if let Ok(at) = event_target_value(&event).parse() {
             choose(at);
         }
+        // A choice that was not taken, or not yet, leaves the list as it was.
+        let list = event_target::<web_sys::HtmlSelectElement>(&event);
+        list.set_value(&chosen.get_untracked().to_string());
     };
     view! {
         <div class="field choice">

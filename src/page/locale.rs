@@ -8,10 +8,12 @@ use super::{
     field::{Choice, Tick},
     kit::Fold,
     state::State,
+    turns::spawn,
+    words,
 };
 use crate::{
     plan::{part::Choice as _, reader::Language},
-    text::{Formatter, Locale, m, message::Message},
+    text::{Formatter, Locale, Notice, m, message::Message, patterns},
 };
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::{prelude::*, reactive::graph::Observer};
@@ -37,7 +39,12 @@ const KEY: &str = "till-morning.locale.1";
 /// From here on the page speaks as was chosen here, or as the browser does, in the units
 /// of its plan.
 pub fn set_up(state: State) -> RwSignal<Locale> {
-    speak(kept().unwrap_or_else(of_browser), state)
+    speak(of_page(), state)
+}
+
+/// What was chosen here, or what the browser says.
+pub fn of_page() -> Locale {
+    kept().unwrap_or_else(of_browser)
 }
 
 /// The same in a language that is settled: a reader's page may have one of its author's.
@@ -74,11 +81,23 @@ fn kept() -> Option<Locale> {
 pub fn LocaleChoice() -> impl IntoView {
     let state = State::here();
     let Chosen(locale) = expect_context();
-    let choose = move |chosen: Locale| {
+    let take = move |chosen: Locale| {
         if storage().is_some() {
             let _ = LocalStorage::set(KEY, chosen);
         }
         locale.set(chosen);
+    };
+    let choose = move |chosen: Locale| {
+        if patterns::is_there(chosen.language) {
+            return take(chosen);
+        }
+        spawn(async move {
+            if words::bring(chosen.language).await {
+                take(chosen);
+            } else {
+                state.notice.set(Some(Notice::LanguageNotThere));
+            }
+        });
     };
     let change = move |change: fn(&mut Locale)| {
         let mut locale = locale.get_untracked();

@@ -39,6 +39,7 @@ mod taps;
 mod turns;
 mod units;
 mod wiring;
+mod words;
 
 use app::App;
 use browser::document;
@@ -51,10 +52,19 @@ pub fn start() {
         web_sys::console::error_1(&panic.to_string().into());
     }));
     turns::set_up();
-    // A plan of one's own takes a later part to read, which is on its way already:
-    // better a moment's wait than another plan's answer first. Where it does not come,
-    // the example stands.
-    part::set_up(keep::has_something(), show);
+    turns::spawn(async {
+        // A plan of one's own takes a later part to read, which is on its way already:
+        // better a moment's wait than another plan's answer first. Where it does not
+        // come, an empty plan stands.
+        part::set_up(keep::has_something()).await;
+        let asked = part::keeping().and_then(|keeping| (keeping.language)());
+        if words::bring(asked.unwrap_or_else(|| locale::of_page().language)).await {
+            show();
+        } else if let Some(root) = document().document_element() {
+            // The shell says so (offline/outcome.js).
+            let _ = root.set_attribute("data-failed", "");
+        }
+    });
 }
 
 /// Puts the page where the shell was.

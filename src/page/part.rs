@@ -13,10 +13,14 @@ use super::{
     reader,
     state::State,
     turns::spawn,
+    words,
 };
 use crate::page::locale::say;
 use crate::text::m;
-use crate::{plan::Plan, text::Notice};
+use crate::{
+    plan::{Plan, reader::Language},
+    text::Notice,
+};
 use leptos::prelude::*;
 use std::{sync::LazyLock, time::Duration};
 
@@ -34,6 +38,8 @@ pub struct Keeping {
     pub open_file: fn(State, &web_sys::Event),
     /// The reader's page, if the address brings one.
     pub reader_page: fn() -> Option<AnyView>,
+    /// The language that its author chose for it.
+    pub language: fn() -> Option<Language>,
 }
 
 /// The folded questions.
@@ -55,7 +61,12 @@ async fn bring_keeping() -> Result<Keeping, Missing> {
         save: files::save,
         open_file: files::open,
         reader_page: reader::page,
+        language: reader::language,
     };
+    // What can hurt is said in English too, beside any other language.
+    if !words::bring(Language::English).await {
+        return Err(Missing);
+    }
     #[cfg(feature = "split")]
     {
         #[allow(unsafe_code, reason = "the splitter's own calls between the parts")]
@@ -176,17 +187,12 @@ pub fn bring_soon() {
 }
 
 /// Marks both parts as still to come, and, where `first` says that a plan may be waiting
-/// to be read, does `show` only when what reads it is there or has been given up.
-pub fn set_up(first: bool, show: fn()) {
+/// to be read, waits until what reads it is there or has been given up.
+pub async fn set_up(first: bool) {
     set(&KEEPING, "data-keeping", Far::Waits);
     set(&LATER, "data-later", Far::Waits);
     if first {
-        spawn(async move {
-            need_keeping().await;
-            show();
-        });
-    } else {
-        show();
+        need_keeping().await;
     }
 }
 

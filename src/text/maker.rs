@@ -1,6 +1,6 @@
 //! Words of the part that makes a reader's page.
 
-use super::{Formatter, Locale, m};
+use super::{Formatter, m};
 use crate::plan::{
     part::Choice,
     reader::{Language, MOST_OPEN},
@@ -29,10 +29,7 @@ pub fn theme_names(f: Formatter) -> Vec<&'static str> {
 /// The choice of languages, in the order of [`Language`], each by its own name.
 #[must_use]
 pub fn language_names(f: Formatter) -> Vec<&'static str> {
-    let own = Language::ALL.iter().map(|&language| {
-        let f = Formatter::new(Locale::usual(language), f.units);
-        f.say(m::MakerLanguageOwnName)
-    });
+    let own = Language::ALL.iter().map(|&language| language.own_name());
     std::iter::once(f.say(m::MakerLanguageBrowser))
         .chain(own)
         .collect()

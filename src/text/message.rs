@@ -34,8 +34,10 @@ counted!(u8, u32, u64, i32, usize, f64);
 #[allow(unused_imports, clippy::all, clippy::pedantic)]
 pub mod m {
     use super::{Counted, Message};
-    use crate::{plan::reader::Language, text::formatter::Formatter};
-    use intl_pluralrules::PluralCategory;
+    use crate::text::{
+        formatter::Formatter,
+        patterns::{Given, filled, pattern},
+    };
 
     include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 }

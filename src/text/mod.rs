@@ -20,8 +20,10 @@ mod meanings;
 pub mod message;
 mod notices;
 pub mod number;
+pub mod patterns;
 pub mod pictures;
 pub mod reader;
+mod signs;
 #[cfg(test)]
 mod tests;
 pub mod value;

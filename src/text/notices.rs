@@ -12,6 +12,8 @@ use crate::{
 pub enum Notice {
     /// A part of the page that is needed for this has not arrived.
     PartNotThere,
+    /// The words of the language that was chosen have not arrived.
+    LanguageNotThere,
     StorageMissing,
     StorageFull,
     StorageDamaged,
@@ -37,6 +39,7 @@ pub enum Notice {
 pub fn notice_sentence(f: Formatter, notice: Notice) -> &'static str {
     match notice {
         Notice::PartNotThere => f.say(m::NoticePartNotThere),
+        Notice::LanguageNotThere => f.say(m::NoticeLanguageNotThere),
         Notice::StorageMissing => f.say(m::NoticeStorageMissing),
         Notice::StorageFull => f.say(m::NoticeStorageFull),
         Notice::StorageDamaged => f.say(m::NoticeStorageDamaged),

@@ -45,6 +45,12 @@ impl Open {
     }
 }
 
+/// The language that the author chose for the reader's page, if the address brings one.
+pub fn language() -> Option<Language> {
+    let reader = keep::linked().ok()?.reader?;
+    Some(locale_of(reader.language).language)
+}
+
 /// The reader's page, if the address brings one.
 pub fn page() -> Option<AnyView> {
     let plan = keep::linked().ok()?;

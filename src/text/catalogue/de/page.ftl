@@ -94,6 +94,7 @@ unknown-depth = die Entladetiefe
 ## Notices
 
 notice-part-not-there = Der Teil der Seite, der Pläne öffnet, speichert und verlinkt, ist noch nicht geladen. Er kommt gleich oder sobald es eine Verbindung gibt und öffnet dann Ihren eigenen Plan.
+notice-language-not-there = Die Texte dieser Sprache sind noch nicht geladen. Wählen Sie sie noch einmal, sobald es eine Verbindung gibt.
 notice-storage-missing = Dieser Browser behält hier nichts (privates Fenster oder Rahmen). Speichern Sie den Plan als Datei oder kopieren Sie seinen Link.
 notice-storage-full = Der Speicher des Browsers ist voll, Änderungen bleiben nicht erhalten. Speichern Sie den Plan als Datei oder kopieren Sie seinen Link.
 notice-storage-damaged = Der in diesem Browser gespeicherte Plan ließ sich nicht lesen. Er ist beiseitegelegt, nicht gelöscht; das hier ist ein leerer Plan.

@@ -19,7 +19,6 @@ maker-theme-dark = dunkel
 maker-language = Sprache
 maker-language-browser = die des Browsers, falls vorhanden
 # How this language calls itself: languages are offered by their own names.
-maker-language-own-name = Deutsch
 maker-see = Seite ansehen
 maker-copy-link = Link kopieren
 maker-frame = HTML-Code zum Einbetten

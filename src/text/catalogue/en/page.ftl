@@ -94,6 +94,7 @@ unknown-depth = the depth of discharge
 ## Notices
 
 notice-part-not-there = The part of the page that opens, saves and links plans has not loaded yet. It loads in a moment, or once there is a signal, and then opens a plan of your own.
+notice-language-not-there = The words of that language have not loaded. Choose it again once there is a signal.
 notice-storage-missing = This browser keeps nothing here (private window or frame). Save the plan as a file or copy its link.
 notice-storage-full = The browser’s storage is full, so changes are not kept. Save the plan as a file or copy its link.
 notice-storage-damaged = The plan kept in this browser could not be read. It is set aside, not deleted; this is an empty plan.

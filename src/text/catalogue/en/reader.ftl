@@ -19,7 +19,6 @@ maker-theme-dark = dark
 maker-language = Language
 maker-language-browser = the reader’s browser language, if available
 # How this language calls itself: languages are offered by their own names.
-maker-language-own-name = English
 maker-see = Show the page
 maker-copy-link = Copy its link
 maker-frame = Paste into your site

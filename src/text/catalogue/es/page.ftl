@@ -94,6 +94,7 @@ unknown-depth = la profundidad de descarga
 ## Notices
 
 notice-part-not-there = La parte de la página que abre, guarda y enlaza los planes aún no se ha cargado. Llegará en un momento, o en cuanto haya cobertura, y abrirá entonces su propio plan.
+notice-language-not-there = Los textos de ese idioma aún no se han cargado. Elíjalo de nuevo en cuanto haya cobertura.
 notice-storage-missing = Este navegador no guarda nada aquí (ventana privada o marco). Guarde el plan como archivo o copie su enlace.
 notice-storage-full = El almacenamiento del navegador está lleno y los cambios no se guardan. Guarde el plan como archivo o copie su enlace.
 notice-storage-damaged = No se pudo leer el plan guardado en este navegador. Queda apartado, no borrado; esto es un plan vacío.

@@ -19,7 +19,6 @@ maker-theme-dark = oscuro
 maker-language = Idioma
 maker-language-browser = el del navegador, si está disponible
 # How this language calls itself: languages are offered by their own names.
-maker-language-own-name = Español
 maker-see = Ver la página
 maker-copy-link = Copiar su enlace
 maker-frame = Pegar en su sitio web
