@@ -38,9 +38,9 @@ const asked = [...shell.matchAll(/<(?:link|script)\b[^>]*\b(?:href|src)="\.\/([^
 // English, as most visitors have it; the other languages are about as long.
 const words = (name) => name.startsWith('till-morning-words-en-');
 const first = sum('first load', rows.filter(({ name }) => name === 'index.html' || asked.includes(name) || words(name)));
-const part = (name) => ({ ...rows.find((row) => row.name.startsWith(`till-morning-${name}-`)), name });
-const [keeping, shared, later] = ['keeping', 'shared', 'later'].map(part);
-const laterParts = sum('later parts', [keeping, shared, later]);
+const parts = ['rest', 'keeping', 'shared', 'later']
+  .map((name) => sum(name, rows.filter((row) => row.name.startsWith(`till-morning-${name}-`))));
+const laterParts = sum('later parts', parts);
 const single = rows.find((row) => row.name === 'till-morning.html');
 // The module for scripts, if it has been made.
 const pkg = fileURLToPath(new URL('../pkg', import.meta.url));
@@ -53,9 +53,7 @@ console.log('      raw     gzip   brotli');
 rows.forEach((row) => console.log(line(row)));
 console.log();
 console.log(line(first));
-console.log(line(keeping));
-console.log(line(shared));
-console.log(line(later));
+parts.forEach((row) => console.log(line(row)));
 console.log(line(laterParts));
 console.log(line(kept));
 module.forEach((row) => console.log(line(row)));

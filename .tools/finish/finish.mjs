@@ -1,9 +1,10 @@
 // Trunk's post_build hook: makes the finished site of what Trunk has staged.
 //
 //   till-morning-HASH.{wasm,js,css}   named by their content; loader and glue in one script
+//   till-morning-rest-HASH.wasm       what stands below the first screen
 //   till-morning-keeping-HASH.wasm    what reads and writes plans: links, files, storage
 //   till-morning-later-HASH.wasm      the folded questions
-//   till-morning-shared-HASH.wasm     what both of these use, and the first answer does not
+//   till-morning-shared-HASH.wasm     what several of these use, and the first answer does not
 //   till-morning-words-LANG-HASH.txt  what is said, a file a language
 //   index.html                        no inline script or style: runs under a strict content policy
 //   sw.js                             the service worker with this build's list of files
@@ -59,7 +60,7 @@ function titleOf(name) {
   return `${title ?? 'shared'}-`;
 }
 
-const made = withParts(process.env.TRUNK_SOURCE_DIR, ({ dir: bound, glue, main, others, words }) => {
+const made = withParts(process.env.TRUNK_SOURCE_DIR, ({ dir: bound, glue, main, others, keeping, words }) => {
   const wasmFile = writeHashed('wasm', main);
   const files = [
     ...Object.entries(others).map(([name, bytes]) => [name, writeHashed('wasm', bytes, titleOf(name))]),
@@ -67,7 +68,7 @@ const made = withParts(process.env.TRUNK_SOURCE_DIR, ({ dir: bound, glue, main, 
   ];
   const script = packScript(join(source, 'start.js'), {
     alias: { 'till-morning-glue': glue, 'till-morning-parts': join(source, 'parts.js') },
-    define: { WASM_FILE: JSON.stringify(wasmFile), FILES_BY_PART: JSON.stringify(Object.fromEntries(files)) },
+    define: { WASM_FILE: JSON.stringify(wasmFile), FILES_BY_PART: JSON.stringify(Object.fromEntries(files)), FILES_OF_KEEPING: JSON.stringify(keeping) },
   });
   const packed = Object.entries({ main, ...others, ...words })
     .map(([name, bytes]) => [name, gzipSync(bytes, { level: 9, memLevel: 9 }).toString('base64')]);

@@ -45,6 +45,14 @@ function askForParts(text, names) {
   return `import { part } from 'till-morning-parts';\n${asked}`;
 }
 
+/** What a part takes beside its own file, by the names that `part` is asked for. */
+function filesOf(part, loaders) {
+  const [, shared] = loaders.match(new RegExp(`__wasm_split_load_${part} = [^]*?\\n, \\[([^\\]]*)\\]`)) ?? [];
+  if (shared === undefined) throw new Error(`the splitter's loaders have no ${part}`);
+  const names = shared.split(',').map((name) => name.trim()).filter(Boolean);
+  return [`split_${part}.wasm`, ...names.map((name) => `${name.replace(/^__/, '')}.wasm`)];
+}
+
 /** Each language's words: they ride in the program, in sections that it does not use (src/main.rs). */
 function wordsIn(source, program) {
   const module = new WebAssembly.Module(readFileSync(program));
@@ -58,8 +66,8 @@ function wordsIn(source, program) {
 
 /**
  * Makes the parts, hands them to `use` and clears up: `glue`, a script, `main`, the bytes
- * of the first part, `others`, bytes by the names that `part` is asked for, and `words`,
- * bytes by language.
+ * of the first part, `others`, bytes by the names that `part` is asked for, `keeping`, which
+ * of them it takes to read a plan, and `words`, bytes by language.
  */
 export function withParts(source, use) {
   const scratch = mkdtempSync(join(tmpdir(), 'till-morning-'));
@@ -79,7 +87,7 @@ export function withParts(source, use) {
     const others = Object.fromEntries(names.map((name) => [name, small(join(split, name))]));
     const loaders = readFileSync(join(split, LOADERS), 'utf8');
     writeFileSync(join(bound, LOADERS), askForParts(loaders, names));
-    return use({ dir: bound, glue: join(bound, 'main.js'), main: small(join(bound, MAIN)), others, words: wordsIn(source, program) });
+    return use({ dir: bound, glue: join(bound, 'main.js'), main: small(join(bound, MAIN)), others, keeping: filesOf('keeping', loaders), words: wordsIn(source, program) });
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }

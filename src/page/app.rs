@@ -1,24 +1,18 @@
 //! The page from top to bottom: answer first, then what it rests on.
 
 use super::{
-    assumed::Assumed,
-    banks::Banks,
+    below::{Below, Place},
     browser::{document, language, listen, window},
-    curves::Curves,
     keep,
-    keeping::Keeping,
     kit::anew,
     later::{LaterQuestion, Question},
     locale::{self, LocaleChoice, formatter, say},
     margin::{Broken, ExampleBar, Notices, caution_view},
-    modes::Modes,
-    needed::Needed,
     outcome::{Outcome, OutcomeRest},
     part,
     questions::{self, Questions},
     start::Start,
     state::State,
-    units::Units,
 };
 use crate::text::m;
 use crate::{
@@ -76,22 +70,19 @@ fn Page() -> impl IntoView {
                     <Start />
                     <OutcomeRest />
                     <div class="rest">
-                        <Banks />
-                        <Modes />
-                        <Units />
-                        <Curves />
+                        <Place of=Below::Numbers />
                     </div>
                 </div>
             </Section>
             <Section id="question-2" title=say(m::QuestionBank)>
-                <Needed />
+                <Place of=Below::Bank />
             </Section>
             {later.collect_view()}
             <Section id="assumed" title=say(m::Assumed)>
-                <Assumed />
+                <Place of=Below::Assumed />
             </Section>
             <Section id="keeping" title=say(m::Keeping)>
-                <Keeping />
+                <Place of=Below::Keeping />
             </Section>
             <Section id="cautions" title=say(m::CautionsTitle)>
                 <p>{caution_view(estimates)}</p>

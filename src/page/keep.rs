@@ -13,7 +13,7 @@ use crate::{
     plan::{
         Plan,
         draft::Draft,
-        open::NotAPlan,
+        open::{NotAPlan, shaped},
         tabs::{Stored, Tab},
     },
     share::{NotALink, link_from_plan, plan_from_link},
@@ -72,6 +72,7 @@ pub fn open(state: State) {
     let untouched = state.draft.with_untracked(|draft| *draft == first);
     if session().is_some()
         && let Ok(steps) = SessionStorage::get(STEPS_KEY)
+        && let Ok(steps) = shaped(steps)
     {
         state.take_steps(steps);
     }
@@ -141,7 +142,8 @@ fn text_of(draft: &Draft) -> String {
 /// A kept draft; what cannot be read is set aside, so that nothing typed is lost to
 /// a reader's fault.
 fn drafted(text: String) -> Option<Draft> {
-    let draft = serde_json::from_str(&text).ok();
+    let json = serde_json::from_str(&text).ok();
+    let draft = json.and_then(|json| shaped(json).ok());
     if draft.is_none() {
         let _ = write(local(), DAMAGED_KEY, &text);
     }

@@ -7,6 +7,7 @@
 mod app;
 mod assumed;
 mod banks;
+mod below;
 mod browser;
 mod chart;
 mod choose;

@@ -1,6 +1,7 @@
 //! The answer: sentences first, then the night ribbon, then the working.
 
 use super::{
+    below::{Below, Place},
     kit::{Fold, Sentences, anew},
     ribbon::NightRibbon,
     state::State,
@@ -54,7 +55,7 @@ pub fn OutcomeRest() -> impl IntoView {
             <Findings notes=false />
             <Readings />
             <Fold title=|| say(m::ShowWorking)>
-                <Working />
+                <Place of=Below::Working />
             </Fold>
         </div>
     }
@@ -143,7 +144,7 @@ fn Readings() -> impl IntoView {
 
 /// The formula with this plan's numbers in it, for each run.
 #[component]
-fn Working() -> impl IntoView {
+pub fn Working() -> impl IntoView {
     let state = State::here();
     let runs = move |_| {
         state.with_plan(|plan| {

@@ -1,28 +1,36 @@
-//! The later parts of the wasm: what is in them, how far they are, and waiting for them.
+//! The later parts of the wasm: what is in them, and when they are fetched.
 //!
-//! What the first answer does without are two files by themselves: what reads and writes
-//! plans, and the folded questions. Each part is a table of functions that the splitter
-//! (`wasm_split`) hands out once the part is there; what only these reach is in its file.
-//! Built without the feature `split`, as in tests, everything is there from the start.
+//! What the first answer does without are files by themselves: what stands below the
+//! first screen, what reads and writes plans, and the folded questions. Each part is a
+//! table of functions that the splitter (`wasm_split`) hands out once the part is there;
+//! what only these reach is in its file. Built without the feature `split`, as in tests,
+//! everything is there from the start.
+
+mod far;
 
 use super::{
-    browser::{document, listen},
+    below::{self, Below},
+    browser::listen,
     files, keep,
-    kit::{Press, anew},
     later::{self, Question},
     reader,
     state::State,
     turns::spawn,
     words,
 };
-use crate::page::locale::say;
-use crate::text::m;
 use crate::{
     plan::{Plan, reader::Language},
     text::Notice,
 };
+use far::{Far, Missing, Part};
 use leptos::prelude::*;
-use std::{sync::LazyLock, time::Duration};
+use std::time::Duration;
+
+/// What stands below the first screen.
+#[derive(Clone, Copy)]
+struct Rest {
+    inside: fn(Below) -> AnyView,
+}
 
 /// What reads and writes plans.
 #[derive(Clone, Copy)]
@@ -51,146 +59,104 @@ pub struct Later {
     pub on_paper: fn(reader::Open) -> AnyView,
 }
 
-/// The part did not come.
-struct Missing;
+/// A function that hands out a part: its file comes when it is called.
+macro_rules! bring {
+    ($bring:ident, $part:ident, $kind:ty, $all:expr) => {
+        async fn $bring() -> Result<$kind, Missing> {
+            #[cfg(feature = "split")]
+            {
+                #[allow(unsafe_code, reason = "the splitter's own calls between the parts")]
+                #[wasm_split_helpers::wasm_split($part, fallible)]
+                fn $part() -> Result<$kind, wasm_split_helpers::SplitLoaderError> {
+                    Ok($all)
+                }
+                $part().await.map_err(|_| Missing)
+            }
+            #[cfg(not(feature = "split"))]
+            Ok($all)
+        }
+    };
+}
 
-async fn bring_keeping() -> Result<Keeping, Missing> {
-    const ALL: Keeping = Keeping {
+bring!(
+    bring_rest,
+    rest,
+    Rest,
+    Rest {
+        inside: below::inside,
+    }
+);
+bring!(
+    bring_keeping,
+    keeping,
+    Keeping,
+    Keeping {
         open: keep::open,
         link: keep::link_of,
         save: files::save,
         open_file: files::open,
         reader_page: reader::page,
         language: reader::language,
-    };
-    // What can hurt is said in English too, beside any other language.
-    if !words::bring(Language::English).await {
-        return Err(Missing);
     }
-    #[cfg(feature = "split")]
-    {
-        #[allow(unsafe_code, reason = "the splitter's own calls between the parts")]
-        #[wasm_split_helpers::wasm_split(keeping, fallible)]
-        fn keeping() -> Result<Keeping, wasm_split_helpers::SplitLoaderError> {
-            Ok(ALL)
-        }
-        keeping().await.map_err(|_| Missing)
-    }
-    #[cfg(not(feature = "split"))]
-    Ok(ALL)
-}
-
-async fn bring_later() -> Result<Later, Missing> {
-    const ALL: Later = Later {
+);
+bring!(
+    bring_later,
+    later,
+    Later,
+    Later {
         inside: later::inside,
         on_paper: reader::on_paper,
-    };
-    #[cfg(feature = "split")]
-    {
-        #[allow(unsafe_code, reason = "the splitter's own calls between the parts")]
-        #[wasm_split_helpers::wasm_split(later, fallible)]
-        fn later() -> Result<Later, wasm_split_helpers::SplitLoaderError> {
-            Ok(ALL)
-        }
-        later().await.map_err(|_| Missing)
     }
-    #[cfg(not(feature = "split"))]
-    Ok(ALL)
-}
+);
 
-/// How far a part is.
-#[derive(Clone, Copy)]
-enum Far<T> {
-    Waits,
-    Coming,
-    There(T),
-    Missing,
-}
-
-impl<T> Far<T> {
-    fn there(self) -> Option<T> {
-        match self {
-            Self::There(part) => Some(part),
-            _ => None,
-        }
-    }
-}
-
-static KEEPING: LazyLock<ArcRwSignal<Far<Keeping>>> =
-    LazyLock::new(|| ArcRwSignal::new(Far::Waits));
-static LATER: LazyLock<ArcRwSignal<Far<Later>>> = LazyLock::new(|| ArcRwSignal::new(Far::Waits));
-
-/// Sets how far a part is, and says so on the page's root, for scripts around it.
-fn set<T: Send + Sync + 'static>(part: &ArcRwSignal<Far<T>>, sign: &str, far: Far<T>) {
-    let value = match far {
-        Far::Waits | Far::Coming => Some("coming"),
-        Far::Missing => Some("missing"),
-        Far::There(_) => None,
-    };
-    if let Some(root) = document().document_element() {
-        let _ = match value {
-            Some(value) => root.set_attribute(sign, value),
-            None => root.remove_attribute(sign),
-        };
-    }
-    part.set(far);
-}
-
-/// Brings a part, unless it is there or on its way.
-async fn need<T: Copy + Send + Sync + 'static>(
-    part: &ArcRwSignal<Far<T>>,
-    sign: &str,
-    bring: impl Future<Output = Result<T, Missing>>,
-) -> bool {
-    if !matches!(part.get_untracked(), Far::There(_)) {
-        set(part, sign, Far::Coming);
-        let far = bring.await.map_or(Far::Missing, Far::There);
-        // It may have been asked for twice; it is there once.
-        if !matches!(part.get_untracked(), Far::There(_)) {
-            set(part, sign, far);
-        }
-    }
-    matches!(part.get_untracked(), Far::There(_))
-}
+static REST: Part<Rest> = Part::new("data-rest");
+static KEEPING: Part<Keeping> = Part::new("data-keeping");
+static LATER: Part<Later> = Part::new("data-later");
 
 async fn need_keeping() -> bool {
-    need(&KEEPING, "data-keeping", bring_keeping()).await
-}
-
-async fn need_later() -> bool {
-    need(&LATER, "data-later", bring_later()).await
+    // What can hurt is said in English too, beside any other language.
+    let bring = async {
+        if words::bring(Language::English).await {
+            bring_keeping().await
+        } else {
+            Err(Missing)
+        }
+    };
+    KEEPING.need(bring).await
 }
 
 /// Asks for all of it, now or again. One after the other: on a slow line two at a time
 /// would keep the one that is waited for.
 pub fn bring() {
     spawn(async {
+        REST.need(bring_rest()).await;
         if need_keeping().await {
-            need_later().await;
+            LATER.need(bring_later()).await;
         } else {
-            set(&LATER, "data-later", Far::Missing);
+            LATER.set(Far::Missing);
         }
     });
 }
 
 /// Rest after the first answer before the parts are fetched.
-const REST: Duration = Duration::from_millis(200);
+const PAUSE: Duration = Duration::from_millis(200);
 
 /// Brings all of it when the first answer stands, and again when the signal is back.
 pub fn bring_soon() {
-    super::browser::later(REST, bring);
+    super::browser::later(PAUSE, bring);
     listen("online", || {
-        if matches!(LATER.get_untracked(), Far::Missing) {
+        if REST.is_missing() || LATER.is_missing() {
             bring();
         }
     });
 }
 
-/// Marks both parts as still to come, and, where `first` says that a plan may be waiting
+/// Marks all parts as still to come, and, where `first` says that a plan may be waiting
 /// to be read, waits until what reads it is there or has been given up.
 pub async fn set_up(first: bool) {
-    set(&KEEPING, "data-keeping", Far::Waits);
-    set(&LATER, "data-later", Far::Waits);
+    REST.set(Far::Waits);
+    KEEPING.set(Far::Waits);
+    LATER.set(Far::Waits);
     if first {
         need_keeping().await;
     }
@@ -198,7 +164,7 @@ pub async fn set_up(first: bool) {
 
 /// What reads and writes plans, if it is there by now.
 pub fn keeping() -> Option<Keeping> {
-    KEEPING.get_untracked().there()
+    KEEPING.there()
 }
 
 /// Calls `work` once: now, or when what reads and writes plans is there.
@@ -208,7 +174,7 @@ pub fn once_kept(work: impl Fn(Keeping) + 'static) {
         // It comes once, so this is done once, and what it makes lives with the page.
         None => {
             Effect::new(move || {
-                if let Some(keeping) = KEEPING.get().there() {
+                if let Some(keeping) = KEEPING.follow() {
                     untrack(|| work(keeping));
                 }
             });
@@ -226,40 +192,18 @@ pub fn keeping_or_said(state: State) -> Option<Keeping> {
     keeping
 }
 
+/// What stands below the first screen, once it is there.
+pub fn below(of: Below) -> AnyView {
+    REST.place(bring, move |rest| (rest.inside)(of))
+}
+
 /// What `build` builds of the folded questions; until then a line on how far they are.
 pub fn place(build: impl Fn(Later) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
     bring();
-    let inside = move |_| match LATER.get_untracked() {
-        Far::There(later) => build(later),
-        Far::Missing => view! {
-            <p class="hint" role="status">
-                {say(m::PartMissing)}
-            </p>
-            <Press class="quiet" words=say(m::PartAgain) press=bring />
-        }
-        .into_any(),
-        Far::Waits | Far::Coming => {
-            view! { <p class="hint" role="status">{say(m::PartComing)}</p> }.into_any()
-        }
-    };
-    view! { <div>{anew(step, inside)}</div> }.into_any()
+    LATER.place(bring, build)
 }
 
-/// What `build` builds of the folded questions' part, where the page is whole without it:
-/// nothing until it is there.
+/// What `build` builds of the folded questions' part, where the page is whole without it.
 pub fn extra(build: impl Fn(Later) -> AnyView + Clone + Send + Sync + 'static) -> AnyView {
-    let inside = move |_| {
-        let there = LATER.get_untracked().there();
-        there.map_or_else(|| ().into_any(), &build)
-    };
-    view! { <div>{anew(step, inside)}</div> }.into_any()
-}
-
-/// What is shown anew when it changes: how far the folded questions are.
-fn step() -> u8 {
-    match LATER.get() {
-        Far::Waits | Far::Coming => 0,
-        Far::There(_) => 1,
-        Far::Missing => 2,
-    }
+    LATER.extra(build)
 }

@@ -1,6 +1,7 @@
 //! From text to a plan: bounded, versioned, never a panic.
 
 use super::{Plan, VERSION};
+use serde::de::DeserializeOwned;
 use serde_json::Value;
 
 /// Bytes of JSON that are read. A full plan is under 20 kB.
@@ -56,10 +57,18 @@ pub fn plan_from_json(text: &str) -> Result<Plan, NotAPlan> {
     // The version first: what else a later one holds is not ours to judge.
     match value.get("version").and_then(Value::as_u64) {
         Some(version) if version != u64::from(VERSION) => Err(NotAPlan::UnknownVersion { version }),
-        _ => serde_path_to_error::deserialize(value).map_err(|error| NotAPlan::OtherShape {
-            detail: what_is_wrong(&error.path().to_string(), &error.inner().to_string()),
-        }),
+        _ => shaped(value).map_err(|detail| NotAPlan::OtherShape { detail }),
     }
+}
+
+/// JSON as a plan, a draft or a list of them. All is read this one way: what reads a
+/// plan is compiled for each, and is a large part of the page.
+///
+/// # Errors
+/// Where it is of another shape, and what is expected there.
+pub fn shaped<T: DeserializeOwned>(value: Value) -> Result<T, String> {
+    serde_path_to_error::deserialize(value)
+        .map_err(|error| what_is_wrong(&error.path().to_string(), &error.inner().to_string()))
 }
 
 /// Serde's names of what it expects, and what people call it.

@@ -49,7 +49,7 @@ export function begin() {
   // the first part, and the English that stands beside the cautions of any language.
   if (location.hash.length > 1 || something) {
     first.add('words-en');
-    Object.keys(FILES).filter((name) => name.endsWith('.wasm') && name !== 'split_later.wasm').forEach((name) => first.add(name));
+    FILES_OF_KEEPING.forEach((name) => first.add(name));
   }
   for (const name of first) {
     const response = fetched(name);
