@@ -5,7 +5,7 @@
 
 use std::{hint::black_box, time::Instant};
 use till_morning::{
-    answer::day::day,
+    answer::{day::day, night},
     plan::Plan,
     simulate::day::{How, Inputs, Scene, run},
     study::spread::Sampler,
@@ -23,6 +23,13 @@ fn report(what: &str, times: u32, mut work: impl FnMut()) {
 
 fn main() {
     let mut plan = Plan::demo();
+    report("the night's answer, as after each key", 50, || {
+        black_box(night(&plan));
+    });
+    let fresh = Plan::fresh();
+    report("the same of an empty plan", 50, || {
+        black_box(night(&fresh));
+    });
     for days in [1, 2, 7] {
         plan.day.days_count = Some(days);
         let scene = Scene::new(&plan).expect("the demo has a scene");

@@ -9,7 +9,7 @@ use crate::{
         path::{BankField as B, ModeField as M, Path, UnitField as U},
         supply::SupplyField as S,
     },
-    simulate::{Job, Run, Stop, assemble, held_span, hours, run_down},
+    simulate::{Job, Run, Stop, assemble, held_span, hours, hours_down, run_down},
     study::spread::{self, Band, Share},
 };
 use serde::{Deserialize, Serialize};
@@ -300,7 +300,7 @@ fn by_bank(pack: &Pack, job: &Job, from: f64, to: f64) -> Vec<CurvePoint> {
             let pack = pack.times(size);
             CurvePoint {
                 bank_ah: pack.held_ah(),
-                hours_h: run_down(&pack, job, from, to).hours,
+                hours_h: hours_down(&pack, job, from, to),
             }
         })
         .collect()

@@ -17,20 +17,25 @@ use crate::{
 };
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::{prelude::*, reactive::graph::Observer};
-use std::cell::Cell;
+use std::{cell::Cell, sync::LazyLock};
 
 thread_local! {
     static FORMATTER: Cell<Option<Memo<Formatter>>> = const { Cell::new(None) };
 }
 
-/// What the browser says: its language, and how it writes numbers and times there.
-pub fn of_browser() -> Locale {
+/// What the browser says: its language, and how it writes numbers and times there. Asked
+/// once: its tables take a while to open.
+static OF_BROWSER: LazyLock<Locale> = LazyLock::new(|| {
     let tag = browser::language();
     Locale {
         decimal_comma: browser::decimal_comma(&tag),
         clock_12h: browser::clock_12h(&tag),
         language: Language::of_tag(&tag),
     }
+});
+
+pub fn of_browser() -> Locale {
+    *OF_BROWSER
 }
 
 /// Where a choice of one's own is kept, for this device and not for the plan.

@@ -117,6 +117,12 @@ pub struct Sag {
     pub gap_a: f64,
 }
 
+impl Sag {
+    fn hypotenuse_a(&self, amps: f64) -> f64 {
+        (amps * amps + self.exchange_a * self.exchange_a).sqrt()
+    }
+}
+
 impl From<f64> for Inner {
     /// A resistance alone.
     fn from(ohm: f64) -> Self {
@@ -130,11 +136,20 @@ impl Inner {
         match self.sag {
             Some(sag) if amps > 0.0 => {
                 let ohm = self.ohm + sag.ohm;
-                let steep = sag.tafel_v / amps.hypot(sag.exchange_a);
-                let over = sag.tafel_v * (amps / sag.exchange_a).asinh();
-                (ohm * amps + over, ohm + steep)
+                let hypotenuse_a = sag.hypotenuse_a(amps);
+                // asinh, for positive currents, from the root that the slope takes too.
+                let over = sag.tafel_v * ((amps + hypotenuse_a) / sag.exchange_a).ln();
+                (ohm * amps + over, ohm + sag.tafel_v / hypotenuse_a)
             }
             _ => (self.ohm * amps, self.ohm),
+        }
+    }
+
+    /// How the volts dropped change with the current; the gap left out.
+    fn drop_per_a(&self, amps: f64) -> f64 {
+        match self.sag {
+            Some(sag) if amps > 0.0 => self.ohm + sag.ohm + sag.tafel_v / sag.hypotenuse_a(amps),
+            _ => self.ohm,
         }
     }
 
@@ -201,40 +216,36 @@ const MOST_STEPS: usize = 60;
 #[must_use]
 pub fn settle(ocv_v: f64, inner: impl Into<Inner>, branches: &[Branch]) -> Option<Point> {
     let inner = inner.into();
-    let first = settle_smooth(ocv_v, &inner, branches)?;
+    let given = |branch: &Branch| match branch.load {
+        Load::Current { a } => (-a).max(0.0),
+        _ => 0.0,
+    };
+    let above_v = ocv_v + inner.ohm * branches.iter().map(given).sum::<f64>();
+    let first = settle_smooth(ocv_v, &inner, branches, above_v)?;
     let (gap_v, per_a) = inner.gap(first.amps);
     if gap_v <= 0.0 {
         return Some(first);
     }
-    let second = settle_smooth(ocv_v - gap_v, &inner, branches)?;
+    // With less behind them the bars stand lower.
+    let second = settle_smooth(ocv_v - gap_v, &inner, branches, first.bar_v)?;
     Some(Point {
         amps_per_v: second.amps_per_v * (1.0 - per_a * first.amps_per_v),
         ..second
     })
 }
 
+/// A step so small, of volts, where the balance falls so much, leaves an error of its
+/// square: below the rounding.
+const LAST_STEP: f64 = 1e-7;
+const WELL_FALLING: f64 = 0.5;
+
 /// Newton from above: the balance `emf - drop(amps(v)) - v` is concave in `v`
 /// and negative above the wanted root, so each step stays above it. A slope
 /// that is no longer falling means the summit was passed: there is no root.
-fn settle_smooth(ocv_v: f64, inner: &Inner, branches: &[Branch]) -> Option<Point> {
-    let given: f64 = branches
-        .iter()
-        .map(|branch| {
-            if let Load::Current { a } = branch.load {
-                (-a).max(0.0)
-            } else {
-                0.0
-            }
-        })
-        .sum();
-    let mut bar_v = ocv_v + inner.ohm * given;
+fn settle_smooth(ocv_v: f64, inner: &Inner, branches: &[Branch], above_v: f64) -> Option<Point> {
+    let mut bar_v = above_v;
     for _ in 0..MOST_STEPS {
-        let (mut amps, mut slope) = (0.0, 0.0);
-        for branch in branches {
-            let (a, s) = branch.amps(bar_v)?;
-            amps += a;
-            slope += s;
-        }
+        let (amps, slope) = total(branches, bar_v)?;
         let (drop_v, ohm) = inner.drop(amps);
         let balance = ocv_v - drop_v - bar_v;
         let falling = 1.0 + ohm * slope;
@@ -245,10 +256,15 @@ fn settle_smooth(ocv_v: f64, inner: &Inner, branches: &[Branch]) -> Option<Point
         bar_v += step;
         // Every true step goes down. One up is rounding: the root is met, also
         // where it is nearly double and no step gets as small as the other test.
-        if step >= -1e-13 * bar_v.abs() {
-            let amps = total(branches, bar_v)?;
+        let least = if falling > WELL_FALLING {
+            LAST_STEP
+        } else {
+            1e-13
+        };
+        if step >= -least * bar_v.abs() {
+            let (amps, slope) = total(branches, bar_v)?;
             let carried = branches.iter().all(|branch| branch.has_volts(bar_v));
-            let amps_per_v = slope / falling;
+            let amps_per_v = slope / (1.0 + inner.drop_per_a(amps) * slope);
             return (bar_v > 0.0 && carried).then_some(Point {
                 bar_v,
                 amps,
@@ -259,11 +275,14 @@ fn settle_smooth(ocv_v: f64, inner: &Inner, branches: &[Branch]) -> Option<Point
     None
 }
 
-fn total(branches: &[Branch], bar_v: f64) -> Option<f64> {
+/// Amps of all branches at a voltage on the bars, and how they change with it.
+fn total(branches: &[Branch], bar_v: f64) -> Option<(f64, f64)> {
     branches
         .iter()
-        .map(|branch| branch.amps(bar_v).map(|(amps, _)| amps))
-        .sum()
+        .try_fold((0.0, 0.0), |(amps, slope), branch| {
+            let of_branch = branch.amps(bar_v)?;
+            Some((amps + of_branch.0, slope + of_branch.1))
+        })
 }
 
 #[cfg(test)]

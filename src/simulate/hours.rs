@@ -1,6 +1,6 @@
 //! Hours of a run of the plan: the number that spread and search ask for again and again.
 
-use super::{Job, assemble, run_down};
+use super::{Job, assemble, hours_down};
 use crate::{
     physics::battery::Pack,
     plan::{
@@ -22,10 +22,10 @@ pub fn hours(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<f64> 
     let pack = assemble::warm_pack(plan, bank)?.pack;
     let job = assemble::job(plan, bank, unit, mode, &pack)?.job;
     let (from, to) = held_span(plan, bank)?;
-    Some(run_down(&pack, &job, from, to).hours)
+    Some(hours_down(&pack, &job, from, to))
 }
 
 /// The same run on another size of the same bank: sizing's question.
 pub fn hours_on(pack: &Pack, job: &Job, span: (f64, f64)) -> f64 {
-    run_down(pack, job, span.0, span.1).hours
+    hours_down(pack, job, span.0, span.1)
 }

@@ -51,13 +51,22 @@ impl<'a> Lag<'a> {
         if self.per_a <= 0.0 {
             return Ok(charge);
         }
+        // The charge held falls with the surface's nearly one for one; from the second
+        // pass on as it did between the last two.
         let mut surface = charge;
+        let mut last = None;
         for _ in 0..PASSES {
             let Some(held) = self.held_at(surface) else {
                 break;
             };
             let miss = charge - held;
-            surface += miss;
+            let per_held = match last.replace((surface, held)) {
+                Some((surface_then, held_then)) if held != held_then => {
+                    ((surface - surface_then) / (held - held_then)).clamp(0.25, 4.0)
+                }
+                _ => 1.0,
+            };
+            surface += per_held * miss;
             if miss.abs() < SAME {
                 return Ok(surface);
             }

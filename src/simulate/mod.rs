@@ -12,4 +12,4 @@ pub mod steady;
 
 pub(crate) use hours::{held_span, hours, hours_on};
 pub use job::{Job, Stop};
-pub use steady::{Knot, Run, run_down};
+pub use steady::{Knot, Run, hours_down, run_down};

@@ -10,8 +10,18 @@ use crate::{
     search::{Search, bisect, search},
 };
 
-/// Widest piece, as a share of what the bank holds.
-const WIDEST: f64 = 0.05;
+/// Where a run leaves marks besides its ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Marks {
+    /// At each twentieth of what the bank holds: for who follows the run.
+    Twentieths,
+    /// Nowhere: for who wants its hours alone, in half the time.
+    None,
+}
+
+const TWENTIETHS: u32 = 20;
+/// Widest piece of a run without marks, of the charge at the surface.
+const WIDEST: f64 = 0.1;
 /// Within this factor of the summit's voltage a run is near it.
 pub const NEAR: f64 = 1.2;
 
@@ -48,12 +58,28 @@ fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
 }
 
 /// The lower ends of the pieces from one charge at the surface down to another: the
-/// curve's knots, every twentieth of what the bank holds, and the bend.
-pub fn pieces(pack: &Pack, job: &Job, lag: &Lag, from: f64, end: f64) -> Vec<f64> {
-    let count = (1.0 / WIDEST).round() as usize;
-    let mut grid = (0..=count)
+/// curve's knots, the marks, and the bend.
+pub fn pieces(
+    pack: &Pack,
+    job: &Job,
+    lag: &Lag,
+    (from, end): (f64, f64),
+    marks: Marks,
+) -> Vec<f64> {
+    let parts = match marks {
+        Marks::Twentieths => TWENTIETHS,
+        Marks::None => ((from - end) / WIDEST).ceil() as u32,
+    };
+    let mark = |part: u32| {
+        let share = f64::from(part) / f64::from(parts);
+        match marks {
+            Marks::Twentieths => lag.surface(pack.charge_at(share)).ok(),
+            Marks::None => Some(end + (from - end) * share),
+        }
+    };
+    let mut grid = (0..=parts)
         .rev()
-        .filter_map(|k| lag.surface(pack.charge_at(k as f64 / count as f64)).ok())
+        .filter_map(mark)
         .filter(|&charge| charge < from && charge > end)
         .peekable();
     let mut knots = pack.curve.knots_down(from, end).peekable();

@@ -12,7 +12,7 @@
 use super::{
     job::{BothStates, Job, Stop, UNIT},
     lag::Lag,
-    pieces::{NEAR, pieces, summit_v},
+    pieces::{Marks, NEAR, pieces, summit_v},
 };
 use crate::{physics::battery::Pack, physics::circuit::Point, search::bisect};
 
@@ -60,6 +60,16 @@ const PARTS: u32 = 2;
 /// tightens as charge falls, so the first is found by halving.
 #[must_use]
 pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
+    run_with(pack, job, (from_held, to_held), Marks::Twentieths)
+}
+
+/// The hours of [`run_down`] alone, in half its time: the same to 1e-9 of them.
+#[must_use]
+pub fn hours_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> f64 {
+    run_with(pack, job, (from_held, to_held), Marks::None).hours
+}
+
+fn run_with(pack: &Pack, job: &Job, (from_held, to_held): (f64, f64), marks: Marks) -> Run {
     let lag = Lag::new(pack, job);
     let at = |charge: f64| job.standing(pack, pack.curve.at(charge));
     let kept = Stop::ChargeFloor {
@@ -72,11 +82,12 @@ pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
     };
     let floor = lag.surface(pack.charge_at(to_held));
     let floor = floor.unwrap_or_else(|falls| falls);
-    match at(from) {
+    let mut at_high = match at(from) {
         Err(stop) => return tally.finish(stop),
         Ok(_) if from_held <= to_held || from <= floor => return tally.finish(kept),
-        Ok(standing) => tally.mark(from, &standing),
-    }
+        Ok(standing) => Some(standing),
+    };
+    tally.mark(from, at_high);
     let (end, stop) = match at(floor) {
         Ok(_) => (floor, kept),
         Err(_) => first_stop(at, from, floor),
@@ -86,12 +97,11 @@ pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
     }
     let summit_v = summit_v(pack, job, end);
     let mut high = from;
-    for low in pieces(pack, job, &lag, from, end) {
-        tally.piece(high, low, summit_v);
-        if let Ok(standing) = at(low) {
-            tally.mark(low, &standing);
-        }
-        high = low;
+    for low in pieces(pack, job, &lag, (from, end), marks) {
+        let at_low = at(low).ok();
+        tally.piece((high, at_high), (low, at_low), summit_v);
+        tally.mark(low, at_low);
+        (high, at_high) = (low, at_low);
     }
     tally.finish(stop)
 }
@@ -105,6 +115,10 @@ fn first_stop(
     let (falls, stands) = bisect(|charge| at(charge).is_ok(), falls, stands, 0.0);
     (stands, at(falls).err().unwrap_or(Stop::NoCurrentCarriesIt))
 }
+
+/// An end of a piece, and how the job stands there; nothing where it does not by
+/// rounding.
+type End = (f64, Option<BothStates>);
 
 /// The running sums of a run.
 struct Tally<'a> {
@@ -141,8 +155,9 @@ impl<'a> Tally<'a> {
         }
     }
 
-    /// Adds the piece from `high` down to `low`, on which the curve is straight.
-    fn piece(&mut self, high: f64, low: f64, summit_v: Option<f64>) {
+    /// Adds the piece from `high` down to `low`, on which the curve is straight; each end
+    /// with how the job stands there.
+    fn piece(&mut self, (high, at_high): End, (low, at_low): End, summit_v: Option<f64>) {
         let per_charge = (self.pack.curve.at(high) - self.pack.curve.at(low)) / (high - low);
         let nodes: Vec<_> = self
             .nodes(high, low, per_charge, summit_v)
@@ -156,8 +171,7 @@ impl<'a> Tally<'a> {
             .collect();
         let held: f64 = nodes.iter().map(|node| node.1).sum();
         // What the cells give over a piece is known at its ends; the nodes share it.
-        let ends = self.standing(high).zip(self.standing(low));
-        let share = match ends {
+        let share = match at_high.zip(at_low) {
             Some((at_high, at_low)) if self.lag.is_any() && held > 0.0 => {
                 let from = self.least_held.min(self.lag.held(high, &at_high));
                 (from - self.lag.held(low, &at_low)).max(0.0) / held
@@ -230,9 +244,12 @@ impl<'a> Tally<'a> {
             );
     }
 
-    fn mark(&mut self, charge: f64, standing: &BothStates) {
+    fn mark(&mut self, charge: f64, standing: Option<BothStates>) {
+        let Some(standing) = standing else {
+            return;
+        };
         // Where the voltage collapses the surface falls and the cells give nothing.
-        self.least_held = self.least_held.min(self.lag.held(charge, standing));
+        self.least_held = self.least_held.min(self.lag.held(charge, &standing));
         self.knots.push(Knot {
             hours: self.hours,
             held: self.pack.soc(self.least_held),
