@@ -25,14 +25,23 @@ use crate::{
 };
 
 /// A pack, and what there is to say about it.
+///
+/// The findings are notes and cautions about how measured figures were taken; an error
+/// never stands here (those are [`Plan::errors`]).
 #[derive(Clone, Debug, PartialEq)]
 pub struct Assembled {
+    /// The whole bank as one source, at the temperature that its resistance is stated for.
     pub pack: Pack,
+    /// Empty where nothing was measured, or where it fits.
     pub findings: Vec<Finding>,
 }
 
-/// The charger at `index`, cool, for a bank that is usually held at some volts and
-/// called full at some amps. Nothing where the plan says too little.
+/// The charger at `index` of the plan's chargers, as it gives in air up to 40 °C.
+///
+/// - `usual_hold_v`: volts at the bars that it holds where the plan states none
+/// - `end_a`: the bank's current at which it is called full, A
+///
+/// Nothing where its current is not stated, or where there is no such charger.
 #[must_use]
 pub fn charger(plan: &Plan, index: usize, usual_hold_v: f64, end_a: f64) -> Option<Charger> {
     let number = |field| plan.number(Path::Charger(index, field));
@@ -45,10 +54,15 @@ pub fn charger(plan: &Plan, index: usize, usual_hold_v: f64, end_a: f64) -> Opti
     })
 }
 
-/// The bank at `index` as one source.
+/// The bank at `index` of the plan's banks as one source.
+///
+/// Volts and resistance of a battery count times the batteries in series, Ah and amps
+/// times the strings. State of health takes from the Ah and leaves the rated current, so
+/// that Peukert's law starts where the label has it. Measured Ah or Wh take the place of
+/// the label's, and of health.
 ///
 /// The plan must be without errors at this bank (see [`Plan::errors`]); with
-/// some, the result is finite rubbish or nothing.
+/// some, the result is finite rubbish or nothing. Nothing where there is no such bank.
 #[must_use]
 pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
     let bank = plan.banks.get(index)?;
@@ -83,8 +97,12 @@ pub fn pack(plan: &Plan, index: usize) -> Option<Assembled> {
     calibrated(rated, &measured, bank.nominal_v(), index)
 }
 
-/// The same as warm as the plan says the bank is, where it says so: its resistance and
-/// what it drops beyond that. For a steady draw; a day has its own temperatures.
+/// [`pack`] as warm as the plan says the bank is: its resistance and what it drops beyond
+/// that. Capacity stays as stated.
+///
+/// The pack unchanged where no temperature is stated, or one out of
+/// [`range::BANK_C`](crate::range::BANK_C). For a steady draw; a day has its own
+/// temperatures.
 #[must_use]
 pub fn warm_pack(plan: &Plan, index: usize) -> Option<Assembled> {
     let assembled = pack(plan, index)?;
@@ -105,6 +123,9 @@ pub fn warm_pack(plan: &Plan, index: usize) -> Option<Assembled> {
 }
 
 /// What the bank drops beyond its resistance, as its chemistry is known for.
+/// The plan's percentage scales what was measured on the chemistry: 100 as measured, 0
+/// none. Nothing for lead-acid, whose drop is Peukert's law, nor, up to 100, for a
+/// chemistry on which nothing was measured.
 fn polarisation(plan: &Plan, index: usize) -> Option<Polarisation> {
     let bank = plan.banks.get(index)?;
     let share = plan.number(Path::Bank(index, B::PolarisationPercent))? / 100.0;
@@ -113,6 +134,8 @@ fn polarisation(plan: &Plan, index: usize) -> Option<Polarisation> {
     bank.chemistry.data().rates.of_bank(cells, ah, share)
 }
 
+/// Of one battery: open-circuit volts against the charge of its cells, 0 to 1. The plan's
+/// own rows, where it has any, else the chemistry's; nothing where the rows make no curve.
 fn battery_curve(bank: &Bank) -> Option<Curve> {
     if bank.battery_open_circuit.is_empty() {
         return Some(bank.chemistry.data().curve(f64::from(bank.reading().cells)));
@@ -129,6 +152,9 @@ fn battery_curve(bank: &Bank) -> Option<Curve> {
 /// says, and the one to the distribution before it, where its length is said. The
 /// fourth question judges the same copper; a conductor that nobody has named is
 /// taken as the usual one here, and judged by nobody.
+///
+/// Ohms of both conductors and of the connections, at the temperature of the unit's cable.
+/// 0 where there is no such unit.
 #[must_use]
 pub fn path_ohm(plan: &Plan, unit: usize) -> f64 {
     let Some(cable) = plan.units.get(unit).map(|unit| &unit.cable) else {
@@ -183,13 +209,24 @@ pub(crate) const fn build(strands: Strands) -> wiring::Build {
 }
 
 /// A job, and what there is to say about it.
+///
+/// Findings are cautions where amps do not carry over to this bank (see [`SAME_SYSTEM`]).
 #[derive(Clone, Debug, PartialEq)]
 pub struct AssembledJob {
+    /// Of the steady run; a hot day makes its own from the same parts.
     pub job: Job,
+    /// One at most; empty where the mode's draw is taken as stated.
     pub findings: Vec<Finding>,
 }
 
 /// A mode of a unit on a bank, with everything else that runs.
+///
+/// `bank`, `unit` and `mode` are places in the plan's lists, the mode's within its unit;
+/// `pack` is that bank ([`pack`], [`warm_pack`]) and gives its standby draw alone. The
+/// bus carries that and all loads at once, without a cable; the unit hangs behind its
+/// own ([`path_ohm`]).
+///
+/// Nothing where one of the three is not in the plan.
 #[must_use]
 pub fn job(
     plan: &Plan,
@@ -247,14 +284,21 @@ pub fn job(
 }
 
 /// What the mode takes at the unit's own terminals.
+///
+/// Behind a converter or an inverter that is the output side.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum Asked {
+    /// Constant power, W: more amps as the volts fall.
     Watts(f64),
+    /// Constant current, A, whatever the volts.
     Amps(f64),
 }
 
 /// Amps carry over only to the bank voltage they were measured at, and only
 /// where nothing converts them: elsewhere the same power is taken.
+///
+/// `bank_v` is the bank's nominal voltage; the two places name the mode in the caution
+/// that is pushed where power is taken instead of amps.
 pub(crate) fn asked_of_feed(
     mode: &Mode,
     unit: &Unit,
@@ -291,8 +335,11 @@ pub(crate) fn asked_of_feed(
 
 /// A system voltage within a quarter is the same system: 12.0, 12.8 and 14.4 V
 /// are, 12 and 24 V are not.
+/// As a share of the bank's nominal voltage. (Ours.)
 pub const SAME_SYSTEM: f64 = 0.25;
 
+/// Watts at the feed's input for so many at its output; what it draws at no load is in
+/// them, also for 0 W.
 pub(crate) fn input_w(feed: &Feed, output_w: f64) -> f64 {
     match *feed {
         Feed::Direct => output_w,
@@ -319,6 +366,8 @@ pub(crate) fn input_w(feed: &Feed, output_w: f64) -> f64 {
     }
 }
 
+/// The voltage at the end of the unit's cable below which its inverter, or the unit
+/// itself where it has none, stops. Nothing where there is no such unit.
 pub(in crate::simulate) fn far_end(plan: &Plan, unit: usize) -> Option<Stop> {
     if plan.is_direct(unit) {
         let cutoff_v = plan.number(Path::Unit(unit, UnitField::CutoffV))?;

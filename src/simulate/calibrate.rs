@@ -30,6 +30,14 @@ const SAME: f64 = 1e-7;
 /// The pack whose own run at the measured load gives the measured figures.
 ///
 /// The run is taken from full until the battery's own cut-off or empty.
+///
+/// - `rated`: the bank by its label; what was not measured stays
+/// - `nominal_v`: of the whole bank, for the load where none is stated
+/// - `index`: the bank's place, for the findings
+///
+/// With Ah alone or Wh alone the curve stays where it is. Where no shift within 8 % of
+/// the nominal voltage gives both, the Ah are kept and a caution says so. Nothing where
+/// neither was measured.
 pub fn calibrated(
     rated: Pack,
     measured: &Measured,
@@ -120,11 +128,16 @@ fn implausible(index: usize, mean_v: f64, expected_v: f64) -> Finding {
 
 /// The measured run on a bank of one Ah.
 struct BenchRun {
+    /// Given until the cut-off, of the one Ah there is: 0 where the load cannot even start.
     ah: f64,
+    /// Mean volts at the terminals, by charge; 0 where it gave none.
     mean_v: f64,
+    /// Charge of the cells at its end, 0 to 1: what the cut-off left in them.
     end_charge: f64,
 }
 
+/// One Ah instead of the real one, because the shape of a run at a fixed load over a
+/// fixed rated current changes with neither: it is scaled afterwards.
 fn bench_run(rated: &Pack, load_w: f64, shift_v: f64) -> BenchRun {
     let pack = Pack {
         capacity: Capacity {
@@ -154,6 +167,7 @@ fn bench_run(rated: &Pack, load_w: f64, shift_v: f64) -> BenchRun {
     }
 }
 
+/// The curve moved by so many volts of the whole bank.
 fn shifted(rated: &Pack, shift_v: f64) -> Pack {
     Pack {
         curve: rated.curve.scaled(1.0, shift_v),

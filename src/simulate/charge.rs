@@ -22,30 +22,44 @@ use serde::{Deserialize, Serialize};
 /// Everything that a filling depends on.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Filling<'a> {
+    /// Its resistance is taken as it stands: warm it beforehand. Its polarisation plays no
+    /// part, as that is of discharge.
     pub pack: &'a Pack,
+    /// Of the same bank; its charge efficiency says how much of the Ah stays.
     pub store: &'a Store,
+    /// All that charges, as one; derate it for heat beforehand.
     pub charger: Charger,
-    /// What runs meanwhile, and the share of the time that it does.
+    /// What runs meanwhile: the share of the time that it does, 0 to 1, and what it draws
+    /// from the bars.
     pub loads: &'a [(f64, Branch)],
 }
 
 /// What a filling came to.
+///
+/// The book closes: `charger_wh = stored_wh + lost_wh + loads_wh`.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Filled {
+    /// From the start until `end`; 0 where nothing was to be done or nothing could.
     pub hours: f64,
     /// Of which at constant current, or at all that the source gives.
     pub constant_current_h: f64,
+    /// Why it ended.
     pub end: FillEnd,
-    /// Share of what the bank holds at the end.
+    /// Share of what the bank holds at the end, 0 to 1.
     pub held: f64,
-    /// Into the bank's terminals.
+    /// Into the bank's terminals, Ah; less of it stays, by the charge efficiency.
     pub into_ah: f64,
+    /// Out of the charger into the bars, Wh. (What it takes from its source is more:
+    /// [`Charger::taken_wh`].)
     pub charger_wh: f64,
+    /// What ran beside it, Wh at the bars.
     pub loads_wh: f64,
     /// In the bank's resistance, and charge that does not stay.
     pub lost_wh: f64,
     /// Kept by the cells, by their open-circuit volts.
     pub stored_wh: f64,
+    /// In the order of time, the start first. Empty where nothing was to be done or nothing
+    /// may be charged.
     pub marks: Vec<FillMark>,
 }
 
@@ -69,15 +83,20 @@ pub enum FillEnd {
 /// The state at a moment of a filling.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FillMark {
+    /// From the start of the filling.
     pub hours: f64,
+    /// Share of what the bank holds, 0 to 1.
     pub held: f64,
+    /// Volts at the bars; the bank's open-circuit volts where it takes no current.
     pub bar_v: f64,
-    /// Into the bank.
+    /// Into the bank, A; below 0 where the loads draw more than the charger gives.
     pub bank_a: f64,
+    /// Out of the charger, A: into the bank and to the loads.
     pub charger_a: f64,
 }
 
 /// Longest filling that is answered, h.
+/// Looked at before each piece, so the hours told may be a little more.
 pub const MOST_H: f64 = 240.0;
 /// Widest piece, as a share of the cells' charge.
 const WIDEST: f64 = 0.02;
@@ -123,6 +142,9 @@ impl Filling<'_> {
     /// let gap_wh = filled.charger_wh - filled.stored_wh - filled.lost_wh;
     /// assert!(gap_wh.abs() < 1e-6);
     /// ```
+    ///
+    /// At once [`FillEnd::Reached`], with no hours and no marks, where `to` is not above
+    /// `from`. `to` of 1 is met only where the charger does not end before it; most do.
     #[must_use]
     pub fn run(&self, from: f64, to: f64) -> Filled {
         let mut walk = Walk::new(self, self.pack.charge_at(from));
@@ -139,11 +161,13 @@ impl Filling<'_> {
     }
 
     /// Where the bank may not be charged at all.
+    /// A filling of no length that ends as [`FillEnd::Refused`], `from` 0 to 1 held.
     #[must_use]
     pub fn refused(&self, from: f64) -> Filled {
         Walk::new(self, self.pack.charge_at(from)).finish(FillEnd::Refused)
     }
 
+    /// Mean amps of what runs beside it at so many volts, by the shares of the time.
     fn load_a(&self, bar_v: f64) -> f64 {
         let each = self.loads.iter();
         each.map(|(share, load)| share * load.amps_at(bar_v)).sum()
@@ -200,6 +224,9 @@ impl Filling<'_> {
 
     /// Open-circuit volts at which something changes: the source becomes the
     /// limit, the volts are held, the charger ends.
+    ///
+    /// In that order; 0 where the source is never the limit. They need not lie on the
+    /// curve: the caller keeps those that do.
     fn breaks_v(&self) -> [f64; 3] {
         let (ohm, charger) = (self.pack.ohm, &self.charger);
         let at = |bar_v: f64| bar_v - ohm * (charger.most_a_at(bar_v) - self.load_a(bar_v));
@@ -244,6 +271,9 @@ impl<'a> Walk<'a> {
     }
 
     /// Nothing where charging goes on at a charge; otherwise why not.
+    ///
+    /// The end is by the bank's own current while the volts are held, so a charger that is
+    /// busy with loads alone calls it full too.
     fn stops(&self, bars: Bars) -> Option<FillEnd> {
         let charger = &self.filling.charger;
         if self.sums.hours > MOST_H {
@@ -257,6 +287,8 @@ impl<'a> Walk<'a> {
         }
     }
 
+    /// Piece by piece in charge: on each the bars are held throughout or not at all, as the
+    /// pieces end where that changes.
     fn in_charge(&mut self, end: f64) -> FillEnd {
         self.mark();
         for upper in self.uppers(end) {
@@ -347,6 +379,8 @@ impl<'a> Walk<'a> {
         None
     }
 
+    /// Puts a stretch into the sums: `lost_wh` is that of the resistance, what charging
+    /// itself loses is added here.
     fn book(&mut self, hours: f64, into_ah: f64, stored_wh: f64, lost_wh: f64, load_w: f64) {
         // Charge that does not stay was brought in at the cells' own volts.
         let gassed_wh = stored_wh * (1.0 / self.filling.store.charge_efficiency - 1.0);

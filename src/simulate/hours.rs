@@ -9,7 +9,11 @@ use crate::{
     },
 };
 
-/// From which share held to which a run goes: the start, and what the depth keeps.
+/// Shares of what the bank holds, 0 to 1, between which a run goes: the start, and what
+/// the depth of discharge leaves.
+///
+/// The second is never above the first: a start below the floor has nothing to give, and
+/// is no negative run. Nothing where there is no such bank.
 pub fn held_span(plan: &Plan, bank: usize) -> Option<(f64, f64)> {
     let start = plan.number(Path::Bank(bank, B::StartChargePercent))? / 100.0;
     let depth = plan.number(Path::Bank(bank, B::DepthPercent))? / 100.0;

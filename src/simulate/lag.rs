@@ -9,6 +9,9 @@ use super::job::{BothStates, Job};
 use crate::{physics::battery::Pack, search::bisect};
 
 /// A pack under a job, by the charge at the surface.
+///
+/// Charge is that of the cells, 0 empty to 1 full, as the curve counts it
+/// ([`Pack::charge_at`] makes it of a share held).
 pub struct Lag<'a> {
     pack: &'a Pack,
     job: &'a Job,
@@ -27,6 +30,7 @@ impl<'a> Lag<'a> {
         Self { pack, job, per_a }
     }
 
+    /// Whether the surface lags at all; if not, surface and charge held are one number.
     pub fn is_any(&self) -> bool {
         self.per_a > 0.0
     }
@@ -38,6 +42,8 @@ impl<'a> Lag<'a> {
 
     /// By how much the charge held falls with the surface's, on a piece of the curve
     /// that rises so steeply. Not below nothing: there the voltage collapses at once.
+    ///
+    /// `volts_per_charge` is the slope of the open-circuit curve, V for a charge of 0 to 1.
     pub fn held_per_surface(&self, volts_per_charge: f64, at: &BothStates) -> f64 {
         (1.0 + self.per_a * volts_per_charge * self.job.mean_amps(at).1).max(0.0)
     }

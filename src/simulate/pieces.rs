@@ -30,6 +30,9 @@ pub const NEAR: f64 = 1.2;
 ///
 /// There the current's slope grows without bound, as the inverse root of the
 /// voltage above it: polynomials do not follow, and the root is integrated over.
+///
+/// `end` is the charge at the surface at which the run ends, 0 to 1. Nothing where the
+/// power would be carried at a [`NEAR`]th of the volts there too.
 pub fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
     let inner = inner_of(pack, 1.0);
     let carries = |ocv_v: f64| settle(ocv_v, inner, &job.on).is_some();
@@ -43,6 +46,7 @@ pub fn summit_v(pack: &Pack, job: &Job, end: f64) -> Option<f64> {
 
 /// The charge at which the mean current passes the rated one: Peukert's law sets
 /// in there, with a bend that no piece should have inside.
+/// Nothing for an exponent of 1, and where the current stays on one side of it.
 fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
     if pack.capacity.exponent <= 1.0 {
         return None;
@@ -59,6 +63,8 @@ fn bend(pack: &Pack, job: &Job, from: f64, end: f64) -> Option<f64> {
 
 /// The lower ends of the pieces from one charge at the surface down to another: the
 /// curve's knots, the marks, and the bend.
+///
+/// From the highest down, `end` the last. Charges are of the cells, 0 to 1.
 pub fn pieces(
     pack: &Pack,
     job: &Job,

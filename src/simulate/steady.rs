@@ -19,18 +19,23 @@ use crate::{physics::battery::Pack, physics::circuit::Point, search::bisect};
 /// The state at one charge along a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Knot {
+    /// From the start.
     pub hours: f64,
     /// Share left of what the bank holds, 0 to 1.
     pub held: f64,
-    /// Terminal volts and bank amps while the unit is on.
+    /// At the bank's terminals while the unit is on.
     pub volts: f64,
+    /// Out of the bank while the unit is on.
     pub amps: f64,
 }
 
 /// What a run gave, and how it ended.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Run {
+    /// From the start to the stop; 0 where it cannot start.
     pub hours: f64,
+    /// Out of the bank. Above its rated current lead-acid gives fewer than it loses, by
+    /// Peukert's law.
     pub ah: f64,
     /// At the bank's terminals.
     pub wh: f64,
@@ -38,8 +43,10 @@ pub struct Run {
     pub unit_wh: f64,
     /// Left in the bank's resistance.
     pub lost_wh: f64,
+    /// What ended it, also where it did not start.
     pub stop: Stop,
-    /// From the start to the end; a single one if the run cannot start.
+    /// From the start to the end, at the ends of the pieces it was cut into. Empty if the run
+    /// cannot start, or starts at the charge that is kept back; one if it stops at once.
     pub knots: Vec<Knot>,
 }
 
@@ -58,6 +65,10 @@ const PARTS: u32 = 2;
 ///
 /// Ends earlier at the first level that the job does not keep; every level
 /// tightens as charge falls, so the first is found by halving.
+///
+/// Both are shares of what the bank holds, 0 to 1; the second is the charge that is kept
+/// back, and ends the run as [`Stop::ChargeFloor`]. Total: what cannot start comes back
+/// as a run of no hours with its stop.
 #[must_use]
 pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
     run_with(pack, job, (from_held, to_held), Marks::Twentieths)
@@ -107,6 +118,8 @@ fn run_with(pack: &Pack, job: &Job, (from_held, to_held): (f64, f64), marks: Mar
 }
 
 /// The lowest charge that still stands, and what stops the run below it.
+/// `stands` is a charge at which the job stands and `falls` a lower one at which it does
+/// not.
 fn first_stop(
     at: impl Fn(f64) -> Result<BothStates, Stop>,
     stands: f64,
@@ -183,6 +196,7 @@ impl<'a> Tally<'a> {
         }
     }
 
+    /// The operating points at a charge of the surface; nothing where the job does not stand.
     fn standing(&self, charge: f64) -> Option<BothStates> {
         self.job
             .standing(self.pack, self.pack.curve.at(charge))
@@ -244,6 +258,7 @@ impl<'a> Tally<'a> {
             );
     }
 
+    /// A knot at a charge of the surface, with the sums up to here.
     fn mark(&mut self, charge: f64, standing: Option<BothStates>) {
         let Some(standing) = standing else {
             return;
@@ -299,6 +314,8 @@ impl<'a> Tally<'a> {
 impl Run {
     /// Hours until a share held is reached; the whole run if it never is.
     /// Exact at every twentieth, linear between marks.
+    ///
+    /// `held` is a share of what the bank holds; 0 hours for one at or above the start.
     #[must_use]
     pub fn hours_to(&self, held: f64) -> f64 {
         let below = self.knots.iter().position(|knot| knot.held <= held + 1e-12);
@@ -315,6 +332,8 @@ impl Run {
 
     /// Share held after so many hours; what is left at the end once it is over.
     /// Linear between marks. Nothing where it could not even start.
+    ///
+    /// The start's share for 0 hours and less.
     #[must_use]
     pub fn held_after(&self, hours: f64) -> Option<f64> {
         let last = self.knots.last()?;

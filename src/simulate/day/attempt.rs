@@ -13,7 +13,12 @@ use super::{
 use crate::physics::cabin::{HeatBook, State, Step, WaterBook};
 
 impl<S: Sink> Walk<'_, S> {
-    /// What would happen over a stretch, nothing kept yet.
+    /// What would happen from `from_h` to `to_h`, within `slot`, nothing kept yet.
+    ///
+    /// In the order of cause: the weather, what the unit does with the air as it stands, the
+    /// cabin, what hangs on the bank, what the sources hold out, and the bank last. Total: a
+    /// cabin beyond answering stays as it is, and a load that no current carries leaves
+    /// [`Piece::flow`] empty.
     pub(super) fn try_piece(&self, slot: &Slot, from_h: f64, to_h: f64) -> Piece {
         let (start, end) = self.air(slot, from_h, to_h);
         let standing = &self.standing;
@@ -41,6 +46,7 @@ impl<S: Sink> Walk<'_, S> {
     }
 
     /// Weather at both ends of a stretch.
+    /// On the straight line between the edges of the weather's step.
     pub(super) fn air(&self, slot: &Slot, from_h: f64, to_h: f64) -> (Air, Air) {
         let rows = &self.inputs.air;
         let (first, next) = (&rows[slot.step], &rows[slot.step + 1]);
@@ -51,6 +57,8 @@ impl<S: Sink> Walk<'_, S> {
         )
     }
 
+    /// What the unit does with the cabin's air as it stands and this weather, held through the
+    /// stretch. `rig` is a place among [`Inputs::rigs`]. Nothing where there is no such air.
     pub(super) fn doing(&self, rig: usize, outdoor_c: f64) -> Option<OperatingPoint> {
         let State {
             air_c,
@@ -61,6 +69,11 @@ impl<S: Sink> Walk<'_, S> {
         Some(self.inputs.rigs[rig].doing(&entering, outdoor_c))
     }
 
+    /// The cabin over a stretch, by the stepper that was made beforehand where it is a whole
+    /// step, else by one made for it.
+    ///
+    /// A unit that switches faster than is followed ([`cycles_too_fast`]) is taken as a steady
+    /// share of its cooling. Where everything is off, appliances give no heat either.
     pub(super) fn cabin_step(
         &self,
         slot: &Slot,
@@ -123,6 +136,10 @@ impl<S: Sink> Walk<'_, S> {
             .unwrap_or_else(|_| still(cabin))
     }
 
+    /// What hangs on the bars, the unit by its share of the time at full.
+    ///
+    /// A modulating unit draws that share all the time; any other draws all of it for that
+    /// share, and its off-time's draw for the rest.
     pub(super) fn hanging(
         &self,
         is_dark: bool,
@@ -147,6 +164,8 @@ impl<S: Sink> Walk<'_, S> {
         hanging
     }
 
+    /// What panels and chargers hold out over a stretch: chargers that the clock has on, less
+    /// by the heat around them (they stand in the cabin) and by the fuel that is left.
     pub(super) fn sources(&self, slot: &Slot, air: &Air, step_h: f64) -> Sources {
         let mut chargers = [None; MOST_CHARGERS];
         let cabin_c = self.standing.cabin.air_c;
@@ -175,6 +194,7 @@ impl<S: Sink> Walk<'_, S> {
         self.inputs.bank_temperature_c(cabin_c, outdoor_c)
     }
 
+    /// The bank over a stretch; nothing where no current carries what hangs on it.
     pub(super) fn flow(
         &self,
         hanging: &BusLoads,

@@ -11,29 +11,41 @@ use crate::{
 /// A bank and what it is made of.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bank {
+    /// At 25 °C, as its resistance is stated.
     pub pack: Pack,
+    /// The same bank's charge in time.
     pub store: Store,
+    /// What chargers hold it to, and when.
     pub charging: Charging,
+    /// By which warmth changes it.
     pub chemistry: Chemistry,
-    /// Share of what it holds that the plan keeps back.
+    /// Share of what it holds that the plan keeps back, 0 to 1; no more than it starts with.
     pub floor_share: f64,
 }
 
 /// What a step came to, means over it.
+///
+/// A quick step leaves `store_w` and `store_a` at 0 and charging's own loss out of `lost_w`:
+/// its book does not close, and nobody who asks for it reads it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Flow {
     /// The bank after the step.
     pub held: Held,
-    /// Out of the bank.
+    /// Out of the bank; negative while it is charged.
     pub bank_a: f64,
+    /// At the bars, and so at the bank's terminals.
     pub bar_v: f64,
-    /// From panels and chargers together.
+    /// From panels and chargers together, as far as it was taken.
     pub source_a: f64,
+    /// The same at the bars' volts.
     pub source_w: f64,
+    /// Everything on the bars but the unit.
     pub bus_w: f64,
+    /// The unit with its feed and its cable, as the bars see it.
     pub unit_w: f64,
     /// Out of the bank's store, by its open-circuit volts.
     pub store_w: f64,
+    /// In the bank's resistance and polarisation, and charge that does not stay.
     pub lost_w: f64,
     /// Out of the bank's store, charge: amps over the step.
     pub store_a: f64,
@@ -55,15 +67,20 @@ impl Bank {
         self.pack.curve.at(self.store.charge(held))
     }
 
-    /// Whether charging is allowed at a temperature.
+    /// Whether charging is allowed at a temperature, the ends included.
     #[must_use]
     pub fn may_charge(&self, bank_c: f64) -> bool {
         let (low_c, high_c) = self.charging.between_c;
         bank_c >= low_c && bank_c <= high_c
     }
 
-    /// A step from what is held: sources offer up to `offer_a` amps at a bar
-    /// voltage, of which no more is taken than the bank may be charged with.
+    /// A step from what is held.
+    ///
+    /// - `offer`: the amps that sources hold out at bars of so many volts, of which no more
+    /// is taken than the bank may be charged with
+    /// - `may_charge`: false, and nothing goes in; sources then carry no more than the loads
+    /// - `timed`: the step's length ([`Self::lasting`])
+    /// - `is_quick`: two passes and one state of the unit, for samples
     ///
     /// Nothing where no current carries the loads.
     ///
@@ -121,6 +138,7 @@ impl Bank {
         Some(flow)
     }
 
+    /// Mean open-circuit volts between two charges of the cells, whichever is the larger.
     fn mean_emf_v(&self, from: f64, to: f64) -> f64 {
         if (from - to).abs() < 1e-12 {
             self.pack.curve.at(from)
@@ -197,7 +215,9 @@ impl Bank {
         flow.lost_w += into_a * (1.0 - self.store.charge_efficiency) * ocv_v;
     }
 
-    /// What stops everything on the bank when it holds so much, if anything does.
+    /// What stops everything on the bank when it holds so much, if anything does: the heavier
+    /// of the unit's states by the charge at the cells' surface, against cut-off and current
+    /// limit. The charge that is kept back is not looked at here ([`Self::lasts`]).
     #[must_use]
     pub fn stop_at(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<Stop> {
         let pack = &self.pack;
@@ -214,7 +234,7 @@ impl Bank {
             .map(|limit_a| Stop::CurrentLimit { limit_a })
     }
 
-    /// Volts at the unit's end of its cable while it is on.
+    /// Volts at the unit's end of its cable while it is on; nothing where no current carries it.
     #[must_use]
     pub fn unit_v(&self, held: Held, hanging: &BusLoads, source_a: f64) -> Option<f64> {
         let point = self.heavier(held, hanging, source_a)?;
@@ -245,6 +265,9 @@ impl Bank {
     }
 
     /// What warmth does while so much is drawn.
+    ///
+    /// `bank_a` out of the bank, of which only lead-acid's capacity takes notice; 0 or less is
+    /// a discharge without end, the slowest there is.
     #[must_use]
     pub fn warmth(&self, bank_c: f64, bank_a: f64) -> TemperatureEffects {
         let hours = self.store.cells_ah / bank_a.max(1e-9);
@@ -272,6 +295,7 @@ impl Bank {
     }
 
     /// A length of time for [`Self::step`].
+    /// Above 0 hours.
     #[must_use]
     pub fn lasting(&self, hours: f64) -> Lasting {
         Lasting {
@@ -313,6 +337,7 @@ fn held_to(
 /// A step's length, worked out once for all that are as long.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Lasting {
+    /// As it was asked for.
     pub hours: f64,
     timed: Timed,
 }

@@ -6,20 +6,26 @@ use crate::{
 };
 
 /// What hangs on the bars over a step.
+///
+/// Both states of the unit hang there for their part of the step; the bank sees their mean.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BusLoads {
-    /// Bus loads, and the unit on and in its off-time.
+    /// Everything but the unit, at the bars.
     pub bus: Branch,
+    /// The unit behind its cable while it is on.
     pub on: Branch,
+    /// The same in its off-time.
     pub off: Branch,
-    /// Share of the step that the unit is on.
+    /// Share of the step that the unit is on, 0 to 1.
     pub share: f64,
     /// How warm the bank is that it hangs on.
     pub warmth: TemperatureEffects,
 }
 
 impl BusLoads {
-    /// Amps of the loads at a voltage, both states by their share.
+    /// The operating points with the unit on and off while sources push `source_a` into the
+    /// bars. Only what occurs is solved: at a share of 0 or 1 both points are the same one.
+    /// Nothing where no current carries the loads.
     pub(super) fn settle(&self, ocv_v: f64, inner: Inner, source_a: f64) -> Option<[Point; 2]> {
         let source = Branch::current(-source_a, 0.0);
         let on = || settle(ocv_v, inner, &[self.bus, self.on, source]);
@@ -59,6 +65,7 @@ impl BusLoads {
     }
 
     /// The operating point of the heavier state.
+    /// The unit on, if it is so for any part of the step.
     pub(super) fn heavier(&self, ocv_v: f64, inner: Inner, source_a: f64) -> Option<Point> {
         let unit = if self.share > 0.0 { self.on } else { self.off };
         settle(
@@ -68,6 +75,7 @@ impl BusLoads {
         )
     }
 
+    /// The mean of something of both points, by the unit's share of the step.
     pub(super) fn mean(&self, points: &[Point; 2], of: impl Fn(&Point) -> f64) -> f64 {
         self.share * of(&points[0]) + (1.0 - self.share) * of(&points[1])
     }

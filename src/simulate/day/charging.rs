@@ -5,11 +5,11 @@ use crate::physics::battery::Chemistry;
 /// What a bank may be charged with, by its chemistry.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Charging {
-    /// Terminal volts that chargers hold at the end.
+    /// Terminal volts of the whole bank that chargers hold at the end.
     pub hold_v: f64,
-    /// Bank temperatures at which it may be charged at all.
+    /// Lowest and highest bank temperature at which it may be charged at all, Celsius.
     pub between_c: (f64, f64),
-    /// Of the charge put in, what can be drawn again.
+    /// Of the charge put in, what can be drawn again: above 0 to 1.
     pub kept: f64,
     /// The bank's current at which it is called full, of the amps that would fill
     /// it in an hour.

@@ -10,12 +10,16 @@ use crate::plan::Plan;
 /// How warm and how cold it gets while nobody opens a door and nothing cools.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Closed {
+    /// The cabin's air at the warmest end of a step.
     pub warmest_c: f64,
-    /// The bank where it stands, at its coldest.
+    /// The bank where it stands, at the end of its coldest step.
     pub coldest_bank_c: f64,
 }
 
-/// Follows the closed cabin of a plan; nothing where its days cannot be run.
+/// Follows the closed cabin of a plan through all its days, people coming and going as
+/// planned; nothing where its days cannot be run.
+///
+/// In coarse steps, from the plan's own start temperature or else from that outdoors.
 #[must_use]
 pub fn closed(plan: &Plan) -> Option<Closed> {
     let scene = Scene::coarse(plan)?;

@@ -16,9 +16,10 @@ use crate::{
 pub struct UnitDid {
     /// The mode that was on, a place among the inputs' modes.
     pub rig: Option<usize>,
-    /// Drawn above what the bank gives with the unit off, W, mean over the step.
+    /// Drawn at the bars above what the off-time draws, W, mean over the step; below 0
+    /// counts as 0.
     pub extra_w: f64,
-    /// Volts at the bars, for units that take a current.
+    /// Volts at the bars, which the draw of the unit's curves is worked out at.
     pub bar_v: f64,
     /// Starts in the step; absent: as many as a thermostat makes.
     pub starts: Option<f64>,
@@ -27,6 +28,7 @@ pub struct UnitDid {
 /// One step of a driven cabin.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct DrivenStep {
+    /// Mean of the cabin's air over the step.
     pub mean_c: f64,
     /// At its end.
     pub end: State,
@@ -42,7 +44,8 @@ pub struct DrivenBank {
     pub terminal_v: f64,
 }
 
-/// A cabin that stands at one temperature, its shell at another, as damp as outdoors.
+/// A cabin that stands at one temperature, its shell at another, as damp as outdoors at
+/// the inputs' start. Celsius.
 #[must_use]
 pub fn cabin_at(inputs: &Inputs, air_c: f64, shell_c: f64) -> State {
     let ratio = inputs.air.first().map_or(0.0, |air| air.outdoor_ratio);
@@ -54,6 +57,9 @@ pub fn cabin_at(inputs: &Inputs, air_c: f64, shell_c: f64) -> State {
 
 /// What a mode draws above its off-time while on, W at the bars, with this weather and
 /// cabin air at this temperature and humidity ratio.
+///
+/// `rig` is a place among [`Inputs::rigs`], `bar_v` the volts at the bars. Nothing where
+/// there is no such mode, no such air, or no draw above the off-time's.
 #[must_use]
 pub fn extra_on_w(
     scene: &Scene,
@@ -71,7 +77,7 @@ pub fn extra_on_w(
     (extra_w > 0.0).then_some(extra_w)
 }
 
-/// What a mode draws in its off-time, W at the bars.
+/// What a mode draws in its off-time, W at the bars; 0 where there is no such mode.
 #[must_use]
 pub fn off_w(inputs: &Inputs, rig: usize, bar_v: f64) -> f64 {
     let off = inputs.rigs.get(rig).map(|rig| rig.off());
@@ -81,7 +87,11 @@ pub fn off_w(inputs: &Inputs, rig: usize, bar_v: f64) -> f64 {
 /// The cabin from the scene's start on, the unit cooling by its curves for what it
 /// drew, times `per_watt`.
 ///
-/// A step for each of `did`; nothing where the cabin's figures are beyond what its
+/// - `start`: the cabin before the first step
+/// - `did`: one for each step of the scene's, from its first on; it may end earlier
+/// - `per_watt`: 1 as the unit's curves have it
+///
+/// A step for each of `did`. Nothing where the cabin's figures are beyond what its
 /// room answers, or there are more steps than the scene has.
 #[must_use]
 pub fn drive_cabin(
@@ -145,6 +155,10 @@ fn slot_of<'a>(
 }
 
 /// Cooling that is left after the starts.
+/// Share of a step's cooling, 0 to 1: counted starts each lose their time from the time
+/// on; uncounted ones as a thermostat makes them ([`UnitModel::kept_smoothed`]).
+///
+/// [`UnitModel::kept_smoothed`]: super::unit::UnitModel::kept_smoothed
 fn kept(inputs: &Inputs, rig: usize, share: f64, starts: Option<f64>, step_h: f64) -> f64 {
     let rig = &inputs.rigs[rig];
     if rig.modulating || share <= 0.0 {
@@ -159,8 +173,15 @@ fn kept(inputs: &Inputs, rig: usize, share: f64, starts: Option<f64>, step_h: f6
     }
 }
 
-/// The bank from a share on, giving `amps` over each step while the cabin and the
-/// weather have these temperatures.
+/// The bank from a share on, giving `amps` over each step while the cabin's air has these
+/// temperatures.
+///
+/// - `share`: of what the bank holds at the start, 0 to 1, the bank long at rest
+/// - `amps`: out of the bank, one for each step of the scene's from its first on
+/// - `cabin_c`: as many, Celsius; of lists that differ the shorter counts
+///
+/// Nothing stops it: where more is taken than it holds, the shares go below 0. Volts of a
+/// step whose current nothing carries are the open-circuit ones.
 #[must_use]
 pub fn drive_bank(inputs: &Inputs, share: f64, amps: &[f64], cabin_c: &[f64]) -> Vec<DrivenBank> {
     let bank = &inputs.bank;

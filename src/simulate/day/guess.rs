@@ -8,14 +8,17 @@ const AGREED: f64 = 1e-13;
 /// steep and chargers push against it, each answer overshoots the last, and the
 /// two sides close in on it.
 pub(super) struct Guess {
+    /// The guess to be tried next, and what was found once it is met.
     pub ocv_v: f64,
-    /// Tried, with how far the answer lay above it.
+    /// The last guess that lay below its answer, with how far.
     below: Option<(f64, f64)>,
+    /// The same above.
     above: Option<(f64, f64)>,
     was_below: Option<bool>,
 }
 
 impl Guess {
+    /// Starts from the voltage before the step.
     pub(super) fn new(ocv_v: f64) -> Self {
         Self {
             ocv_v,
@@ -25,7 +28,8 @@ impl Guess {
         }
     }
 
-    /// Takes the answer to the present guess; makes the next unless it is met.
+    /// Takes the answer to the present guess. Whether the two agree; if not, the next guess
+    /// is made.
     pub(super) fn is_met(&mut self, mean_v: f64) -> bool {
         let miss_v = mean_v - self.ocv_v;
         if miss_v.abs() <= AGREED * self.ocv_v {

@@ -38,46 +38,68 @@ use crate::{
 };
 
 /// Everything a run needs, in plain numbers.
+///
+/// Public, so that studies can vary a figure without its way through a plan: whoever does
+/// sees to its range.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Inputs {
+    /// The plan's first bank. The day knows no other.
     pub bank: Bank,
     /// What the bank holds at the start.
     pub start_held: Held,
-    /// On the bars but the unit.
+    /// On the bars but the unit: the loads and the bank's own electronics, W.
     pub bus_w: f64,
-    /// Other heat in the cabin.
+    /// Other heat in the cabin, W; none while everything is off.
     pub gains_w: f64,
+    /// Everyone aboard while awake, animals included.
     pub awake: Vec<Occupant>,
+    /// The same while asleep.
     pub asleep: Vec<Occupant>,
+    /// The cabin's heat, closed up.
     pub stores: Stores,
+    /// The cabin's water, closed up.
     pub moist: MoistStore,
     /// The same with doors and roof light open: while no mode is planned.
+    /// The weather at the edges of the steps: one more than there are steps.
     pub aired: (Stores, MoistStore),
+    /// Set point, Celsius: the middle of the band.
     pub set_c: f64,
+    /// Whole width of the thermostat's band, K.
     pub band_k: f64,
+    /// Cabin at the start, Celsius; absent: as a day without cooling leaves it.
     pub start_c: Option<f64>,
+    /// One for each of the timeline's modes, in their order.
     pub rigs: Vec<UnitModel>,
+    /// What is on when.
     pub timeline: Timeline,
     pub air: Vec<Air>,
+    /// The panels' controller; absent without panels.
     pub controller: Option<Controller>,
+    /// In the plan's order.
     pub chargers: Vec<Fuelled>,
+    /// Where the bank stands, and with it how warm it is.
     pub bank_place: BankPlace,
+    /// Its temperature, Celsius, where the plan states one: it then goes by no place.
     pub bank_c: Option<f64>,
 }
 
 /// A charger, and the fuel it burns.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fuelled {
+    /// The charger while cool.
     pub charger: Charger,
+    /// Litres there are; absent: no end of it.
     pub fuel_l: Option<f64>,
+    /// Litres burnt for a kilowatt-hour that the charger takes; 0 burns none.
     pub fuel_l_per_kwh: f64,
 }
 
 impl Inputs {
-    /// The inputs of a plan under a scene's heavens. The plan may differ from
-    /// the scene's in any figure but date, place, clock and days.
+    /// The inputs of a plan under a scene's sun. The plan may differ from
+    /// the scene's in any figure but date, place, clock, wanted hours and days.
     ///
-    /// Nothing where the plan has errors that keep it from being run.
+    /// Nothing where the plan has errors that keep it from being run
+    /// ([`super::can_be_run`]).
     #[must_use]
     pub fn new(scene: &Scene, plan: &Plan) -> Option<Self> {
         let heavens = &scene.heavens;
@@ -87,6 +109,8 @@ impl Inputs {
 
     /// The same under another mode plan: rows over a list of the plan's modes
     /// (see [`Timeline::of_rows`]).
+    ///
+    /// `modes` are (unit, mode) places in the plan, which `rows` name by their place here.
     #[must_use]
     pub fn of_rows(
         scene: &Scene,
@@ -97,18 +121,20 @@ impl Inputs {
         Self::by(scene, plan, line_of_rows(scene, plan, modes, rows))
     }
 
-    /// Puts another mode plan over the same list of modes in the place of theirs.
+    /// Puts another mode plan over the same list of modes in the place of theirs: the cheap
+    /// way from one mode plan to the next.
     pub fn put_rows(&mut self, scene: &Scene, plan: &Plan, rows: &Rows) {
         let modes = std::mem::take(&mut self.timeline.modes);
         self.timeline = line_of_rows(scene, plan, modes, rows);
     }
 
-    /// Share of what the bank holds at the start.
+    /// Share of what the bank holds at the start, 0 to 1.
     #[must_use]
     pub fn start_share(&self) -> f64 {
         self.bank.store.soc(self.start_held)
     }
 
+    /// The one maker; the timeline is all that differs between its callers.
     fn by(scene: &Scene, plan: &Plan, timeline: Timeline) -> Option<Self> {
         let number = |field| plan.number(Path::Cabin(field));
         let pressure_pa = scene.heavens.pressure_pa();
@@ -173,7 +199,7 @@ fn bank(plan: &Plan) -> Option<Bank> {
     })
 }
 
-/// Everyone aboard at something.
+/// Everyone aboard at something. Part of a person is nobody.
 fn aboard(plan: &Plan, doing: Activity) -> Vec<Occupant> {
     let count = |field| plan.number(Path::Cabin(field)).unwrap_or(0.0) as usize;
     let person = Occupant::Person { doing };
@@ -187,6 +213,9 @@ fn aboard(plan: &Plan, doing: Activity) -> Vec<Occupant> {
 }
 
 /// The cabin's figures, stated ones in the place of derived ones.
+///
+/// `pressure_pa` sets the density of the cabin's air. Nothing where a figure is neither
+/// stated nor derived.
 #[must_use]
 pub fn figures(plan: &Plan, pressure_pa: f64) -> Option<Figures> {
     let number = |field| plan.number(Path::Cabin(field));
@@ -273,6 +302,8 @@ fn array(plan: &Plan) -> Option<solar::Array> {
     solar::Array::new(groups, per_kelvin, &losses, albedo).ok()
 }
 
+/// Panels on a controller without tracking work at the bank's volts, so their own volts
+/// are asked for there and nowhere else.
 fn controller(plan: &Plan) -> Option<Controller> {
     let number = |field| plan.number(Path::Supply(field));
     let limit = number(S::ControllerLimitA).map(amps);

@@ -56,6 +56,7 @@ impl<S: Sink> Walk<'_, S> {
         self.sink.point(&point);
     }
 
+    /// Fuel of a piece's chargers out of their tanks, with the event where one runs dry.
     pub(super) fn burn(&mut self, piece: &Piece, split: &Split) {
         let volts = piece.flow.map_or(0.0, |flow| flow.bar_v);
         for at in 0..self.inputs.chargers.len().min(split.charger_a.len()) {
@@ -74,6 +75,8 @@ impl<S: Sink> Walk<'_, S> {
         }
     }
 
+    /// Tells where charging is refused by the temperature, taken up again, and where the bank
+    /// is full: as full as it gets, or above 97 % and held with less than its end current.
     pub(super) fn charging_events(&mut self, piece: &Piece, flow: &Flow) {
         let bank = &self.inputs.bank;
         let offered = piece.sources.offered_a(flow.bar_v) > 0.0;
@@ -100,6 +103,7 @@ impl<S: Sink> Walk<'_, S> {
         }
     }
 
+    /// Relative humidity of the cabin's air; 0 where the sink does not want it.
     pub(super) fn humidity_percent(&self) -> f64 {
         if !S::WANTS_HUMIDITY {
             return 0.0;

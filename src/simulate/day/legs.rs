@@ -19,6 +19,8 @@ pub struct Legs {
 }
 
 /// Where a leg ended.
+///
+/// Of one [`Legs`] only: another's would be read by another bank and cabin.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Mark {
     standing: SimState,
@@ -29,10 +31,11 @@ pub struct Mark {
 /// What a leg came to.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Leg {
+    /// Its end, to go on from.
     pub mark: Mark,
-    /// The warmest step of it, means of the cabin's air.
+    /// The warmest step of it, means of the cabin's air, and the air at its end.
     pub warmest_c: f64,
-    /// When the bank was empty, if it was.
+    /// When the bank was empty, hours from the day's start, if it was emptied on this leg.
     pub empty_h: Option<f64>,
 }
 
@@ -47,7 +50,7 @@ impl Legs {
         })
     }
 
-    /// The day's start.
+    /// The day's start; nothing where the cabin is beyond answering.
     #[must_use]
     pub fn start(&self) -> Option<Mark> {
         let cabin = start_cabin(&self.inputs)?;
@@ -57,8 +60,11 @@ impl Legs {
         })
     }
 
-    /// Goes on to an hour with one mode on all the way: its place among the
-    /// inputs' modes, or none, with doors and roof light open.
+    /// Goes on to an hour with one mode on all the way, in the place of those planned: `rig` is
+    /// its place among the inputs' modes, or none, with doors and roof light open.
+    ///
+    /// `to_h` is in hours from the day's start, up to the scene's end. Quick
+    /// ([`super::How::is_quick`]), as searches compare many.
     #[must_use]
     pub fn go(&self, from: &Mark, to_h: f64, rig: Option<usize>) -> Leg {
         let mut warmest = Warmest(super::record::COLDEST_C);
@@ -92,7 +98,7 @@ impl Legs {
 }
 
 impl Mark {
-    /// Share of what the bank holds.
+    /// Share of what the bank holds, 0 to 1.
     #[must_use]
     pub fn share(&self, legs: &Legs) -> f64 {
         legs.inputs.bank.store.soc(self.standing.held)
@@ -102,7 +108,7 @@ impl Mark {
     pub fn is_stopped(&self) -> bool {
         self.standing.unit_off.is_some() || self.standing.all_off.is_some()
     }
-    /// Air and shell.
+    /// Temperatures of air and shell, Celsius.
     #[must_use]
     pub fn cabin_c(&self) -> (f64, f64) {
         (self.standing.cabin.air_c, self.standing.cabin.shell_c)

@@ -10,14 +10,20 @@ use crate::{
 /// The figures of a run's weather.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Weather {
+    /// A day's temperatures by the clock, where no hours are imported.
     pub profile: DayProfile,
-    /// Added to imported temperatures, which are exact but for this.
+    /// Added to imported temperatures, which are exact but for this, K.
     pub warmer_k: f64,
+    /// Through all the days, Celsius; the air's own temperature where that is lower, and
+    /// imported hours where they have one.
     pub dew_point_c: f64,
-    /// Humidity ratio at that dew point.
+    /// Humidity ratio at that dew point, kg/kg.
     pub dew_ratio: f64,
+    /// How clear it is, where no hours are imported.
     pub sky: Sky,
+    /// Share of light that the ground throws back, 0 to 1.
     pub albedo: f64,
+    /// Over the panels, m/s.
     pub wind_m_s: f64,
 }
 
@@ -32,7 +38,8 @@ impl Weather {
     }
 }
 
-/// Humidity ratio of air with this dew point; 0 where there is no such air.
+/// Humidity ratio of air with this dew point (Celsius, Pa), kg/kg; 0 where there is no
+/// such air.
 #[must_use]
 pub fn ratio_at_dew_point(pressure_pa: f64, dew_c: f64) -> f64 {
     let pressure = crate::quantity::pascals(pressure_pa);
@@ -43,16 +50,23 @@ pub fn ratio_at_dew_point(pressure_pa: f64, dew_c: f64) -> f64 {
 /// What acts on cabin and panels at a step's edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Air {
+    /// Dry bulb outdoors.
     pub outdoor_c: f64,
+    /// Humidity ratio outdoors, kg/kg.
     pub outdoor_ratio: f64,
+    /// Irradiance on the level ground.
     pub global_w_m2: f64,
+    /// Sun through the cabin's glass.
     pub sun_glass_w: f64,
+    /// Sun on the shell as it reaches it, less what the roof radiates to the sky: so it may be
+    /// below 0.
     pub sun_shell_w: f64,
+    /// What the panels hold out; no power without panels or sun.
     pub offer: solar::Offer,
 }
 
 impl Air {
-    /// So far on the way to the next edge.
+    /// So far on the way to the next edge: 0 here, 1 there.
     #[must_use]
     pub fn towards(&self, next: &Self, share: f64) -> Self {
         let mix = |a: f64, b: f64| a + share * (b - a);
@@ -85,6 +99,7 @@ pub(super) struct SunShare {
 }
 
 impl SunShare {
+    /// Tried at three points: none, 1 kW/m² on the roof, 1 kW/m² on the walls.
     pub(super) fn of(figures: &Figures) -> Self {
         let at = |roof: f64, wall: f64| {
             figures
@@ -104,10 +119,12 @@ impl SunShare {
         }
     }
 
+    /// W through glass, by irradiance on the roof and the mean of the four walls.
     pub(super) fn glass_w(&self, roof_w_m2: f64, wall_w_m2: f64) -> f64 {
         self.glass_by_roof * roof_w_m2 + self.glass_by_wall * wall_w_m2
     }
 
+    /// W into the shell, by the same two; at none of both what it loses to the sky.
     pub(super) fn shell_w(&self, roof_w_m2: f64, wall_w_m2: f64) -> f64 {
         self.dark_shell_w + self.shell_by_roof * roof_w_m2 + self.shell_by_wall * wall_w_m2
     }

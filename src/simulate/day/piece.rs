@@ -25,14 +25,20 @@ pub(super) const MOST_CHARGERS: usize = crate::plan::check::MOST_CHARGERS;
 
 /// A stretch that was tried.
 pub(super) struct Piece {
+    /// Hours from the plan's start.
     pub from_h: f64,
     pub to_h: f64,
-    /// The mode that is on.
+    /// The mode that is on, a place among the inputs' modes; none where it is off or stopped.
     pub rig: Option<usize>,
+    /// Everything is off.
     pub is_dark: bool,
+    /// What the cabin did.
     pub step: Step,
+    /// What hung on the bank.
     pub hanging: BusLoads,
+    /// What could have come in.
     pub sources: Sources,
+    /// The bank's temperature, held through the piece.
     pub bank_c: f64,
     /// Nothing where no current carries it.
     pub flow: Option<Flow>,
@@ -43,9 +49,11 @@ pub(super) struct Piece {
 /// What panels and chargers hold out.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Sources {
+    /// Of the panels, in the middle of the piece.
     pub offer: Offer,
+    /// Absent without panels.
     pub controller: Option<Controller>,
-    /// What the controller holds at the end.
+    /// Volts that the controller holds at the end of charging.
     pub hold_v: f64,
     /// As warm as they are, with the fuel that is left; those that are off give none.
     pub chargers: [Option<Charger>; MOST_CHARGERS],
@@ -53,13 +61,18 @@ pub(super) struct Sources {
 
 /// What was taken of it, means over the stretch.
 pub(super) struct Split {
+    /// From the panels, past the controller.
     pub solar_w: f64,
+    /// What the panels offered besides and nothing took.
     pub spilled_w: f64,
+    /// From all chargers together.
     pub charger_w: f64,
+    /// From each charger, in the plan's order.
     pub charger_a: [f64; MOST_CHARGERS],
 }
 
 impl Sources {
+    /// The panels' amps past the controller at bars of so many volts; 0 without any.
     fn solar_a(&self, bar_v: f64) -> f64 {
         self.controller.map_or(0.0, |controller| {
             in_amps(controller.current(&self.offer, volts(bar_v)))
@@ -73,11 +86,14 @@ impl Sources {
         SourceCurrents::new((self.hold_v, self.solar_a(bar_v)), chargers)
     }
 
+    /// Amps of all sources together at bars of so many volts, before any stands back.
     pub(super) fn offered_a(&self, bar_v: f64) -> f64 {
         self.offers(bar_v).above_a(f64::NEG_INFINITY)
     }
 
     /// Who gave how much of what was taken.
+    ///
+    /// Without a charger on, all that was taken is the panels', to the last digit.
     pub(super) fn split(&self, flow: &Flow) -> Split {
         let offered_a = self.solar_a(flow.bar_v);
         let is_alone = self.chargers.iter().flatten().all(|one| one.most_a <= 0.0);
@@ -97,12 +113,12 @@ impl Sources {
 }
 
 impl Fuelled {
-    /// Fuel for a current over a time.
+    /// Fuel for a current into bars of so many volts over a time, litres.
     pub(super) fn litres(&self, amps: f64, bar_v: f64, step_h: f64) -> f64 {
         self.charger.taken_wh(amps * bar_v * step_h) / 1000.0 * self.fuel_l_per_kwh
     }
 
-    /// The current that so much fuel carries through a time.
+    /// The current that so much fuel carries through a time; without end where none is burnt.
     pub(super) fn amps_of_fuel(&self, left_l: f64, bar_v: f64, step_h: f64) -> f64 {
         let by_amp_l = self.litres(1.0, bar_v, step_h);
         if by_amp_l > 0.0 {
@@ -129,7 +145,8 @@ impl Air {
 }
 
 impl Inputs {
-    /// Heat and water of everyone aboard in a slot.
+    /// Heat and water of everyone aboard in a slot, by the air they are in; nothing from
+    /// those who are away.
     pub(super) fn people(&self, slot: &Slot, air_c: f64) -> Gains {
         let aboard = match (slot.is_aboard, slot.is_asleep) {
             (false, _) => &[][..],
@@ -144,6 +161,9 @@ impl Inputs {
     }
 
     /// How warm the bank is, by where it stands.
+    ///
+    /// Celsius: the stated one where there is one; else in the cabin its air's, outside that
+    /// of outdoors, and in a locker midway (ours).
     #[must_use]
     pub fn bank_temperature_c(&self, cabin_c: f64, outdoor_c: f64) -> f64 {
         self.bank_c.unwrap_or(match self.bank_place {
@@ -164,6 +184,7 @@ impl Inputs {
 }
 
 impl EnergyBalance {
+    /// Books a piece: into the whole, and into the day in which it starts.
     pub(super) fn enter(&mut self, inputs: &Inputs, piece: &Piece, flow: &Flow, split: &Split) {
         let step_h = piece.to_h - piece.from_h;
         let energy = &mut self.energy;
@@ -201,6 +222,7 @@ impl EnergyBalance {
     }
 
     /// How warm it was while a mode was planned, and how long too warm.
+    /// By the day in which the piece starts.
     pub(super) fn warmth(&mut self, piece: &Piece, is_lost: bool, is_planned: bool) {
         let mean_c = piece.step.mean_air_c;
         if let Some(day) = self.day(piece.from_h) {
@@ -216,12 +238,14 @@ impl EnergyBalance {
         }
     }
 
+    /// The day, from 0 on, in which an hour lies; nothing beyond the last.
     fn day(&mut self, at_h: f64) -> Option<&mut super::record::DaySum> {
         self.days.get_mut((at_h / 24.0) as usize)
     }
 }
 
 impl DayPoint {
+    /// Everything at 0: what the first point of a run starts from.
     pub(super) const DARK: Self = Self {
         hours_h: 0.0,
         charge_percent: 0.0,
@@ -241,6 +265,7 @@ impl DayPoint {
 }
 
 impl Piece {
+    /// The piece as a point of the curves, at its end. The humidity is left to the caller.
     pub(super) fn point(
         &self,
         inputs: &Inputs,

@@ -11,6 +11,10 @@ use crate::{physics::cabin::State, plan::Plan};
 
 /// Runs the days of a scene with given inputs.
 ///
+/// - `scene`, `inputs`: of one pace, which [`Inputs::new`] sees to
+/// - `how`: where from and where to, and how closely
+/// - `sink`: hears points and events; `&mut ()` for none
+///
 /// Nothing where the cabin's figures are beyond what its room answers.
 pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> Option<Outcome> {
     let steppers = Steppers::new(inputs)?;
@@ -44,6 +48,8 @@ pub fn run(scene: &Scene, inputs: &Inputs, how: &How, sink: &mut impl Sink) -> O
 /// let hotter = outcome(&scene, &plan).unwrap();
 /// assert!(hotter.energy.unit_wh > before.energy.unit_wh);
 /// ```
+///
+/// A coarse scene is what it is for ([`Scene::coarse`]); quick ([`How::is_quick`]).
 #[must_use]
 pub fn outcome(scene: &Scene, plan: &Plan) -> Option<Outcome> {
     let how = How {
@@ -62,18 +68,22 @@ const MOST_PIECES: usize = 24;
 /// Stretches tried before a shorter one is taken as it is.
 const MOST_TRIES: usize = 4;
 
+/// A run under way: what it is made with, where it stands, and its books.
 pub(super) struct Walk<'a, S: Sink> {
     pub(super) scene: &'a Scene,
     pub(super) inputs: &'a Inputs,
     pub(super) is_quick: bool,
     pub(super) sink: &'a mut S,
+    /// Made once for all walks over the same inputs.
     pub(super) steppers: &'a Steppers,
     pub(super) standing: SimState,
     pub(super) books: EnergyBalance,
+    /// Of the air, Pa; asked for at every piece.
     pub(super) pressure_pa: f64,
 }
 
 impl<'a, S: Sink> Walk<'a, S> {
+    /// Where `how` says to start, or as the inputs say.
     fn new(
         scene: &'a Scene,
         inputs: &'a Inputs,
@@ -97,6 +107,7 @@ impl<'a, S: Sink> Walk<'a, S> {
     }
 
     /// Goes on from where another walk stood.
+    /// Its books start anew there.
     pub(super) fn from(
         scene: &'a Scene,
         inputs: &'a Inputs,
@@ -119,11 +130,13 @@ impl<'a, S: Sink> Walk<'a, S> {
         }
     }
 
+    /// Tells the books and whoever listens.
     pub(super) fn event(&mut self, at_h: f64, what: Happening) {
         self.books.note(at_h, what);
         self.sink.event(at_h, what);
     }
 
+    /// Walks through a slot, or a part of it, piece by piece.
     pub(super) fn slot(&mut self, slot: &Slot, from_h: f64, to_h: f64) {
         if slot.rig != self.standing.rig {
             self.standing.rig = slot.rig;
@@ -143,6 +156,7 @@ impl<'a, S: Sink> Walk<'a, S> {
         }
     }
 
+    /// The plan's name for a place among the inputs' modes.
     pub(super) fn mode_at(&self, rig: usize) -> ModeAt {
         let (unit, mode) = self.inputs.timeline.modes[rig];
         ModeAt { unit, mode }

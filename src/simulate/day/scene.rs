@@ -11,6 +11,9 @@ use crate::{
 };
 
 /// Place, date and the sun over the days.
+///
+/// It hangs on nothing else of a plan, so that one scene serves every plan that differs in
+/// other figures.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Scene {
     pub(super) heavens: SolarTable,
@@ -20,8 +23,9 @@ pub struct Scene {
     date: Date,
     utc_offset_h: f64,
     start_h: f64,
+    /// Length of all its days, h: 24 to 168, in whole days.
     pub span_h: f64,
-    /// Hours from the start to the wanted hour.
+    /// Hours from the start to the wanted hour, 0 to the span.
     pub wanted_h: f64,
 }
 
@@ -29,6 +33,7 @@ impl Scene {
     /// The scene of a plan; nothing where date or place are out of range.
     ///
     /// A day of the month that the month has not is taken as its last.
+    /// As many days as the plan asks for, or as its wanted hours take, up to seven.
     #[must_use]
     pub fn new(plan: &Plan) -> Option<Self> {
         Self::at_pace(plan, STEPS_PER_HOUR)
@@ -80,7 +85,7 @@ impl Scene {
         })
     }
 
-    /// Of the air at the place.
+    /// Of the air at the place, Pa, by its altitude.
     #[must_use]
     pub fn pressure_pa(&self) -> f64 {
         self.heavens.pressure_pa()
@@ -93,6 +98,9 @@ impl Scene {
     }
 
     /// Sunrise and sunset of each day that the span touches, hours from the start.
+    ///
+    /// Cut to the span. A day on which the sun never sets counts from midnight to midnight of
+    /// the sun; one on which it never rises has none.
     #[must_use]
     pub fn sun_up(&self) -> Vec<(f64, f64)> {
         let Ok(midnight) = Moment::from_local(self.date, 0.0, self.utc_offset_h) else {

@@ -17,6 +17,9 @@ const LEEWAY_K: f64 = 0.5;
 const PULL_DOWN_H: f64 = 2.0;
 
 /// Watches the air while a mode is planned.
+///
+/// Lost is what was held before, or was not reached two hours after a mode was first
+/// planned. Once no mode is planned it starts anew.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SetpointMonitor {
     top_c: f64,
@@ -41,8 +44,11 @@ enum Keeping {
 /// The air over a stretch of time.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stretch {
+    /// Its start and end, hours from the plan's start.
     pub hours: (f64, f64),
+    /// Mean of the air, Celsius.
     pub mean_c: f64,
+    /// The air at its end.
     pub end_c: f64,
 }
 
@@ -56,7 +62,7 @@ pub struct Judged {
 }
 
 impl SetpointMonitor {
-    /// For a set point with a band of this whole width.
+    /// For a set point (Celsius) with a band of this whole width (K).
     #[must_use]
     pub fn new(set_c: f64, band_k: f64) -> Self {
         Self {
@@ -68,7 +74,10 @@ impl SetpointMonitor {
         }
     }
 
-    /// Takes in a stretch; says what came of it where a mean is complete.
+    /// Takes in a stretch, each beginning where the last ended; says what came of it where a
+    /// mean is complete.
+    ///
+    /// `is_planned`: a mode is planned, whether or not it can run.
     pub fn watch(&mut self, is_planned: bool, stretch: &Stretch) -> Option<Judged> {
         let (from_h, to_h) = stretch.hours;
         if !is_planned {
@@ -100,6 +109,7 @@ impl SetpointMonitor {
         })
     }
 
+    /// `before` and `mean` are the middle of the time and the mean, the last and this one.
     fn judge(
         &mut self,
         stretch: &Stretch,
@@ -138,6 +148,7 @@ impl SetpointMonitor {
         matches!(self.state, Keeping::Held | Keeping::Lost)
     }
 
+    /// Whether it is lost now; false also where no mode is planned.
     #[must_use]
     pub fn is_lost(&self) -> bool {
         self.state == Keeping::Lost

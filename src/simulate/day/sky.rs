@@ -45,7 +45,7 @@ struct Hours {
     parts: Vec<Irradiance>,
 }
 
-/// Everything above that no figure changes.
+/// The sun and what else no figure changes, a row at each edge of the steps.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SolarTable {
     site: Site,
@@ -68,12 +68,17 @@ const LOW_SUN_SINE: f64 = 0.052_335_956;
 
 /// What is asked of the heavens.
 pub struct Where<'a> {
+    /// Latitude, longitude and altitude.
     pub site: Site,
+    /// The first day, by the clock.
     pub date: Date,
+    /// Clock less UTC, h.
     pub utc_offset_h: f64,
-    /// Clock hours at which the days start.
+    /// Clock hours at which the days start, 0 to below 24.
     pub start_h: f64,
+    /// Length of the days, h.
     pub span_h: f64,
+    /// [`STEPS_PER_HOUR`] or [`COARSE_STEPS_PER_HOUR`].
     pub steps_per_hour: usize,
     /// Hours of a weather file, if imported.
     pub imported: Option<&'a Imported>,
@@ -130,6 +135,9 @@ impl SolarTable {
     }
 
     /// Irradiance on the ground at a row.
+    ///
+    /// Of imported hours the means of the hour, repeated after their last; without direct
+    /// light while the sun is down.
     fn irradiance(&self, row: usize, sky: &Sky) -> Irradiance {
         let sun = &self.rows[row];
         let Some(hours) = &self.hours else {
@@ -175,6 +183,9 @@ impl SolarTable {
     }
 
     /// Weather, and what panels and cabin get of it, at every step.
+    ///
+    /// One for each edge of the steps, so one more than [`Self::steps`]. `array` absent: no
+    /// panels.
     #[must_use]
     pub fn air(&self, weather: &Weather, array: Option<&Array>, figures: &Figures) -> Vec<Air> {
         let gains = SunShare::of(figures);
@@ -248,6 +259,7 @@ impl SunRow {
 }
 
 impl Hours {
+    /// Nothing where there are no hours, or lists of unlike length.
     fn new(at: &Where, imported: &Imported, midnight: Moment) -> Option<Self> {
         let parts = (0..imported.global_w_m2.len())
             .map(|hour| {

@@ -6,13 +6,15 @@ use super::piece::MOST_CHARGERS;
 const MOST: usize = MOST_CHARGERS + 1;
 
 /// Volts held and amps of each source; the panels first.
+///
+/// At one voltage of the bars: amps are what each could give there, 0 for one that is off.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SourceCurrents {
     rows: [(f64, f64); MOST],
 }
 
 impl SourceCurrents {
-    /// The panels, and chargers in their order.
+    /// The panels, and chargers in their order, each as (volts held, amps).
     #[must_use]
     pub fn new(panels: (f64, f64), chargers: [(f64, f64); MOST_CHARGERS]) -> Self {
         let mut rows = [panels; MOST];
@@ -20,7 +22,8 @@ impl SourceCurrents {
         Self { rows }
     }
 
-    /// The least volts above some that anything which gives current holds.
+    /// The least volts above some that anything which gives current holds; nothing where no
+    /// more is given.
     pub(super) fn next_hold_v(&self, above_v: f64) -> Option<f64> {
         self.rows
             .iter()
@@ -37,6 +40,8 @@ impl SourceCurrents {
 
     /// Who gives how much of a whole current: those that hold most first, and of
     /// those that hold alike the panels, then chargers in their order.
+    ///
+    /// In the order of the rows. What is beyond all of them together is nobody's.
     pub(super) fn split(&self, whole_a: f64) -> [f64; MOST] {
         let mut given = [0.0; MOST];
         let mut left_a = whole_a;

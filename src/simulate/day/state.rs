@@ -16,7 +16,8 @@ use crate::{
 /// How a run is made.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct How {
-    /// Currents in two passes, the unit's two states blended: for samples.
+    /// Currents in two passes, the unit's two states blended, no humidity kept and the
+    /// store's side of the energy book left at 0: for samples and searches.
     pub is_quick: bool,
     /// Ends where the bank is first empty: for those who ask no more.
     pub ends_when_empty: bool,
@@ -31,15 +32,20 @@ pub struct How {
 pub struct Start {
     /// Hours after the plan's start.
     pub at_h: f64,
-    /// Share of what the bank holds; lead-acid is taken as rested.
+    /// Share of what the bank holds, 0 to 1; lead-acid is taken as rested.
     pub soc: f64,
+    /// Air, shell and humidity; the unit is taken to be as it says.
     pub cabin: State,
 }
 
 /// The moving parts of a run.
+///
+/// It is all that a run remembers, so that a clone of it may go another way.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct SimState {
+    /// The cabin now.
     pub cabin: State,
+    /// What the bank holds now.
     pub held: Held,
     /// Everything is off.
     pub all_off: Option<Off>,
@@ -49,10 +55,15 @@ pub(super) struct SimState {
     pub is_running: bool,
     /// Share of the last stretch that it was on for, by its cooling.
     pub on_share: f64,
+    /// Litres left of each charger; none where there is no end of it.
     pub fuel_l: Vec<Option<f64>>,
+    /// Charging is refused by the temperature, and that was told.
     pub is_refused: bool,
+    /// The bank was told to be full, and has not been below 97 % since.
     pub is_full: bool,
+    /// The mode planned, a place among the inputs' modes.
     pub rig: Option<usize>,
+    /// Whether the set point is held.
     pub keeper: SetpointMonitor,
 }
 
@@ -75,12 +86,15 @@ const ROUNDING: f64 = 1e-9;
 /// full has no room: nothing comes back on it before it has been drawn from.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Off {
+    /// Hours from the plan's start.
     pub since_h: f64,
-    /// The least share held since.
+    /// The least share of what the bank holds since, 0 to 1.
     pub least_share: f64,
 }
 
 impl Off {
+    ///
+    /// `share` is what the bank holds now, `at_h` now in hours from the plan's start.
     pub(super) fn is_over(&self, share: f64, at_h: f64) -> bool {
         let rise = BACK_AFTER.min(BACK_AFTER_OF_ROOM * (1.0 - self.least_share));
         rise > ROUNDING
@@ -90,6 +104,7 @@ impl Off {
 }
 
 impl SimState {
+    /// Nothing is on yet, tanks are full, the set point is not judged.
     pub(super) fn new(inputs: &Inputs, cabin: State, held: Held) -> Self {
         Self {
             cabin,
@@ -125,13 +140,19 @@ impl SimState {
 
 /// Sums of a run.
 pub(super) struct EnergyBalance {
+    /// Electricity of the whole span.
     pub energy: EnergySum,
     pub heat: HeatBook,
     pub water: WaterBook,
+    /// One for each 24 hours.
     pub days: Vec<DaySum>,
+    /// The first time the bank was empty, and by what.
     pub empty: Option<(f64, Stop)>,
+    /// The first time the set point was lost.
     pub lost_h: Option<f64>,
+    /// Warmest mean while it was to be cool, until the wanted hour.
     pub warmest_c: f64,
+    /// Least share of what the bank holds.
     pub least_share: f64,
     pub wanted_h: f64,
     /// The latest event told.
@@ -140,6 +161,7 @@ pub(super) struct EnergyBalance {
 }
 
 impl EnergyBalance {
+    /// `share` is what the bank holds at the start.
     pub(super) fn new(days: usize, wanted_h: f64, share: f64) -> Self {
         Self {
             energy: EnergySum::default(),
@@ -170,6 +192,7 @@ impl EnergyBalance {
         }
     }
 
+    /// The outcome of what was booked, the run standing where it ended.
     pub(super) fn finish(mut self, inputs: &Inputs, standing: &SimState) -> Outcome {
         self.energy.close();
         Outcome {
@@ -210,10 +233,12 @@ pub(super) enum Keep {
     Aired,
     /// A mode is planned and does not run.
     Closed,
+    /// This mode runs, a place among the inputs' modes.
     Cooled(usize),
 }
 
 impl Steppers {
+    /// Nothing where the cabin's figures are beyond what its room answers.
     pub(super) fn new(inputs: &Inputs) -> Option<Self> {
         let step_h = inputs.timeline.step_h;
         let modes = |is_smooth| {
@@ -255,6 +280,7 @@ const LEAST_EVENTS: usize = 8;
 
 /// A stepper for a kept cabin and a length of step, its thermostat's cycles
 /// smoothed out if that is asked.
+/// Nothing where the cabin's figures are beyond what its room answers.
 pub(super) fn stepper(
     inputs: &Inputs,
     keep: Keep,
@@ -316,7 +342,7 @@ fn thermostat(inputs: &Inputs, rig: usize) -> Thermostat {
     }
 }
 
-/// The cabin as it stands before the first step, from one temperature.
+/// A cabin at one temperature and humidity ratio throughout, its unit off.
 pub(super) fn settled(air_c: f64, ratio: f64) -> State {
     State {
         air_c,

@@ -33,12 +33,17 @@ const WITHIN: f64 = 1.0 / (1 << 28) as f64;
 /// Who goes off.
 #[derive(Clone, Copy, Debug, PartialEq)]
 enum End {
+    /// The unit alone.
     OfUnit(Stop),
+    /// Everything on the bank.
     OfBank(Stop),
 }
 
 impl<S: Sink> Walk<'_, S> {
     /// What would stop the unit or everything within a piece.
+    ///
+    /// Looked at where the piece ends: levels tighten as charge falls. What the feed cannot
+    /// give comes first, then bank and unit, then the charge that is kept back.
     pub(super) fn stop_in(&self, piece: &Piece) -> Option<Stop> {
         if piece.is_dark {
             return None;
@@ -70,6 +75,8 @@ impl<S: Sink> Walk<'_, S> {
         of_bank.or_else(|| self.unit_stop(rig?, hanging, flow))
     }
 
+    /// The unit's own cut-off at the end of its cable, or its inverter's; nothing while it
+    /// draws nothing.
     fn unit_stop(&self, rig: usize, hanging: &BusLoads, flow: &Flow) -> Option<Stop> {
         let stop = self.inputs.rigs[rig].far_end?;
         let (Stop::UnitCutOff { cutoff_v } | Stop::InverterCutOff { cutoff_v }) = stop else {
@@ -82,7 +89,8 @@ impl<S: Sink> Walk<'_, S> {
         (unit_v < cutoff_v).then_some(stop)
     }
 
-    /// When a stop comes within a piece: by halving, its current held.
+    /// When a stop comes within a piece, hours from the plan's start: by halving, its current
+    /// held. At the piece's start where it stands at any charge.
     pub(super) fn locate(&self, piece: &Piece, stop: Stop) -> f64 {
         let Some(flow) = &piece.flow else {
             return piece.from_h;

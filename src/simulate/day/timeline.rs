@@ -11,32 +11,39 @@ const ASLEEP_MIN: (u32, u32) = (23 * 60, 7 * 60);
 /// the weather.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Slot {
+    /// Hours from the plan's start.
     pub from_h: f64,
     pub to_h: f64,
-    /// The step of the weather it lies in.
+    /// The step of the weather it lies in, from 0 on.
     pub step: usize,
     /// Place of the mode among [`Timeline::modes`]; none: off.
     pub rig: Option<usize>,
+    /// Whether people and animals are in the cabin.
     pub is_aboard: bool,
+    /// Whether it is time to sleep.
     pub is_asleep: bool,
-    /// A bit for each charger that is on.
+    /// A bit for each charger that is on, the plan's first the lowest.
     pub chargers: u32,
 }
 
 /// All slots of the days, and the modes that occur in them.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Timeline {
+    /// In the order of time, each beginning where the last ended.
     pub slots: Vec<Slot>,
+    /// Places of a unit and of its mode in the plan, no two alike.
     pub modes: Vec<(usize, usize)>,
-    /// Length of a step of the weather.
+    /// Length of a step of the weather, h.
     pub step_h: f64,
 }
 
-/// Every day alike: from a clock minute on, a place among the modes.
+/// Every day alike: from a clock minute on (0 to 1439, rising), a place among the modes or
+/// none. What stands last runs on past midnight to the first.
 pub type Rows = Vec<(u32, Option<usize>)>;
 
 impl Timeline {
     /// The plan's own mode plan over so many steps.
+    /// `per_hour` steps an hour, as the scene has them.
     #[must_use]
     pub fn new(plan: &Plan, steps: usize, per_hour: usize) -> Self {
         let mut modes = Vec::new();
@@ -58,6 +65,9 @@ impl Timeline {
     }
 
     /// Another mode plan: rows in the order of the clock, at least one.
+    ///
+    /// - `(steps, per_hour)`: how many steps, and how many an hour, as the scene has them
+    /// - `modes`: (unit, mode) places in the plan, which `rows` name by their place here
     #[must_use]
     pub fn of_rows(
         plan: &Plan,
@@ -99,11 +109,15 @@ impl Timeline {
 
 /// What else goes by the clock.
 struct Habits {
+    /// From and until, minutes after midnight; absent: nobody goes out.
     away_min: Option<(u32, u32)>,
+    /// Of each charger when it is on; absent: never.
     chargers_min: Vec<Option<(u32, u32)>>,
 }
 
 impl Habits {
+    /// A charger on shore power is on all day unless its hours are stated; any other is off
+    /// unless they are.
     fn of(plan: &Plan) -> Self {
         let clock = |field| {
             plan.number(Path::Cabin(field))
@@ -143,6 +157,7 @@ impl Habits {
         cuts
     }
 
+    /// The slot of a span, by the clock in its middle.
     fn slot(&self, rows: &Rows, clock_min: u32, span_h: (f64, f64), step: usize) -> Slot {
         let (from_h, to_h) = span_h;
         let row = rows

@@ -33,38 +33,48 @@ const LEAST_KEPT: f64 = 0.2;
 /// A mode, assembled.
 #[derive(Clone, Debug, PartialEq)]
 pub struct UnitModel {
+    /// Place of the unit in the plan.
     pub unit: usize,
+    /// Place of the mode within its unit.
     pub mode: usize,
     air: air::Unit,
     own: Option<OwnMap>,
     coil: Option<Coil>,
-    /// Sensible share at the rating, where no coil could be made.
+    /// Sensible share at the rating, 0 to 1, where no coil could be made.
     sensible: f64,
-    /// Water in the air into the coil at the rating.
+    /// Water in the air into the coil at the rating, kg/kg.
     rated_ratio: f64,
     intake_rise_k: f64,
     feed: Feed,
     ohm: f64,
     asked: Asked,
     off_w: f64,
+    /// Its cut-off at the end of its cable, or its inverter's.
     pub far_end: Option<Stop>,
+    /// What its feed cannot give at any charge.
     pub overload: Option<Stop>,
+    /// It follows the load; if not, its thermostat switches it.
     pub modulating: bool,
+    /// Least share of its cooling that it comes down to when it modulates, 0 to 1.
     pub floor: f64,
-    /// From a start until it cools.
+    /// From a start until it cools, s.
     pub start_loss_s: f64,
 }
 
 /// What a rig does under given air.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct OperatingPoint {
-    /// On the bank while on.
+    /// On the bank while on at full, behind its cable.
     pub on: Branch,
+    /// Out of the cabin at full.
     pub cooling: Cooling,
 }
 
 impl UnitModel {
     /// A mode of a unit on the plan's first bank.
+    ///
+    /// `unit` and `mode` are their places in the plan, `pressure_pa` that of the air at the
+    /// place. Nothing where the plan has no such mode, no bank, or lacks a figure.
     #[must_use]
     pub fn new(plan: &Plan, unit: usize, mode: usize, pressure_pa: f64) -> Option<Self> {
         let the_unit = plan.units.get(unit)?;
@@ -131,7 +141,7 @@ impl UnitModel {
         self.coil.is_some()
     }
 
-    /// The unit in its off-time.
+    /// The unit in its off-time: its standby draw through its feed, behind its cable.
     #[must_use]
     pub fn off(&self) -> Branch {
         Branch::power(self.off_w, self.ohm)
@@ -149,7 +159,8 @@ impl UnitModel {
         }
     }
 
-    /// A settled run as the unit's curves have it, air into the coil as rated.
+    /// A settled run as the unit's curves have it, air into the coil as rated: its own runs
+    /// where the plan has enough of them to fit, else the published map.
     #[must_use]
     pub fn settled_run(&self, outdoor_c: f64) -> SettledRun {
         let wet_bulb_c = in_celsius(self.air.rated_wet_bulb);
@@ -162,11 +173,13 @@ impl UnitModel {
         }
     }
 
+    /// Air into the condenser, Celsius: never above 70.
     fn intake_c(&self, outdoor_c: f64) -> f64 {
         (outdoor_c + self.intake_rise_k).min(70.0)
     }
 
     /// Capacity, and draw over that at the rating.
+    /// Both at the rating where the curves answer nothing.
     fn by_curves(&self, outdoor_c: f64, wet_bulb_c: f64) -> (f64, f64) {
         let intake_c = self.intake_c(outdoor_c);
         let at = self.air.at(celsius(wet_bulb_c), celsius(intake_c));
@@ -193,6 +206,7 @@ impl UnitModel {
         ))
     }
 
+    /// The draw through the feed; a mode that is stated in amps keeps being a current.
     fn on(&self, power_ratio: f64) -> Branch {
         match self.asked {
             Asked::Amps(amps) => Branch::current(amps * power_ratio, self.ohm),
@@ -236,6 +250,8 @@ impl UnitModel {
     /// the time on: a thermostat starts `4 N f (1 - f)` times an hour, `N` being six at
     /// the most (the form by Henderson and Rengarajan, ASHRAE Transactions 102 (1996),
     /// from memory).
+    ///
+    /// `share` 0 to 1; the result is a share of the cooling, 0.2 to 1.
     #[must_use]
     pub fn kept_smoothed(&self, share: f64) -> f64 {
         let off_share = (1.0 - share).clamp(0.0, 1.0);
@@ -258,6 +274,7 @@ fn curves(unit: &Unit, mode: usize) -> CurveSet {
     }
 }
 
+/// Of the plan's rows that are complete; nothing where they are too few to fit.
 fn own_map(unit: &Unit, base: CurveSet) -> Option<OwnMap> {
     let runs = unit.cooling.unit_map.iter().filter_map(|row| {
         Some(SettledRun {
@@ -285,6 +302,8 @@ impl Cooling {
 }
 
 /// Cabin air as the air room has it: never above saturation, never out of range.
+///
+/// Pa, Celsius (taken between -40 and 80) and kg/kg.
 #[must_use]
 pub fn cabin_air(pressure_pa: f64, air_c: f64, ratio: f64) -> Option<MoistAir> {
     let pressure = pascals(pressure_pa);
