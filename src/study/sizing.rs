@@ -23,9 +23,13 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Sizing {
+    /// Place of the bank in the plan.
     pub bank: usize,
+    /// Place of the unit in the plan.
     pub unit: usize,
+    /// Place of the mode within its unit.
     pub mode: usize,
+    /// Hours that were asked for.
     pub wanted_h: f64,
     #[serde(flatten)]
     pub found: Found,
@@ -36,20 +40,24 @@ pub struct Sizing {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "unknown", rename_all = "snake_case")]
 pub enum Found {
+    /// The hours of the plan as it is: nothing was searched for.
     Hours {
         hours_h: f64,
     },
+    /// Batteries like the plan's.
     Bank(NeededBank),
-    /// The most that the mode may draw.
+    /// The most that the mode may draw, in watts or amps as the plan states it.
     Draw {
         draw: f64,
         /// Written beside the [`Sizing`]'s own `unit`, hence the longer key.
         #[serde(rename = "draw_unit")]
         unit: range::Unit,
     },
+    /// The least depth of discharge that carries the hours, 0 to 100.
     Depth {
         depth_percent: f64,
     },
+    /// Nothing in the accepted range does; a finding names field and range.
     None,
 }
 
@@ -57,26 +65,34 @@ pub enum Found {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NeededBank {
-    /// Just enough, new: from full to empty.
+    /// Just enough, new: Ah from full to empty.
     pub needed_ah: f64,
+    /// The same at nominal volts.
     pub needed_wh: f64,
-    /// With the design margin, and still enough when aged.
+    /// With the design margin, and still enough when aged: Ah from full to empty.
     pub with_reserve_ah: f64,
+    /// The same at nominal volts.
     pub with_reserve_wh: f64,
     /// Batteries in series that the unit's voltage needs.
     pub series_count: u32,
     /// Strings in parallel that hold at least the Ah with reserve.
     pub parallel_count: u32,
+    /// Both multiplied.
     pub batteries_count: u32,
-    /// What those batteries run when new, and when aged.
+    /// What those batteries run when new.
     pub hours_new_h: f64,
+    /// What they run when aged to the plan's share of capacity.
     pub hours_aged_h: f64,
 }
 
 /// Strings of the present battery that are tried.
 const SCALES: (f64, f64) = (1e-3, 1e4);
 
-/// Answers the unknown of the night for one bank.
+/// Answers the unknown of the night for one bank, one unit and one of its modes: places in
+/// the plan, which is to be without errors there.
+///
+/// Where nothing in the accepted range does it, [`Found::None`], and a caution is pushed.
+/// Nothing where the plan lacks one of the three.
 pub fn size(
     plan: &Plan,
     bank: usize,
@@ -144,6 +160,8 @@ fn solved(
     )
 }
 
+/// Enough strings of one battery, as a number with a fraction, then whole ones. Margin and
+/// age are put on the Ah that were found, and not on the hours.
 fn needed_bank(plan: &Plan, bank: usize, unit: usize, mode: usize) -> Option<Looked> {
     // The same batteries in the series count that the unit's voltage needs.
     let plan = in_series(plan, bank, needed_series(plan, bank, unit));

@@ -13,33 +13,40 @@ use crate::{
 /// What was predicted of the last third, beside what was measured.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ahead {
-    /// Hours from the log's start to where the prediction begins, and ends.
+    /// Hours from the log's start to where the prediction begins.
     pub from_h: f64,
+    /// Hours from the log's start to where it ends, with the log.
     pub to_h: f64,
-    /// At which the thermostat was seen to hold by then; absent: the plan's set point
-    /// is taken.
+    /// At what cabin temperature the thermostat was seen to hold by then, Celsius, the middle
+    /// of the steps in which it was at work; absent: the plan's set point is taken.
     pub held_c: Option<f64>,
-    /// Temperature of the cabin; nothing without a thermometer.
+    /// Temperature of the cabin, K; nothing without a thermometer.
     pub cabin_k: Option<Miss>,
+    /// Volts of the bank; nothing where none were logged in the last third.
     pub volts_v: Option<Miss>,
+    /// Ah of the bank.
     pub used_ah: Used,
-    /// Of the whole log, for a chart.
+    /// Of the whole log, for a chart: one for each step of ten minutes.
     pub points: Vec<AheadPoint>,
 }
 
-/// Predicted less measured, over the last third.
+/// Predicted less measured, over the last third's steps with a reading.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Miss {
+    /// Above 0: predicted too high.
     pub mean: f64,
+    /// Of the same misses, 0 or above.
     pub root_mean_square: f64,
     /// The same of the plan as it was before.
     pub before_root_mean_square: f64,
 }
 
-/// Charge that the bank gave over the last third.
+/// Charge that the bank gave over the last third, Ah; below 0 where it was charged.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Used {
+    /// By the meter.
     pub measured: f64,
+    /// By the plan as fitted to the first two thirds.
     pub predicted: f64,
     /// By the plan as it was before.
     pub before: f64,
@@ -48,21 +55,32 @@ pub struct Used {
 /// The middle of a step: measured, and predicted in the last third.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct AheadPoint {
+    /// From the log's start to the step's middle.
     pub hours_h: f64,
+    /// By the thermometer, mean of the step; absent without a row in it.
     pub cabin_c: Option<f64>,
+    /// Absent before the last third, and without a thermometer.
     pub predicted_c: Option<f64>,
+    /// By the meter, mean of the step.
     pub volts: Option<f64>,
+    /// Absent before the last third, and where the step has no volts.
     pub predicted_v: Option<f64>,
-    /// Charge used since the log's start.
+    /// Charge used since the log's start, up to the step's middle, Ah.
     pub used_ah: f64,
+    /// The same, counted on by the prediction from where the last third begins.
     pub predicted_ah: Option<f64>,
 }
 
-/// Steps in which the thermostat was at work that show at what it holds, and the
-/// shares of time on that count as that.
+/// Steps in which the thermostat was at work that show at what it holds.
 const LEAST_HELD: usize = 6;
+/// Shares of a step with the unit on that count as the thermostat at work.
 const AT_WORK: (f64, f64) = (0.1, 0.9);
 
+/// The test that a night allows of its own fit.
+///
+/// - `whole`: the whole log, and the weather of its last third
+/// - `early`: its first two thirds, `fit` the fit to them alone
+///
 /// Nothing where there is no last third, or the day cannot be run on.
 pub(super) fn ahead(whole: &Ground, early: &Ground, fit: &PartFit) -> Option<Ahead> {
     let steps = whole.bins.all.len();
@@ -124,6 +142,8 @@ struct Course {
 }
 
 /// The plan run through the last third, from where cabin and bank stand by the fit.
+///
+/// `held_c` in the place of the set point, where it is given.
 fn predict(
     whole: &Ground,
     early: &Ground,
@@ -225,6 +245,7 @@ fn held_c(ground: &Ground) -> Option<f64> {
     (held.len() >= LEAST_HELD && ground.cabin_c.is_some()).then(|| middle(held))
 }
 
+/// The points of the whole log, nothing predicted yet.
 fn measured(whole: &Ground) -> Vec<AheadPoint> {
     let mut used_ah = 0.0;
     let all = whole.bins.all.iter().zip(&whole.amps).enumerate();
@@ -242,6 +263,7 @@ fn measured(whole: &Ground) -> Vec<AheadPoint> {
     all.collect()
 }
 
+/// Nothing where there are no misses.
 fn miss_of(misses: &[f64], before: &[f64]) -> Option<Miss> {
     if misses.is_empty() || misses.len() != before.len() {
         return None;

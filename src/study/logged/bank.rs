@@ -17,10 +17,10 @@ use crate::{
     },
 };
 
-/// Scatter of the volts about the chemistry's curve, and what the whole curve and the
-/// meter may be off by, as shares of the nominal volts (ours: 10 and 16 mV a cell of
-/// 3.2 V).
+/// Scatter of the volts about the chemistry's curve, as a share of the nominal volts
+/// (ours: 10 mV a cell of 3.2 V).
 const VOLTS_SD: f64 = 0.003;
+/// What the whole curve and the meter may be off by, as the same share (ours: 16 mV a cell).
 const LEVEL_SD: f64 = 0.005;
 /// The share that the plan says is in the bank at the start.
 const START_SD: f64 = 0.02;
@@ -41,7 +41,10 @@ pub(super) struct BankFit {
 }
 
 impl BankFit {
-    /// The cabin as warm as `cabin_c`.
+    /// The bank's fit to a log, the cabin as warm as `cabin_c` in each of its steps.
+    ///
+    /// `meter_sd`: what the meter's charge may be off by, as a share. Nothing without a bank. Of
+    /// a log without volts it learns no more than that what was taken was in it.
     pub(super) fn new(ground: &Ground, cabin_c: Vec<f64>, meter_sd: f64) -> Option<Self> {
         let plan = &ground.plan;
         let places = own(&ground.bins, |bin| bin.volts);
@@ -68,6 +71,7 @@ impl BankFit {
         })
     }
 
+    /// One step; whether it is done.
     pub(super) fn step(&mut self, ground: &Ground) -> bool {
         let places = &self.places;
         let (cabin_c, cut_off_at) = (&self.cabin_c, self.cut_off_at);
@@ -90,16 +94,18 @@ impl BankFit {
         })
     }
 
+    /// Puts the usable energy into what was found.
     pub(super) fn found(&self, found: &mut Found) {
         found.usable = self.twice.after().first().copied();
     }
 
-    /// The bank as fitted, step by step; volts as the meter shows them.
+    /// The bank as fitted, one for each step of the log; the curve's volts, which the meter's
+    /// are above by [`Self::higher_v`].
     pub(super) fn course(&self, ground: &Ground) -> Option<Vec<DrivenBank>> {
         driven(ground, self.twice.at(), &self.cabin_c)
     }
 
-    /// What the meter's volts are above the curve's.
+    /// What the meter's volts are above the curve's, V of the whole bank.
     pub(super) fn higher_v(&self, ground: &Ground) -> f64 {
         let nominal_v = ground
             .plan
@@ -110,6 +116,8 @@ impl BankFit {
     }
 }
 
+/// The bank under the current that was logged: `at` is usable energy over the plan's, share
+/// at the start, volts over the nominal ones, amps over those read less 1.
 fn driven(ground: &Ground, at: &[f64], cabin_c: &[f64]) -> Option<Vec<DrivenBank>> {
     let &[usable, share, _, off] = at else {
         return None;

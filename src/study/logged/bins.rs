@@ -5,32 +5,41 @@ use crate::physics::bench::log::{ClockTimes, Log, Sample};
 /// Means over one step; absent where no row lies in it.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Bin {
+    /// At the bank.
     pub volts: Option<f64>,
+    /// Out of the bank; of watts alone at nominal volts.
     pub amps: Option<f64>,
+    /// Out of the bank; of amps alone at nominal volts.
     pub watts: Option<f64>,
+    /// By the thermometer in the cabin.
     pub cabin_c: Option<f64>,
+    /// By the thermometer outdoors.
     pub outdoor_c: Option<f64>,
 }
 
 /// A log's rows and their means, from its start on.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Bins {
+    /// One for each step of the scene, from the log's first row to its last.
     pub all: Vec<Bin>,
-    /// Rows with watts: hours from the start, watts, and whether the row before was
-    /// near.
+    /// Rows with watts, in the order of time.
     pub rows: Vec<Row>,
     /// Clock at the start, minutes after midnight, where the log says.
     pub start_min: Option<u32>,
     /// Steps with rows, in hours.
     pub covered_h: f64,
+    /// Usual time between two rows, s.
     pub usual_step_s: f64,
 }
 
 /// A row with its watts.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Row {
+    /// The step it lies in.
     pub bin: usize,
+    /// Out of the bank; of amps alone at nominal volts.
     pub watts: f64,
+    /// Whether the row with watts before was near: no further than 2.5 usual steps.
     pub follows: bool,
 }
 
@@ -38,8 +47,10 @@ const DAY_S: f64 = 86_400.0;
 const MINUTE_S: f64 = 60.0;
 
 impl Bins {
-    /// Of as many hours as `most_h`. Amperes alone are taken at `nominal_v`, and
-    /// watts alone as well; `utc_offset_min` turns universal time to the clock.
+    /// A log in steps of `step_h`, the first `most_h` hours of it.
+    ///
+    /// Amperes alone are taken at `nominal_v`, and watts alone as well; `utc_offset_min` turns
+    /// universal time to the clock.
     pub(super) fn of(
         log: &Log,
         step_h: f64,
@@ -80,8 +91,8 @@ impl Bins {
         bins
     }
 
-    /// One quantity in every step, straight between those that have it; nothing
-    /// where none has.
+    /// One quantity in every step, straight between those that have it and level beyond the
+    /// first and the last; nothing where none has.
     pub(super) fn filled(&self, part: fn(&Bin) -> Option<f64>) -> Option<Vec<f64>> {
         let known: Vec<(usize, f64)> = self
             .all
@@ -116,6 +127,7 @@ impl Bins {
 }
 
 impl Bin {
+    /// Of the rows of one step, each quantity over those that have it.
     fn mean(samples: &[&Sample], nominal_v: f64) -> Self {
         let mean = |part: &dyn Fn(&Sample) -> Option<f64>| {
             let (sum, count) = samples
@@ -138,6 +150,7 @@ fn watts_of(sample: &Sample, nominal_v: f64) -> Option<f64> {
     sample.watts.or(sample.amps.map(|a| a * nominal_v))
 }
 
+/// Nothing of a log that only counts from its start.
 fn start_min(clock: ClockTimes, first_s: f64, utc_offset_min: f64) -> Option<u32> {
     let local_s = match clock {
         ClockTimes::Elapsed => return None,

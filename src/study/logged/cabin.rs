@@ -73,6 +73,7 @@ impl CabinFit {
         })
     }
 
+    /// One step; whether it is done.
     pub(super) fn step(&mut self, ground: &Ground) -> bool {
         let places = &self.places;
         self.twice.step(|at| {
@@ -81,7 +82,8 @@ impl CabinFit {
         })
     }
 
-    /// What came of it.
+    /// Puts loss, heat capacity and cooling for each watt into what was found: factors over the
+    /// plan's own, their deviations turned from logarithms.
     pub(super) fn found(&self, found: &mut Found) {
         let after = self.twice.after();
         let factor = |place: usize| {
@@ -96,11 +98,12 @@ impl CabinFit {
         found.per_watt = (!self.is_idle).then(|| factor(2));
     }
 
+    /// Root mean square of the misses over the thermometer's scatter, of the first pass.
     pub(super) fn misfit(&self) -> f64 {
         self.twice.misfit
     }
 
-    /// What outdoor temperatures are off by, against the cabin's thermometer.
+    /// K to be added to outdoor temperatures, for them to agree with the cabin's thermometer.
     pub(super) fn warmer_k(&self) -> f64 {
         self.twice.at()[3]
     }
@@ -112,6 +115,8 @@ impl CabinFit {
 }
 
 /// What outdoor temperatures may be off by, against the cabin's thermometer.
+///
+/// One standard deviation, K: wider where the weather is the plan's and was not logged.
 pub(super) fn apart_sd_k(ground: &Ground) -> f64 {
     if ground.outdoor_c.is_some() {
         APART_SD_K
@@ -120,6 +125,7 @@ pub(super) fn apart_sd_k(ground: &Ground) -> f64 {
     }
 }
 
+/// The cabin under what the unit drew: `at` as in [`NUDGES`], the first three logarithms.
 fn driven(ground: &Ground, at: &[f64]) -> Option<Vec<DrivenStep>> {
     let &[loss, capacity, per_watt, warmer_k, air_c, shell_c, sun] = at else {
         return None;

@@ -9,9 +9,9 @@ use super::{
 };
 use crate::study::{night::fit::LEAST_SD, night::fit::share_sd, spread::least::Known};
 
-/// What a mean over some minutes is worth, as a share, and what a published slope is,
-/// by the kelvin: as in a unit's own map.
+/// What a mean over some minutes is worth, as a share: as in a unit's own map.
 const RUN_SD: f64 = 0.02;
+/// What a published slope is worth, by the kelvin: as there.
 pub(super) const SLOPE_SD: f64 = 0.02;
 /// How draws change with the weather, by the kelvin (of the published maps).
 const USUAL_SLOPE: f64 = 0.015;
@@ -23,13 +23,17 @@ const LEAST_CHANGE_K: f64 = 2.0;
 #[derive(Clone, Debug)]
 pub(super) struct DrawFit {
     twice: Twice,
+    /// In the middle between the ends, Celsius.
     pub middle_c: f64,
+    /// Coldest and warmest weather that the unit ran in.
     pub ends_c: (f64, f64),
     drawn: Vec<Drawn>,
 }
 
 impl DrawFit {
     /// Nothing where no step has the unit on throughout.
+    ///
+    /// `meter_sd`: what the meter's draw may be off by, as a share.
     pub(super) fn new(ground: &Ground, meter_sd: f64) -> Option<Self> {
         let drawn = ground.unit.draws.clone();
         let ends_c = ends_c(&drawn)?;
@@ -54,6 +58,7 @@ impl DrawFit {
         })
     }
 
+    /// One step; whether it is done.
     pub(super) fn step(&mut self) -> bool {
         let (drawn, middle_c) = (&self.drawn, self.middle_c);
         self.twice.step(|at| {
@@ -63,11 +68,13 @@ impl DrawFit {
         })
     }
 
+    /// Puts the draw over the plan's own into what was found.
     pub(super) fn found(&self, found: &mut Found) {
         found.draw = self.twice.after().first().copied();
     }
 
-    /// Where the weather was measured and changed enough.
+    /// Change of the draw's logarithm by the kelvin; nothing where the weather was not measured
+    /// or changed too little while the unit ran.
     pub(super) fn slope(&self, ground: &Ground) -> Option<Known> {
         let changed_k = self.ends_c.1 - self.ends_c.0;
         let asked = ground.outdoor_c.is_some() && changed_k >= LEAST_CHANGE_K;
@@ -75,7 +82,7 @@ impl DrawFit {
     }
 }
 
-/// Of the modes that are planned.
+/// The widest of the modes that are planned, as a share, one standard deviation.
 pub(super) fn draw_sd(ground: &Ground) -> f64 {
     let plan = &ground.plan;
     let rows = plan.mode_rows();

@@ -17,14 +17,18 @@ use crate::{
     },
 };
 
-/// What the figures of a plan are multiplied by.
+/// What the figures of a plan are multiplied by: 1 leaves them, 0.2 and 5 are the ends.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Factors {
+    /// On U-values and air changes.
     pub loss: f64,
+    /// On the heat capacity of air, contents and shell.
     pub capacity: f64,
     /// Cooling for each watt drawn.
     pub per_watt: f64,
+    /// On the draw of every mode.
     pub draw: f64,
+    /// On the bank's rated or measured Ah and Wh.
     pub usable: f64,
 }
 
@@ -65,10 +69,12 @@ impl Factors {
     }
 }
 
+/// The figures that hold the cabin's heat.
 pub(super) fn capacity_paths() -> [Path; 2] {
     [C::AirCapacityKjK, C::ShellCapacityKjK].map(Path::Cabin)
 }
 
+/// The figures that say how much units cool, rating and modes.
 fn cooling_paths(plan: &Plan) -> Vec<Path> {
     let mut paths = Vec::new();
     for (unit, the_unit) in plan.units.iter().enumerate() {
@@ -79,6 +85,7 @@ fn cooling_paths(plan: &Plan) -> Vec<Path> {
     paths
 }
 
+/// The wider of the two, as a share, one standard deviation.
 pub(super) fn capacity_sd(plan: &Plan) -> f64 {
     capacity_paths()
         .map(|path| share_sd(plan, path))
@@ -86,7 +93,7 @@ pub(super) fn capacity_sd(plan: &Plan) -> f64 {
         .fold(0.0, f64::max)
 }
 
-/// Of the modes that are planned.
+/// The widest of the modes that are planned, as a share, one standard deviation.
 pub(super) fn cooling_sd(plan: &Plan) -> f64 {
     let rows = plan.mode_rows();
     let paths = rows
@@ -98,14 +105,20 @@ pub(super) fn cooling_sd(plan: &Plan) -> f64 {
 /// The factors with what is known of each: absent where the log could not say.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Found {
+    /// Absent without a thermometer.
     pub loss: Option<Known>,
+    /// Absent without a thermometer.
     pub capacity: Option<Known>,
+    /// Absent without a thermometer, and where the unit was never on.
     pub per_watt: Option<Known>,
+    /// Absent where no step has the unit on throughout, and of units that follow the load.
     pub draw: Option<Known>,
+    /// Of a log without volts no more than that what was taken was in it.
     pub usable: Option<Known>,
 }
 
 impl Found {
+    /// What was found, 1 where nothing was.
     pub(super) fn factors(&self) -> Factors {
         let of = |known: Option<Known>| known.map_or(1.0, |known| known.value);
         Factors {
@@ -145,7 +158,12 @@ impl Found {
 }
 
 /// A slope of the draw with the weather, as two settled runs of the unit's map, and
-/// its level in the middle of them; nothing where the plan has runs of its own.
+/// its level in the middle of them.
+///
+/// - `ends_c`: the weather of both runs, Celsius outdoors
+/// - `slope_per_k`: added to the map's own, change of the logarithm by the kelvin
+///
+/// Nothing where the plan has runs of its own, or no such mode.
 pub(super) fn with_slope(
     plan: &Plan,
     unit: usize,
@@ -183,11 +201,12 @@ pub(super) fn with_slope(
     Some(plan)
 }
 
+/// As a person would write it into a field.
 fn tenth(value: f64) -> f64 {
     (10.0 * value).round() / 10.0
 }
 
-/// Coldest and warmest weather that the unit ran in.
+/// Coldest and warmest weather that the unit ran in, Celsius; nothing where it never did.
 pub(super) fn ends_c(drawn: &[Drawn]) -> Option<(f64, f64)> {
     let all = drawn.iter().map(|one| one.outdoor_c);
     let low = all.clone().reduce(f64::min)?;

@@ -56,19 +56,25 @@ pub enum Untold {
     NoVolts,
 }
 
-/// A figure before and after, with half-widths at two standard deviations.
+/// A figure before and after, in the unit that [`Fitted`] names, with half-widths at two
+/// standard deviations in the same.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FittedFigure {
+    /// Which.
     pub what: Fitted,
+    /// By the plan as it is.
     pub before: f64,
+    /// By the plan's spread.
     pub before_half: f64,
+    /// By the fit, told or not; as before where there was none.
     pub after: f64,
+    /// Standard error of the fit, twice.
     pub after_half: f64,
     /// Absent: the log tells it.
     pub untold: Option<Untold>,
 }
 
-/// All of them; one that cannot be had of this plan is left out.
+/// All of them, in the order of [`Fitted`]; one that cannot be had of this plan is left out.
 pub(super) fn figures(ground: &Ground, fit: &PartFit) -> Vec<FittedFigure> {
     let plan = &ground.plan;
     let found = fit.found();
@@ -113,6 +119,7 @@ pub(super) fn figures(ground: &Ground, fit: &PartFit) -> Vec<FittedFigure> {
     all
 }
 
+/// `sd` is the plan's own as a share, `why` what keeps the log from telling it at all.
 fn figure(
     what: Fitted,
     (before, after): (f64, f64),
@@ -136,6 +143,7 @@ fn figure(
     }
 }
 
+/// In per cent by the kelvin; `before` is the map's.
 fn slope(ground: &Ground, fit: &PartFit, before: f64) -> FittedFigure {
     let asked = fit.draw.as_ref().and_then(|draw| draw.slope(ground));
     let told = fit.slope(ground);
@@ -168,11 +176,12 @@ fn no_draw(ground: &Ground) -> Option<Untold> {
     }
 }
 
-/// Of the units that are planned.
+/// Whether one of the units that are planned modulates.
 pub(super) fn follows_load(plan: &Plan) -> bool {
     planned_units(plan).any(|unit| unit.cooling.control == Some(Control::Modulating))
 }
 
+/// Whether one of the units that are planned has settled runs in the plan.
 fn has_own_runs(plan: &Plan) -> bool {
     planned_units(plan).any(|unit| !unit.cooling.unit_map.is_empty())
 }

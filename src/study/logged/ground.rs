@@ -27,17 +27,23 @@ pub const MOST_H: f64 = 36.0;
 pub(super) struct Ground {
     /// The plan on the log's own clock and hours.
     pub plan: Plan,
+    /// Its days, as long as the log.
     pub scene: Scene,
+    /// The log in steps; the lists below have as many.
     pub bins: Bins,
+    /// Length of a step, h.
     pub step_h: f64,
     /// What the unit did.
     pub unit: UnitSeen,
+    /// Out of the bank; 0 throughout where none were logged.
     pub amps: Vec<f64>,
+    /// Filled; absent where fewer than half of the steps have it.
     pub cabin_c: Option<Vec<f64>>,
+    /// The same.
     pub outdoor_c: Option<Vec<f64>>,
     /// The battery's own electronics ended the run, at this step.
     pub cut_off_at: Option<usize>,
-    /// Share of the steps in which the bank was charged.
+    /// Share of the steps in which the bank was charged, 0 to 1.
     pub charged_share: f64,
 }
 
@@ -84,6 +90,8 @@ impl Ground {
         Some(inputs)
     }
 
+    /// The weather that was measured in the place of the plan's, `warmer_k` added to either;
+    /// and what the log shows to be drawn beside the unit.
     pub(super) fn put_weather(&self, inputs: &mut Inputs, warmer_k: f64) {
         let last = self.bins.all.len().saturating_sub(1);
         for (edge, air) in inputs.air.iter_mut().enumerate() {
@@ -116,6 +124,7 @@ fn on_log(plan: &Plan, bins: &Bins, step_h: f64) -> Plan {
     plan
 }
 
+/// The step in which the battery's own electronics ended the run, if they did.
 fn cut_off_at(log: &Log, step_h: f64, steps: usize) -> Option<usize> {
     let end = run_end(log, None).filter(|end| end.cause == Cause::BatteryCutOff)?;
     let at = (in_hours(end.at) / step_h) as usize;
@@ -132,13 +141,13 @@ pub(super) fn middle(mut all: Vec<f64>) -> f64 {
     all.get(all.len() / 2).copied().unwrap_or(0.0)
 }
 
-/// Share of the bank at the start, by the plan.
+/// Share of the bank at the start, 0 to 1, by the plan.
 pub(super) fn start_share(plan: &Plan) -> f64 {
     let percent = plan.number(Path::Bank(0, B::StartChargePercent));
     percent.unwrap_or(100.0) / 100.0
 }
 
-/// Whether the step has a reading of its own.
+/// The steps that have a reading of their own.
 pub(super) fn own(bins: &Bins, part: fn(&Bin) -> Option<f64>) -> Vec<usize> {
     let all = bins.all.iter().enumerate();
     all.filter(|(_, bin)| part(bin).is_some())

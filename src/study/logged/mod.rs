@@ -44,7 +44,9 @@ pub const LEAST_H: f64 = 3.0;
 /// the charge over the log, and of the draw with the unit on.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct MeterSd {
+    /// Of the charge over the log.
     pub charge: f64,
+    /// Of the draw with the unit on.
     pub draw: f64,
 }
 
@@ -64,21 +66,28 @@ pub enum LoggedNight {
 /// What was fitted, and what it predicts.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FittedNight {
-    /// Hours of the log that were read, and of them those with rows.
+    /// Hours of the log that were read, [`MOST_H`] at the most.
     pub span_h: f64,
+    /// Of them those with rows.
     pub covered_h: f64,
     /// Clock at its start, minutes after midnight: the plan's own where the log has no
     /// clock.
     pub start_clock_min: u32,
+    /// Whether the log says when it began.
     pub has_clock: bool,
+    /// Whether half of the steps or more have a cabin temperature.
     pub has_cabin: bool,
+    /// The same of outdoors.
     pub has_outdoors: bool,
-    /// Share of the time in which the bank was charged.
+    /// Share of the time in which the bank was charged, 0 to 100.
     pub charged_percent: f64,
-    /// Weather in which draw and cooling for each watt are stated.
+    /// Weather in which draw and cooling for each watt are stated, Celsius; absent: that at the
+    /// log's start.
     pub middle_c: Option<f64>,
+    /// In the order of [`Fitted`], told or not.
     pub figures: Vec<FittedFigure>,
-    /// Root mean square of the cabin's misses over the thermometer's scatter.
+    /// Root mean square of the cabin's misses over the thermometer's scatter; absent without a
+    /// thermometer. Well above 1: the cabin is not as the plan has it in something else.
     pub cabin_misfit_number: Option<f64>,
     /// The predicted last third; nothing where the plan's day could not be run on.
     pub ahead: Option<Ahead>,
@@ -89,6 +98,8 @@ pub struct FittedNight {
 }
 
 /// A fit on its way, in steps of about a dozen runs of the night.
+///
+/// [`Self::step`] until it is true, then [`Self::finish`]; or `finish` at once.
 #[derive(Clone, Debug)]
 pub struct LoggedNightWork {
     plan: Plan,
@@ -106,6 +117,8 @@ struct Parts {
 
 impl LoggedNightWork {
     /// A log read off by a meter.
+    ///
+    /// Nothing is run yet. What cannot be fitted is known here, and told by `finish`.
     #[must_use]
     pub fn new(plan: &Plan, log: &Log, meter: MeterSd) -> Self {
         let of = |short: Option<LoggedNight>, parts: Option<Parts>| Self {

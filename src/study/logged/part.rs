@@ -18,12 +18,16 @@ use crate::{
 /// Cabin, bank and draw, each by itself: what was measured stands between them.
 #[derive(Clone, Debug)]
 pub(super) struct PartFit {
+    /// Absent without a thermometer.
     pub cabin: Option<CabinFit>,
+    /// Absent without a bank.
     pub bank: Option<BankFit>,
+    /// Absent where no step has the unit on throughout, and of units that follow the load.
     pub draw: Option<DrawFit>,
 }
 
 impl PartFit {
+    /// Without a thermometer the bank is taken to stand in a cabin at its set point.
     pub(super) fn new(ground: &Ground, meter: MeterSd) -> Self {
         let steps = ground.bins.all.len();
         let set_c = ground.plan.number(Path::Cabin(CabinField::SetPointC));
@@ -45,6 +49,7 @@ impl PartFit {
             && self.draw.as_mut().is_none_or(DrawFit::step)
     }
 
+    /// What the three found together.
     pub(super) fn found(&self) -> Found {
         let mut found = Found::default();
         if let Some(fit) = &self.cabin {
@@ -59,7 +64,7 @@ impl PartFit {
         found
     }
 
-    /// The slope of the draw, where the log tells it.
+    /// The slope of the draw, where the log narrows it by a good part.
     pub(super) fn slope(&self, ground: &Ground) -> Option<Known> {
         let slope = self.draw.as_ref()?.slope(ground)?;
         (slope.sd < TOLD * super::draw::SLOPE_SD).then_some(slope)
@@ -79,6 +84,7 @@ impl PartFit {
         sloped().unwrap_or(taken)
     }
 
+    /// Nothing without a thermometer.
     pub(super) fn cabin_misfit(&self) -> Option<f64> {
         self.cabin.as_ref().map(CabinFit::misfit)
     }
@@ -88,6 +94,7 @@ impl PartFit {
         self.cabin.as_ref()?.course(ground)
     }
 
+    /// The bank as fitted, one for each step.
     pub(super) fn bank_course(&self, ground: &Ground) -> Option<Vec<DrivenBank>> {
         self.bank.as_ref()?.course(ground)
     }

@@ -10,8 +10,9 @@
 
 use crate::study::spread::least::{Known, Least};
 
-/// Steps of each pass, at the most, and what counts as standing.
+/// Steps of each pass, at the most.
 const MOST_STEPS: u32 = 10;
+/// The unknowns stand when they move by less than this, in standard deviations.
 const STANDS: f64 = 0.02;
 /// Neighbours are never taken to be more alike than that.
 const MOST_ALIKE: f64 = 0.95;
@@ -26,12 +27,16 @@ pub(super) struct Twice {
     least: Least,
     steps: u32,
     is_second: bool,
+    /// Both passes are made, or the model had no answer.
     pub is_done: bool,
     /// Root mean square of the misses over the spreads first assumed.
     pub misfit: f64,
 }
 
 impl Twice {
+    /// - `before`: the unknowns, as known beforehand
+    /// - `nudges`: as many half-widths of differences
+    /// - `data`: series of readings; the model gives them one after another, joined
     pub(super) fn new(before: Vec<Known>, nudges: Vec<f64>, data: Vec<Vec<Known>>) -> Self {
         Self {
             least: Least::new(before.clone(), nudges.clone(), data.concat()),
@@ -45,7 +50,7 @@ impl Twice {
         }
     }
 
-    /// One step; whether it is done.
+    /// One step; whether it is done. `model` answers for every reading, in their order.
     pub(super) fn step(&mut self, mut model: impl FnMut(&[f64]) -> Option<Vec<f64>>) -> bool {
         if self.is_done {
             return true;
@@ -86,16 +91,19 @@ impl Twice {
         (self.steps, self.is_second) = (0, true);
     }
 
+    /// The unknowns where they stand.
     pub(super) fn at(&self) -> &[f64] {
         self.least.at()
     }
 
+    /// The same with their standard errors.
     pub(super) fn after(&self) -> Vec<Known> {
         self.least.after()
     }
 }
 
-/// By how much the spreads are to be widened for such misses, 1 or more.
+/// By how much the spreads are to be widened for such misses (in standard deviations, in
+/// the order of time), 1 or more; 1 for fewer than eight.
 fn widened(misses: &[f64]) -> f64 {
     let count = misses.len() as f64;
     if misses.len() < 8 {

@@ -20,22 +20,25 @@ const OFF_ROWS: (usize, f64) = (5, 0.05);
 /// What was seen of the unit.
 #[derive(Clone, Debug, Default)]
 pub(super) struct UnitSeen {
-    /// In each step.
+    /// One for each step.
     pub did: Vec<UnitDid>,
-    /// Share of each step that it was on for, by what was drawn.
+    /// Share of each step that it was on for, by what was drawn; may pass 1.
     pub on_share: Vec<f64>,
     /// What rows drew with a mode on over what that mode draws by the plan's curves: a
     /// mean for each step.
     pub draws: Vec<Drawn>,
     /// On the bars beside the unit, W, where the log shows it.
     pub beside_w: Option<f64>,
+    /// Whether it was on in any row.
     pub was_on: bool,
 }
 
 /// What was drawn with a mode on, over the plan's own.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Drawn {
+    /// Weather of the step, Celsius.
     pub outdoor_c: f64,
+    /// Above 0; 1 as the plan has it.
     pub ratio: f64,
 }
 
@@ -49,7 +52,8 @@ struct Base {
 }
 
 impl UnitSeen {
-    /// On where a row is well above what else is drawn.
+    /// What a log shows, by the plan's `inputs` as to what modes draw: on where a row is well
+    /// above what else is drawn.
     pub(super) fn of(ground: &Ground, inputs: &Inputs, nominal_v: f64) -> Self {
         let bins = &ground.bins;
         let expected = expected(ground, inputs, nominal_v);

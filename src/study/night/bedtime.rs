@@ -13,6 +13,8 @@ use crate::{
 use serde::{Deserialize, Serialize};
 
 /// When to change to one lower mode at the latest.
+///
+/// [`Self::step`] until it is true, then [`Self::finish`].
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BedtimeLine {
@@ -21,6 +23,7 @@ pub struct BedtimeLine {
     /// The lower mode; absent: everything off but the loads.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub to: Option<ModeAt>,
+    /// By when.
     #[serde(flatten)]
     pub latest: Latest,
     /// Nights drawn.
@@ -29,14 +32,16 @@ pub struct BedtimeLine {
     pub resolution_min: u32,
 }
 
-/// The line, or why there is none.
+/// The line, or why there is none. `lasting_percent` is the share of the drawn nights that
+/// reach the wanted hour by it, 0 to 100.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "latest", rename_all = "snake_case")]
 pub enum Latest {
     /// Nine nights in ten reach the wanted hour without any change.
     NoNeed { lasting_percent: f64 },
-    /// By then at the latest; a step later fewer than nine in ten do.
+    /// By then at the latest; a step later fewer than nine in ten do. By the clock, minutes
+    /// after midnight, and in hours from the plan's start.
     By {
         clock_min: u32,
         hours_h: f64,
@@ -130,6 +135,7 @@ impl Bedtime {
         self.lines.iter().all(|line| line.found.is_some())
     }
 
+    /// Draws one more night, to be tried at every line and place.
     fn draw(&mut self) {
         let plan = self.draws.plan(self.nights.len() as u32);
         let rows = self.modes.switched(0, 0, None);
@@ -160,7 +166,7 @@ impl Bedtime {
         true
     }
 
-    /// The lines, strong modes first; nothing before all are found.
+    /// The lines, strong modes first and "everything off" last; nothing before all are found.
     #[must_use]
     pub fn finish(&self) -> Option<Vec<BedtimeLine>> {
         let mode_at = |place: usize| {
@@ -214,14 +220,8 @@ impl Line {
     }
 }
 
-/// All bedtime lines at once; in slices: [`Bedtime`].
-///
-/// ```
-/// use till_morning::{answer::day::bedtime_lines, plan::Plan};
-/// let lines = bedtime_lines(&Plan::demo()).unwrap();
-/// // To the one mode below the one asked for, and to none.
-/// assert_eq!(lines.len(), 2);
-/// ```
+/// All bedtime lines at once; in slices: [`Bedtime`]. Nothing where the plan cannot be run,
+/// or no mode is planned before the wanted hour.
 #[must_use]
 pub fn bedtime_lines(plan: &Plan) -> Option<Vec<BedtimeLine>> {
     let mut bedtime = Bedtime::new(plan)?;

@@ -18,18 +18,19 @@ use serde::{Deserialize, Serialize};
 #[serde(tag = "change", rename_all = "snake_case")]
 pub enum Change {
     /// One more string of the same batteries side by side.
+    /// To so many strings.
     OneMoreString { parallel_count: u32 },
-    /// More panel watts in an array; one past the last is a new array, flat.
+    /// More panel watts in an array, to `rated_w`; one past the last is a new array, flat.
     PanelWatts { array: usize, rated_w: f64 },
     /// Panels out from under what shades them.
     PanelsInTheOpen { array: usize, shading_percent: f64 },
-    /// A stronger charger.
+    /// A stronger charger, to `most_a`.
     ChargerAmps { charger: usize, most_a: f64 },
     /// Charged full before the start.
     FullAtStart,
     /// A warmer set point.
     SetPoint { set_point_c: f64 },
-    /// A mode that draws less, wherever a mode is planned now.
+    /// A mode that draws less, wherever `mode` of `unit` is planned now: places in the plan.
     LowerMode {
         unit: usize,
         mode: usize,
@@ -37,7 +38,7 @@ pub enum Change {
     },
     /// Covers before the windows.
     Covers { covers: Covers },
-    /// The cabin and the panels on its roof under trees.
+    /// The cabin and the panels on its roof under trees: share of the sun kept off, 0 to 100.
     Shade { shade_percent: f64 },
     /// The next better insulation.
     Insulation { insulation: Insulation },
@@ -236,7 +237,7 @@ impl Change {
         plan
     }
 
-    /// Kilograms that it adds: of batteries by usual watt-hours a kilogram of their
+    /// Kilograms that it adds to `plan`: of batteries by usual watt-hours a kilogram of their
     /// chemistry, of panels by their watts. Absent where it adds none to speak of.
     #[must_use]
     pub fn mass_kg(self, plan: &Plan) -> Option<f64> {
@@ -254,7 +255,8 @@ impl Change {
         }
     }
 
-    /// What it costs, in the currency of the plan's price; known of the bank alone.
+    /// What it costs, in the currency of the plan's price: one string's part of it. Absent of
+    /// anything but the bank, and without a price.
     #[must_use]
     pub fn cost(self, plan: &Plan) -> Option<f64> {
         let price = plan.price.price_number?;
@@ -263,7 +265,8 @@ impl Change {
     }
 }
 
-/// The unit's mode that draws the most of those that draw less.
+/// The unit's mode that draws the most of those that draw less than `mode`; nothing where
+/// none does.
 #[must_use]
 pub(super) fn next_lower(plan: &Plan, unit: usize, mode: usize) -> Option<usize> {
     let modes = &plan.units.get(unit)?.modes;
@@ -277,6 +280,8 @@ pub(super) fn next_lower(plan: &Plan, unit: usize, mode: usize) -> Option<usize>
         .map(|(at, _)| at)
 }
 
+/// Writes a number where the plan has a place for it, in its range or not: what is tried is
+/// kept in range by [`Change::all_for`].
 fn set(plan: &mut Plan, path: Path, value: f64) {
     // A figure keeps its origin: a load turned off is no less known.
     match plan.figure(path) {

@@ -21,12 +21,16 @@ use serde::{Deserialize, Serialize};
 pub struct CheckInAnswer {
     /// Hours from the plan's start to the last reading.
     pub at_h: f64,
+    /// How many readings say when, and charge or cabin.
     pub readings_count: u32,
-    /// As read, or where nothing was read, as the run had it.
+    /// Share of what the bank holds at the last reading, 0 to 100: as read, or where nothing
+    /// was read, as the run had it.
     pub charge_percent: f64,
+    /// The same of the cabin's air.
     pub cabin_c: f64,
     /// What the run, put right by the readings before, had come to.
     pub expected_charge_percent: f64,
+    /// The same of the cabin's air.
     pub expected_cabin_c: f64,
     /// Charge that went since the reading before (or the start), over what was
     /// expected to go; absent where that is too little to tell.
@@ -43,22 +47,27 @@ pub struct CheckInAnswer {
     /// What to switch now; absent until it is found.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub advice: Option<Advice>,
+    /// What the readings say of cabin loss, draw and usable energy.
     pub fit: Fit,
 }
 
-/// How it goes on.
+/// How it goes on, by the plan as it stands after the readings; hours from the plan's start.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Onward {
+    /// When the bank is first empty; absent: not within the days.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub empty_h: Option<f64>,
+    /// When the set point is first lost; absent: not within the days.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lost_h: Option<f64>,
+    /// From the reading on, 0 to 100.
     pub least_charge_percent: f64,
+    /// From the reading to the end of the days.
     pub trace: Vec<DayPoint>,
 }
 
-/// The least change of modes that reaches the wanted hour in nine of ten.
+/// The least change of modes that reaches the wanted hour in nine of ten, with the odds by it.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "advice", rename_all = "snake_case")]
@@ -84,6 +93,8 @@ const LEAST_DROP: f64 = 0.02;
 ///
 /// With three readings or more the plan is fitted to them first, and all that
 /// follows is by the plan so fitted.
+///
+/// [`Self::step`] until it is true; [`Self::finish`] tells what is known at any time.
 #[derive(Clone, Debug)]
 pub struct CheckInWork {
     ground: SearchScenario,

@@ -31,6 +31,7 @@ use serde::{Deserialize, Serialize};
 pub struct FittedFactor {
     /// One standard deviation, by the plan's spreads; the factor before is 1.
     pub sd_before_number: f64,
+    /// The factor that the readings make likeliest.
     pub after_number: f64,
     /// Standard error.
     pub sd_after_number: f64,
@@ -44,6 +45,7 @@ pub struct FittedFactor {
 #[serde(tag = "fit", rename_all = "snake_case")]
 pub enum Fit {
     /// Fewer readings than it takes.
+    /// How many there are, and how many it takes.
     TooFew {
         readings_count: u32,
         least_count: u32,
@@ -74,8 +76,9 @@ pub enum Fit {
 pub const LEAST_READINGS: usize = 3;
 /// A standard error of less than this share of what it was: told.
 pub(in crate::study) const TOLD: f64 = 0.75;
-/// Steps until the unknowns stand, at the most, and what counts as standing.
+/// Steps until the unknowns stand, at the most.
 const MOST_STEPS: u32 = 12;
+/// They stand when they move by less than this, in standard deviations.
 const STANDS: f64 = 0.02;
 /// Half-widths of the differences: three factors, share and K.
 const NUDGES: [f64; 5] = [0.05, 0.05, 0.05, 0.01, 0.2];
@@ -281,6 +284,7 @@ impl Tape {
     }
 }
 
+/// The figures by which heat comes in: all are multiplied together.
 pub(in crate::study) fn loss_paths() -> [Path; 4] {
     [
         C::ShellWM2K,
@@ -291,10 +295,12 @@ pub(in crate::study) fn loss_paths() -> [Path; 4] {
     .map(Path::Cabin)
 }
 
+/// The figures of the first bank that hold its energy; only stated ones are multiplied.
 pub(in crate::study) fn usable_paths() -> [Path; 3] {
     [B::BatteryRatedAh, B::MeasuredAh, B::MeasuredWh].map(|field| Path::Bank(0, field))
 }
 
+/// The draw of every mode, in watts or amps as the plan states it.
 pub(in crate::study) fn draw_paths(plan: &Plan) -> Vec<Path> {
     let mut paths = Vec::new();
     for (unit, the_unit) in plan.units.iter().enumerate() {
@@ -335,6 +341,7 @@ pub(in crate::study) fn hold_cooling(plan: &mut Plan) {
     }
 }
 
+/// A figure times a factor, kept in its accepted range; it keeps origin and spread.
 pub(in crate::study) fn times(plan: &mut Plan, path: Path, factor: f64) {
     let (Some(figure), Some(range)) = (plan.figure(path), path.range()) else {
         return;
@@ -343,7 +350,8 @@ pub(in crate::study) fn times(plan: &mut Plan, path: Path, factor: f64) {
     plan.set_figure(path, figure.with(value));
 }
 
-/// No spread there is wider than the standard error says.
+/// No spread of the stated figures at `paths` is wider than the standard error says: `sd` as
+/// a share of the value.
 pub(in crate::study) fn narrow(plan: &mut Plan, paths: &[Path], sd: f64) {
     for &path in paths {
         let Some(figure) = plan.stated(path) else {
@@ -367,11 +375,12 @@ pub(in crate::study) fn share_sd(plan: &Plan, path: Path) -> f64 {
     })
 }
 
+/// The wider of shell's and glass's, as a share, one standard deviation.
 pub(in crate::study) fn loss_sd(plan: &Plan) -> f64 {
     share_sd(plan, Path::Cabin(C::ShellWM2K)).max(share_sd(plan, Path::Cabin(C::GlassWM2K)))
 }
 
-/// Of the modes that are planned.
+/// The widest of the modes that are planned, as a share, one standard deviation.
 fn draw_sd(plan: &Plan) -> f64 {
     let rows = plan.mode_rows();
     let paths = rows
@@ -380,6 +389,8 @@ fn draw_sd(plan: &Plan) -> f64 {
     paths.map(|path| share_sd(plan, path)).fold(0.0, f64::max)
 }
 
+/// As a share, one standard deviation: of what was measured, else of rated Ah and state of
+/// health together.
 pub(in crate::study) fn usable_sd(plan: &Plan) -> f64 {
     let share = |field| share_sd(plan, Path::Bank(0, field));
     let measured = &plan.banks.first().map(|bank| bank.measured);

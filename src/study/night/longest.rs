@@ -19,7 +19,9 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ModeFrom {
+    /// Minutes after midnight.
     pub clock_min: u32,
+    /// From the plan's start.
     pub hours_h: f64,
     /// Absent: off, doors and roof light open.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -30,27 +32,33 @@ pub struct ModeFrom {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CoolPlan {
+    /// In the order of time, the first at the start; no more switches than were looked at.
     pub modes: Vec<ModeFrom>,
-    /// Until the cabin is too warm or the bank empty.
+    /// Until the cabin is too warm or the bank empty, h; 0 where it was never cool in time.
     pub held_h: f64,
-    /// Left in the bank then, of what it holds.
+    /// Left in the bank then, of what it holds, 0 to 100.
     pub charge_percent: f64,
 }
 
 /// The best plan found, and what one mode alone does.
+///
+/// [`Self::step`] until it is true, then [`Self::finish`].
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LongestNight {
-    /// The cabin's air is to stay at or below this.
+    /// The cabin's air is to stay at or below this: half a kelvin above the thermostat's band.
     pub limit_c: f64,
     /// How long it may take to get there first.
     pub pull_down_h: f64,
+    /// The longest of all that were looked at.
     pub best: CoolPlan,
     /// Each mode alone, from the start on, strong ones first, and at last none.
     pub alone: Vec<CoolPlan>,
-    /// Nothing longer was looked at.
+    /// Nothing longer was looked at, h.
     pub looked_h: f64,
+    /// Plans with more were not looked at.
     pub most_switches_count: u32,
+    /// Switches lie so far apart, or a multiple of it.
     pub grid_min: u32,
     /// Whether plans were given up for want of room.
     pub is_cut_short: bool,
@@ -62,9 +70,9 @@ const MOST_SWITCHES: usize = 2;
 const STEPS_PER_HOUR: usize = crate::simulate::day::COARSE_STEPS_PER_HOUR;
 /// How long is looked ahead.
 const LOOKED_H: f64 = 24.0;
-/// How far above the band's top still counts as held, and how long the cabin may
-/// take to get there: as the day counts it.
+/// How far above the band's top still counts as held, K: as the day counts it.
 const LEEWAY_K: f64 = 0.5;
+/// How long the cabin may take to get there, h: as the day counts it.
 const PULL_DOWN_H: f64 = 2.0;
 /// Modes that are looked at, strong ones first.
 const MOST_MODES: usize = 6;
@@ -104,9 +112,11 @@ struct Label {
 }
 
 impl Label {
+    /// The place of the option it is on now.
     fn option(&self) -> usize {
         self.path.last().map_or(0, |at| at.1)
     }
+    /// How often it has switched.
     fn switches(&self) -> usize {
         self.path.len().saturating_sub(1)
     }
@@ -310,6 +320,7 @@ impl Longest {
         })
     }
 
+    /// A plan in the words of the answer.
     fn told(&self, label: &Label) -> CoolPlan {
         let minutes = |step: usize| (step * 60 / STEPS_PER_HOUR) as u32;
         let modes = label.path.iter().map(|&(step, option)| ModeFrom {
@@ -368,6 +379,7 @@ impl CoolPlan {
 /// let night = longest_night(&Plan::demo()).unwrap();
 /// assert!(night.alone.iter().all(|alone| alone.held_h <= night.best.held_h));
 /// ```
+/// Nothing where the plan cannot be run or plans no mode.
 #[must_use]
 pub fn longest_night(plan: &Plan) -> Option<LongestNight> {
     let mut longest = Longest::new(plan)?;

@@ -16,12 +16,13 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Worth {
-    /// Until the bank is first empty; the whole span if it never is.
+    /// Until the bank is first empty, h from the start; the whole span if it never is.
     pub hours_h: f64,
     /// Until the bank is empty or the set point lost.
     pub holding_h: f64,
     /// Days of the span without a dark or a lost hour.
     pub whole_days_count: u32,
+    /// Least share of what the bank holds, 0 to 100.
     pub least_charge_percent: f64,
     /// Watt-hours above the plan's floor at that moment, at nominal volts: what
     /// the days leave to spare.
@@ -37,6 +38,7 @@ pub struct Worth {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RankedChange {
+    /// What is changed; [`Change::applied_to`] makes the plan.
     #[serde(flatten)]
     pub change: Change,
     /// Of the plan with it.
@@ -61,7 +63,9 @@ pub struct RankedChange {
 pub struct MoreHours {
     /// Hours that the days tried last: nothing can gain beyond.
     pub span_h: f64,
+    /// The plan as it is.
     pub now: Worth,
+    /// Best first; empty where nothing applies.
     pub changes: Vec<RankedChange>,
 }
 
@@ -71,8 +75,9 @@ const LEAST_DAYS: u32 = 3;
 /// days.
 const DAYS_AT_ONCE: f64 = 6.0;
 /// Hours that count as the same when ranking, so that a touch of a key does not
-/// shuffle the list.
+/// shuffle the list. (Ours.)
 const SAME_H: f64 = 0.1;
+/// The same of watt-hours to spare.
 const SAME_WH: f64 = 20.0;
 
 /// Tries changes, a slice of the work at a time.
@@ -96,6 +101,7 @@ pub struct Ranker {
     done: u32,
 }
 
+/// The plan as it is, or with one change.
 #[derive(Clone, Debug)]
 struct Tried {
     /// The plan as it is has none.
@@ -195,6 +201,7 @@ impl Ranker {
 }
 
 impl Tried {
+    /// Nothing before it was run.
     fn worth(&self, span_h: f64) -> Option<Worth> {
         let outcome = self.outcome.as_ref()?;
         let hours_h = outcome.hours(span_h);
@@ -228,6 +235,7 @@ impl RankedChange {
 }
 
 /// All changes with hours and odds at once; in slices: [`Ranker`].
+/// Nothing where the plan cannot be run.
 #[must_use]
 pub fn more_hours(plan: &Plan) -> Option<MoreHours> {
     let mut ranker = Ranker::new(plan)?;

@@ -14,6 +14,7 @@ pub(super) struct Reading {
     pub at_h: f64,
     /// Share of what the bank holds, 0 to 1.
     pub share: Option<Known>,
+    /// The cabin's air, Celsius.
     pub cabin_c: Option<Known>,
 }
 
@@ -35,6 +36,7 @@ impl Reading {
         kept
     }
 
+    /// Nothing of a row that says no time, or neither charge nor cabin.
     fn of(plan: &Plan, at: usize) -> Option<Self> {
         let number = |field| plan.number(Path::CheckIn(at, field));
         let known = |field, scale: f64| {
@@ -62,12 +64,16 @@ impl Reading {
 /// goes on from there.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Anchor {
+    /// Where it goes on from: as read, the rest as the run had it.
     pub start: Start,
-    /// What the day, put right by the readings before, had come to by then.
+    /// Share of what the bank holds to which the day, put right by the readings before, had
+    /// come by then.
     pub expected_share: f64,
+    /// The same of the cabin's air, Celsius.
     pub expected_c: f64,
     /// Share of what the bank holds that it gave from the reading before.
     pub expected_drop: f64,
+    /// What it gave by what was read; absent where this reading or the one before has no charge.
     pub read_drop: Option<f64>,
 }
 

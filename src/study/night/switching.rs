@@ -12,9 +12,11 @@ pub(super) const MOST_BELOW: usize = 5;
 pub(super) struct Modes {
     /// Unit and mode, what draws most first.
     pub list: Vec<(usize, usize)>,
+    /// Nominal draw of each, in the same order.
     watts: Vec<f64>,
     /// What is on from so many minutes after the start, in order, from 0 on.
     spans: Vec<(u32, Option<usize>)>,
+    /// Clock at the plan's start, minutes after midnight.
     start_min: u32,
 }
 
@@ -60,13 +62,15 @@ impl Modes {
         }
     }
 
-    /// What the plan has on so many minutes after the start.
+    /// What the plan has on so many minutes after the start, within a day: a place in the list,
+    /// or none.
     pub(super) fn at(&self, after_min: u32) -> Option<usize> {
         let on = self.spans.iter().rev().find(|span| span.0 <= after_min);
         on.and_then(|span| span.1)
     }
 
-    /// The strongest mode that the plan has on before an hour.
+    /// The strongest mode that the plan has on before so many minutes after the start; nothing
+    /// where it has none.
     pub(super) fn strongest_before(&self, after_min: u32) -> Option<usize> {
         let on = self.spans.iter().filter(|span| span.0 < after_min);
         // The list goes from strong to weak.
@@ -143,7 +147,7 @@ impl Modes {
         Draws::of_modes(plan, &rows)
     }
 
-    /// A time after the start by the clock.
+    /// So many minutes after the start by the clock, 0 to 1439.
     pub(super) fn clock_min(&self, after_min: u32) -> u32 {
         (self.start_min + after_min) % DAY_MIN
     }

@@ -10,8 +10,9 @@ use serde::{Deserialize, Serialize};
 /// Days under which plans are tried, in the longer steps of searches.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SearchScenario {
+    /// In steps of 20 minutes.
     pub scene: Scene,
-    /// Runs go no further.
+    /// Runs go no further, hours from the plan's start.
     pub until_h: f64,
     /// Nor past the first time that the bank is empty.
     pub ends_when_empty: bool,
@@ -45,8 +46,8 @@ impl SearchScenario {
         })
     }
 
-    /// What a plan comes to here. It may differ from the ground's own in any
-    /// figure but date, place, clock, days and wanted hour.
+    /// What a plan comes to here; nothing where it cannot be run. It may differ from the
+    /// scenario's own in any figure but date, place, clock, days and wanted hour.
     #[must_use]
     pub fn outcome(&self, plan: &Plan) -> Option<Outcome> {
         self.outcome_of(&Inputs::new(&self.scene, plan)?)
@@ -82,8 +83,9 @@ pub(super) fn nights_of(wanted_h: f64) -> u32 {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Chances {
+    /// Nights drawn; those that could not be run count as not lasting.
     pub samples_count: u32,
-    /// Of the bank not being empty before the wanted hour.
+    /// Of the bank not being empty before the wanted hour, 0 to 100.
     pub lasting_percent: f64,
     /// Of that, and the set point held wherever a mode was planned.
     pub holding_percent: f64,

@@ -38,6 +38,7 @@ pub enum DayUnknown {
 }
 
 impl DayUnknown {
+    /// Each once.
     pub const ALL: [Self; 5] = [
         Self::BankAh,
         Self::PanelW,
@@ -80,9 +81,11 @@ impl DayUnknown {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DaySizing {
+    /// What was asked for.
     pub unknown: DayUnknown,
-    /// Held until then: the wanted hour of the last day.
+    /// Held until then, hours from the start: the wanted hour of the last day.
     pub goal_h: f64,
+    /// How much it is.
     #[serde(flatten)]
     pub found: DayFound,
     /// That nothing in the range does it, and which range.
@@ -109,7 +112,7 @@ pub enum DayFound {
 }
 
 impl DaySizing {
-    /// The plan with what was found.
+    /// The plan with what was found, and what goes along with it; nothing where nothing was.
     #[must_use]
     pub fn applied_to(&self, plan: &Plan) -> Option<Plan> {
         match self.found {

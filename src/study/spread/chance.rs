@@ -5,11 +5,8 @@
 //! of the normal distribution, so that a small change of an input moves every
 //! drawn value a little and none jumps.
 
-/// A number above 0 and below 1 for a seed, a run and an input.
-///
-/// The finaliser of the 64-bit mixer by Steele, Lea and Flood ("Fast splittable
-/// pseudorandom number generators", OOPSLA 2014), with the shifts and factors of
-/// Stafford's variant 13, over a Weyl sequence of the three.
+/// A number above 0 and below 1 for a seed, a run and an input ([`place_of`] its name): the
+/// same three give the same number.
 #[must_use]
 pub fn uniform(seed: u32, run: u32, input: u64) -> f64 {
     let place = (u64::from(seed) << 32) | u64::from(run);

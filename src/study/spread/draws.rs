@@ -49,7 +49,8 @@ impl Draws {
         }
     }
 
-    /// The plan of one drawn day.
+    /// The plan of one drawn day, the same for the same number. Drawn figures keep origin and
+    /// spread and stay in their accepted ranges.
     #[must_use]
     pub fn plan(&self, run_number: u32) -> Plan {
         let mut plan = self.plan.clone();
@@ -64,8 +65,8 @@ impl Draws {
         plan
     }
 
-    /// The standard normal deviate of a run at a place, for what is drawn beside
-    /// the plan's own numbers.
+    /// The standard normal deviate of a run at a place ([`super::chance::place_of`] a name), for
+    /// what is drawn beside the plan's own numbers.
     #[must_use]
     pub fn deviate(&self, run_number: u32, place: u64) -> f64 {
         normal(uniform(self.seed, run_number, place))

@@ -14,6 +14,7 @@ use crate::linear::solve;
 /// An unknown, as known before or after.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Known {
+    /// Where it is likeliest, in whatever unit.
     pub value: f64,
     /// One standard deviation, above 0.
     pub sd: f64,
@@ -37,8 +38,10 @@ const MOST_HALVINGS: u32 = 6;
 impl Least {
     /// Starts from what is known of the unknowns.
     ///
-    /// `nudges` are the half-widths of the differences that slopes are taken by:
-    /// wide enough to smooth what jumps in the model.
+    /// - `before`: the unknowns
+    /// - `nudges`: as many half-widths of the differences that slopes are taken by, in their
+    /// units: wide enough to smooth what jumps in the model
+    /// - `data`: the readings; the model gives a value for each, in their order
     #[must_use]
     pub fn new(before: Vec<Known>, nudges: Vec<f64>, data: Vec<Known>) -> Self {
         let at = before.iter().map(|known| known.value).collect();
@@ -106,8 +109,8 @@ impl Least {
         &self.at
     }
 
-    /// Root of the mean square of (datum - model) / its standard deviation: about
-    /// 1 or less where the model agrees.
+    /// Root of the mean square of (datum - model) / its standard deviation, of a model's values
+    /// in the order of the data: about 1 or less where the model agrees.
     #[must_use]
     pub fn misfit(&self, values: &[f64]) -> f64 {
         let squares: f64 = misses(&self.data, values).map(|miss| miss * miss).sum();
@@ -159,6 +162,7 @@ impl Least {
         (normal, pull)
     }
 
+    /// The sum that is minimised.
     fn cost(&self, at: &[f64], values: &[f64]) -> f64 {
         misses(&self.data, values)
             .chain(misses(&self.before, at))
@@ -167,6 +171,7 @@ impl Least {
     }
 }
 
+/// In standard deviations.
 fn misses<'a>(data: &'a [Known], values: &'a [f64]) -> impl Iterator<Item = f64> + 'a {
     data.iter()
         .zip(values)

@@ -29,10 +29,12 @@ pub use usual::half_width;
 use crate::plan::{Figure, Path, Plan};
 use serde::{Deserialize, Serialize};
 
-/// Low, likely and high of one number.
+/// Low, likely and high of one number, in its own unit: 2.5, 50 and 97.5 % of drawn days, or
+/// likely and two standard deviations to each side.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Band {
+    /// By first order never below 0.
     pub low: f64,
     pub likely: f64,
     pub high: f64,
@@ -42,11 +44,14 @@ pub struct Band {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Share {
+    /// The input.
     pub field: Path,
-    /// Hours lost and gained when this input moves by its spread.
+    /// Hours (or of whatever the band is) lost when this input moves by its spread to the worse
+    /// side, 0 or above.
     pub lost_h: f64,
+    /// The same gained when it moves to the better side, 0 or above.
     pub gained_h: f64,
-    /// Its share of the band's squared width.
+    /// Its share of the band's squared width, 0 to 100; all of them make 100.
     pub share_percent: f64,
 }
 

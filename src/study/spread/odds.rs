@@ -7,8 +7,9 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Odds {
+    /// Nights that were drawn and could be run.
     pub samples_count: u32,
-    /// Of the bank not being empty before the wanted hour.
+    /// Of the bank not being empty before the wanted hour, 0 to 100.
     pub lasting_percent: f64,
     /// Of that, and the set point held wherever a mode was planned.
     pub holding_percent: f64,
@@ -24,10 +25,16 @@ pub struct Odds {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BandPoint {
+    /// From the plan's start.
     pub hours_h: f64,
+    /// Share of what the bank holds, 0 to 100.
     pub charge_percent: Band,
+    /// The cabin's air.
     pub cabin_c: Band,
+    /// Dry bulb outdoors.
     pub outdoor_c: Band,
+    /// From the panels, past the controller, as far as it was taken.
     pub solar_w: Band,
+    /// The unit with its feed and cable.
     pub unit_w: Band,
 }

@@ -34,6 +34,7 @@ pub struct DrawnDay {
     pub warmest_c: f64,
     /// Whether the bank is not empty before the wanted hour.
     pub lasts: bool,
+    /// Whether it is not empty in the whole span.
     pub is_never_empty: bool,
     /// Whether, besides, the set point is held.
     pub holds: bool,
@@ -58,7 +59,9 @@ pub struct Sampler {
 /// What the drawn days say.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Sampled {
+    /// Counted over the days.
     pub odds: Odds,
+    /// In the order of time, every 20 minutes of one day or every hour of more.
     pub bands: Vec<BandPoint>,
 }
 
@@ -102,6 +105,8 @@ impl Sampler {
     }
 
     /// Draws `count` more days. Returns how many there are now.
+    ///
+    /// One that cannot be run counts here and is left out of the odds.
     pub fn step(&mut self, count: u32) -> u32 {
         for _ in 0..count {
             self.draw();
@@ -136,13 +141,13 @@ impl Sampler {
         });
     }
 
-    /// The plan of one drawn day.
+    /// The plan of one drawn day, by its number from 0 on.
     #[must_use]
     pub fn drawn_plan(&self, run_number: u32) -> Plan {
         self.draws.plan(run_number)
     }
 
-    /// What each of the days drawn so far came to.
+    /// What each of the days drawn so far came to, in their order.
     #[must_use]
     pub fn days(&self) -> &[DrawnDay] {
         &self.kept
@@ -199,7 +204,7 @@ impl Sampler {
     }
 }
 
-/// 2.5, 50 and 97.5 % of some values; they are put in another order.
+/// 2.5, 50 and 97.5 % of some values; they are put in another order. All 0 of none.
 ///
 /// A share p of n values lies at the rank p (n + 1), between two by a straight line:
 /// one more value, drawn as they were, is then below it with the chance p (Hyndman &

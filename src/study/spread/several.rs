@@ -60,6 +60,7 @@ fn share(field: Path, down: f64, up: f64) -> Option<Share> {
     })
 }
 
+/// The parts of one number put together to its band.
 fn summed(likely: f64, mut shares: Vec<Share>) -> (Band, Vec<Share>) {
     let root = |of: fn(&Share) -> f64| {
         let squares = shares.iter().map(|share| of(share).powi(2));

@@ -12,7 +12,7 @@ const fn by_origin(label: f64, measured: f64, guess: f64, from: Provenance) -> f
 }
 
 /// Half-width of a figure in its own unit, at two standard deviations: its own
-/// spread, or the usual for its kind and origin.
+/// spread, or the usual for its kind and origin. 0 for one that has none.
 #[must_use]
 pub fn half_width(path: Path, figure: Figure) -> f64 {
     let share = |percent: f64| percent / 100.0 * figure.value.abs();
