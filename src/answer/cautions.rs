@@ -18,11 +18,14 @@ use crate::{
 use serde::{Deserialize, Serialize};
 
 /// Something that can hurt.
+///
+/// `bank` is a place in the plan, volts are of the whole bank.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "caution", rename_all = "snake_case")]
 pub enum Caution {
     /// A closed cabin that nothing cools gets above 35 °C in the plan's days.
+    /// `cabin_c` is the warmest that it gets.
     HeatUnattended {
         cabin_c: f64,
     },
@@ -40,18 +43,21 @@ pub enum Caution {
         at_night: bool,
     },
     /// Something charges a lithium bank that may be colder than it bears.
+    /// `least_c` is the least it bears, `coldest_c` the coldest it may be.
     ChargedCold {
         bank: usize,
         least_c: f64,
         coldest_c: f64,
     },
     /// A lead-acid bank stands indoors: it wants this much air.
+    /// m³ an hour, and the opening that lets it through.
     LeadAcidGas {
         bank: usize,
         air_m3_h: f64,
         opening_mm2: f64,
     },
     /// A cable from the bank carries 10 A or more and no fuse is named for it.
+    /// `current_a` for hours.
     PathWithoutFuse {
         circuit: Circuit,
         current_a: f64,
@@ -88,6 +94,7 @@ pub enum Caution {
 }
 
 /// Warmer than this a closed cabin is dangerous to whoever cannot leave it.
+/// (Common practice, no source.)
 const HOT_C: f64 = 35.0;
 /// Below this a wire usually sits behind a fuse box of its own.
 const HIGH_CURRENT_A: f64 = 10.0;
@@ -168,6 +175,7 @@ pub fn cautions(plan: &Plan) -> Vec<Caution> {
     all
 }
 
+/// Lithium and sodium-ion come with one; lead-acid has none.
 const fn has_bms(chemistry: Chemistry) -> bool {
     !chemistry.is_lead_acid()
 }
@@ -177,6 +185,7 @@ fn beyond_fifty(plan: &Plan, bank: usize) -> Option<Caution> {
     wiring::is_beyond_fifty(charge_v).then_some(Caution::BeyondFiftyVolts { bank, charge_v })
 }
 
+/// What burns fuel, each kind said once; at night if any of that kind is on then.
 fn engines(plan: &Plan) -> Vec<Caution> {
     let of = |kind: ChargerKind| {
         let all = plan.supply.chargers.iter();
@@ -229,6 +238,7 @@ fn coldest_bank_c(plan: &Plan, in_the_days_c: Option<f64>) -> Option<f64> {
         .reduce(f64::min)
 }
 
+/// Said of a bank that is charged by anything at all; lead-acid bears the cold.
 fn cold(plan: &Plan, bank: usize, coldest_c: f64) -> Option<Caution> {
     let is_charged = !(plan.supply.chargers.is_empty() && plan.supply.arrays.is_empty());
     let the_bank = plan.banks.get(bank)?;
@@ -255,6 +265,7 @@ fn gas(plan: &Plan, bank: usize) -> Option<Caution> {
     })
 }
 
+/// A BMS that opens leaves the alternator without a load.
 fn alternator(plan: &Plan, bank: usize) -> Option<Caution> {
     let mut chargers = plan.supply.chargers.iter();
     let by_engine = chargers.any(|one| one.kind_taken() == ChargerKind::Engine);
@@ -262,6 +273,7 @@ fn alternator(plan: &Plan, bank: usize) -> Option<Caution> {
     (by_engine && opens).then_some(Caution::AlternatorLeftOpen { bank })
 }
 
+/// What is in series and parallel, against what the maker allows.
 fn together(plan: &Plan, bank: usize) -> Vec<Caution> {
     let Some(the_bank) = plan.banks.get(bank) else {
         return Vec::new();

@@ -16,9 +16,13 @@ use serde::{Deserialize, Serialize};
 pub struct BankFacts {
     /// Its place in the plan.
     pub bank: usize,
+    /// Nominal volts of one battery, as its cells make them.
     pub battery_nominal_v: f64,
+    /// In series within one battery.
     pub cells_per_battery: u32,
+    /// Of the whole bank: that times the batteries in series.
     pub nominal_v: f64,
+    /// Series times parallel.
     pub batteries_count: u32,
     /// By the label, whole bank.
     pub rated_ah: f64,
@@ -28,9 +32,12 @@ pub struct BankFacts {
     pub held_ah: f64,
     /// At rest: the energy behind the open-circuit voltage.
     pub held_wh: f64,
-    /// What the depth leaves to use, from the charge at the start.
+    /// What the depth leaves to use, from the charge at the start, Ah; 0 where the start is
+    /// below what is kept.
     pub usable_ah: f64,
+    /// The same by the open-circuit voltage over that stretch.
     pub usable_wh: f64,
+    /// Of the whole bank, at 25 °C.
     pub resistance_mohm: f64,
     /// Measured over rated charge, where Ah was measured.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -40,7 +47,8 @@ pub struct BankFacts {
     pub measured_of_rated_wh_percent: Option<f64>,
 }
 
-/// The facts of one bank, with what there is to say about it.
+/// The facts of the bank at `index`, with what there is to say about it pushed onto
+/// `findings`; nothing where it cannot be made a pack.
 pub fn bank_facts(plan: &Plan, index: usize, findings: &mut Vec<Finding>) -> Option<BankFacts> {
     let bank = plan.banks.get(index)?;
     let assembled = assemble::pack(plan, index)?;

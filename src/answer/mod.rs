@@ -37,6 +37,7 @@ pub const VERSION: u32 = 1;
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Answer {
+    /// [`VERSION`] of the engine that answered.
     pub version: u32,
     /// The method's version: it changes when the same plan would answer otherwise.
     pub method: String,
@@ -72,6 +73,8 @@ pub struct Answer {
 ///
 /// The writers of the later parts are half of a program's weight: one that
 /// answers the first two questions alone goes without by writing this.
+///
+/// Made by [`Answer::night_part`]; its schema is that of an answer without the rest.
 #[derive(Debug, Serialize)]
 pub struct NightPart<'a> {
     version: u32,

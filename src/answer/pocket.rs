@@ -32,9 +32,13 @@ pub const MOST_ERROR_PERCENT: f64 = 5.0;
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Pocket {
+    /// Place of the bank in the plan.
     pub bank: usize,
+    /// Place of the unit in the plan.
     pub unit: usize,
+    /// Place of the mode within its unit.
     pub mode: usize,
+    /// The formula, or why there is none.
     #[serde(flatten)]
     pub outcome: PocketOutcome,
 }
@@ -44,7 +48,9 @@ pub struct Pocket {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "pocket", rename_all = "snake_case")]
 pub enum PocketOutcome {
+    /// Within 5 % over the range that it names.
     Holds(PocketFormula),
+    /// None holds within 5 %.
     Refused {
         because: NoPocket,
         /// The error that it would have had; absent where no grid could be run.
@@ -63,13 +69,15 @@ pub struct PocketFormula {
     pub hours_per_ah: f64,
     /// The nominal volts that a, and the usable Wh, are counted at.
     pub nominal_v: f64,
-    /// The usable Wh that it was tried on.
+    /// The usable Wh that it was tried on, the least.
     pub least_wh: f64,
+    /// The most.
     pub most_wh: f64,
-    /// How far down it was tried.
+    /// How far down it was tried, the least.
     pub least_depth_percent: f64,
+    /// The most: down to what the plan keeps back, and 30 at the least.
     pub most_depth_percent: f64,
-    /// Against the full engine, over that range.
+    /// The worst relative error against the full engine over that range, 0 to 5.
     pub worst_error_percent: f64,
 }
 
@@ -106,7 +114,9 @@ const LEAST_DEPTH: f64 = 0.3;
 struct Trial {
     pack: Pack,
     job: Job,
+    /// Share of what the bank holds at the start, 0 to 1.
     from: f64,
+    /// Share that the plan keeps back.
     to: f64,
     nominal_v: f64,
     sunlight: Option<Sunlight>,
@@ -192,6 +202,7 @@ impl Trial {
         [0.0, 1.0 / 3.0, 2.0 / 3.0, 1.0].map(|t| LEAST_DEPTH + t * (most - LEAST_DEPTH))
     }
 
+    /// Every size at every depth.
     fn over(&self, sizes: &[f64]) -> Vec<Tried> {
         let mut all = Vec::with_capacity(sizes.len() * 4);
         for &size in sizes {

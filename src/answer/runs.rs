@@ -18,33 +18,46 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RunAnswer {
+    /// Place of the bank in the plan.
     pub bank: usize,
+    /// Place of the unit in the plan.
     pub unit: usize,
+    /// Place of the mode within its unit.
     pub mode: usize,
+    /// From the start until the run ends, with its band; 0 where it cannot start.
     pub hours_h: Band,
+    /// What ends it.
     pub stop: Stop,
-    /// Drawn from the bank, cells and terminals.
+    /// Drawn from the bank.
     pub drawn_ah: f64,
+    /// The same at its terminals.
     pub drawn_wh: f64,
     /// Of which at the unit, or at the input of its converter.
     pub unit_wh: f64,
-    /// Left as heat in the bank's resistance.
+    /// Left as heat in the bank: in its resistance and what it drops beyond that.
     pub lost_wh: f64,
-    /// Over the whole run, at the terminals.
+    /// Mean over the whole run, at the terminals; 0 where it cannot start.
     pub mean_w: f64,
+    /// The same of the current.
     pub mean_a: f64,
-    /// While the unit is on.
+    /// Out of the bank at the start, the unit on; 0 where it cannot start.
     pub first_a: f64,
+    /// The same at the end.
     pub last_a: f64,
+    /// At the terminals at the start, the unit on; 0 where it cannot start.
     pub first_v: f64,
+    /// The same at the end.
     pub last_v: f64,
+    /// In the order of time, the start first; empty where it does not run at all.
     pub trace: Vec<TracePoint>,
-    /// Hours against the size of the bank, the batteries' kind unchanged.
+    /// Hours against the size of the bank, from a quarter of it to four times, the batteries'
+    /// kind unchanged; empty where the curves were left out.
     pub by_bank: Vec<CurvePoint>,
-    /// Hours against depth of discharge.
+    /// Hours against depth of discharge, every 10 %; empty where the curves were left out.
     pub by_depth: Vec<DepthPoint>,
-    /// Whose spread makes the band, largest first.
+    /// Whose spread makes the band of the hours, largest first.
     pub spread_from: Vec<Share>,
+    /// The formula with this run's numbers.
     pub working: Working,
 }
 
@@ -52,9 +65,13 @@ pub struct RunAnswer {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TracePoint {
+    /// From the start.
     pub hours_h: f64,
+    /// Share of what the bank holds, 0 to 100.
     pub charge_percent: f64,
+    /// At the bank's terminals.
     pub terminal_v: f64,
+    /// Out of the bank.
     pub bank_a: f64,
 }
 
@@ -62,7 +79,9 @@ pub struct TracePoint {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CurvePoint {
+    /// From full to empty.
     pub bank_ah: f64,
+    /// From the plan's start charge to what it keeps back.
     pub hours_h: f64,
 }
 
@@ -70,18 +89,24 @@ pub struct CurvePoint {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DepthPoint {
+    /// Below full, 10 to 100.
     pub depth_percent: f64,
+    /// From the plan's start charge; 0 where that is not above it.
     pub hours_h: f64,
 }
 
 /// Whether the curves over bank and depth are worked out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Curves {
+    /// They are.
     Drawn,
+    /// They stay empty.
     Left,
 }
 
-/// Answers one run, if pack and job can be made.
+/// Answers one run: places of the bank, the unit and its mode in the plan, which is to be
+/// without errors there. What there is to say is pushed onto `findings`. Nothing where pack
+/// or job cannot be made.
 pub fn run_answer(
     plan: &Plan,
     (bank, unit, mode): (usize, usize, usize),

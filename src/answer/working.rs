@@ -18,12 +18,15 @@ pub enum Formula {
     ChargeOverCurrentPeukert,
 }
 
-/// A number in a formula, under a name that `text` explains.
+/// A number in a formula, in the unit beside it, under a name that `text` explains.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Term {
+    /// Which.
     pub name: TermName,
+    /// In [`Self::unit`].
     pub value: f64,
+    /// Of the value.
     pub unit: Unit,
 }
 
@@ -32,19 +35,33 @@ pub struct Term {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum TermName {
+    /// Ah from full to empty.
     HeldAh,
+    /// Share of it at the start.
     StartPercent,
+    /// Share of it at the end.
     EndPercent,
+    /// Ah drawn.
     UsedAh,
+    /// Volts at rest, of the charge at the start.
     OpenCircuitStartV,
+    /// Volts at rest, of the charge at the end.
     OpenCircuitEndV,
+    /// Of the whole bank.
     BankResistance,
+    /// At the start, the unit on.
     FirstAmps,
+    /// At the end, the unit on.
     LastAmps,
+    /// Over the run, off-times included.
     MeanAmps,
+    /// By charge, at the terminals.
     MeanVolts,
+    /// Lead-acid alone.
     PeukertExponent,
+    /// The current of the label's hour rate; lead-acid alone.
     RatedAmps,
+    /// What all the others make.
     Hours,
     /// What energy over power would say, for comparison.
     QuickHours,
@@ -54,11 +71,13 @@ pub enum TermName {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Working {
+    /// Which was used.
     pub formula: Formula,
+    /// In the order in which they are read, the hours near the end.
     pub terms: Vec<Term>,
 }
 
-/// The working of a run.
+/// The working of a run between two shares of what the bank holds, 0 to 1.
 pub fn of_run(run: &Run, pack: &Pack, from: f64, to: f64) -> Working {
     use TermName as N;
     let peukert = pack.capacity.exponent > 1.0;

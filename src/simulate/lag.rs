@@ -25,6 +25,7 @@ const SAME: f64 = 1e-14;
 const DEEPEST: f64 = 1.0;
 
 impl<'a> Lag<'a> {
+    /// Without polarisation nothing lags.
     pub fn new(pack: &'a Pack, job: &'a Job) -> Self {
         let per_a = pack.polarisation.map_or(0.0, |it| it.lag_per_a);
         Self { pack, job, per_a }

@@ -31,6 +31,7 @@ pub struct Sizing {
     pub mode: usize,
     /// Hours that were asked for.
     pub wanted_h: f64,
+    /// What was found.
     #[serde(flatten)]
     pub found: Found,
 }
@@ -41,9 +42,7 @@ pub struct Sizing {
 #[serde(tag = "unknown", rename_all = "snake_case")]
 pub enum Found {
     /// The hours of the plan as it is: nothing was searched for.
-    Hours {
-        hours_h: f64,
-    },
+    Hours { hours_h: f64 },
     /// Batteries like the plan's.
     Bank(NeededBank),
     /// The most that the mode may draw, in watts or amps as the plan states it.
@@ -54,9 +53,7 @@ pub enum Found {
         unit: range::Unit,
     },
     /// The least depth of discharge that carries the hours, 0 to 100.
-    Depth {
-        depth_percent: f64,
-    },
+    Depth { depth_percent: f64 },
     /// Nothing in the accepted range does; a finding names field and range.
     None,
 }

@@ -24,27 +24,36 @@ use crate::{
 use serde::{Deserialize, Serialize};
 
 /// The cooling that was read.
+///
+/// By the plan's readings at both faces ([`crate::physics::air::cooling`]).
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct AirAnswer {
     /// Humidity was not read at both faces: the water shed is not counted.
     pub sensible_only: bool,
-    /// Total, or sensible where nothing more can be known.
+    /// Total, or sensible where nothing more can be known, W.
     pub cooling_w: f64,
     /// Expanded uncertainty, k = 2.
     pub expanded_w: f64,
+    /// Of it what cools the air.
     pub sensible_w: f64,
+    /// What took water out of it; absent where humidity was not read at both faces.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub latent_w: Option<f64>,
+    /// Water shed; absent as that.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub condensate_kg_per_h: Option<f64>,
+    /// As it was read: of the face and basis that the plan says.
     pub airflow_m3_h: f64,
     /// Expanded, k = 2.
     pub airflow_expanded_m3_h: f64,
+    /// Cooling over the unit's draw; absent where no draw was read.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cop: Option<f64>,
+    /// Expanded, k = 2.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cop_expanded: Option<f64>,
+    /// The same ratio as EER.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub btu_per_wh: Option<f64>,
     /// Largest first: the first row is what limits it.
@@ -55,9 +64,11 @@ pub struct AirAnswer {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BudgetRow {
+    /// Which reading.
     pub by: AirInputRead,
-    /// Standard uncertainty that it makes, in watts of cooling.
+    /// Standard uncertainty that it makes, in watts of cooling, above 0.
     pub standard_w: f64,
+    /// Its share of the squared uncertainty; all rows make 100.
     pub share_percent: f64,
 }
 
@@ -90,14 +101,22 @@ pub enum AirRefusal {
     TooWet,
 }
 
-/// Usual spread (k = 2) of a free area by tape and of an airflow read as such,
-/// in per cent; of altitude in pascals (standard): common practice, no source.
+/// Usual spread (k = 2) of a free area by tape, per cent: common practice, no source.
 const AREA_SPREAD_PERCENT: f64 = 4.0;
+/// The same of an airflow read as such.
 const FLOW_SPREAD_PERCENT: f64 = 10.0;
+/// The same of the unit's draw.
 const POWER_SPREAD_PERCENT: f64 = 4.0;
+/// What an altitude may be off by, as pascals, one standard deviation: common practice, no
+/// source.
 const PRESSURE_STANDARD_PA: f64 = 400.0;
 
 /// Works the air side out; `None` where nothing of it was read.
+///
+/// `errors` are the plan's ([`Plan::errors`]): with one in the air side it is refused.
+///
+/// # Errors
+/// What is missing, or a number that cannot be answered.
 pub fn air(plan: &Plan, errors: &[Finding]) -> Option<Result<AirAnswer, AirRefusal>> {
     let read = &plan.air;
     if *read == AirReading::default() {
@@ -117,6 +136,8 @@ fn refusal(error: AirError) -> AirRefusal {
     }
 }
 
+/// The plan's readings as the air room takes them; the altitude is the day's where the
+/// readings have none, and sea level without either.
 fn reading(plan: &Plan) -> Result<Reading, AirRefusal> {
     let read = &plan.air;
     let altitude = read
@@ -209,6 +230,8 @@ fn flow_standard(read: &AirReading) -> f64 {
     Kind::VaneMeter.usual(0.0).standard(mean).hypot(scatter) / mean
 }
 
+/// Uncertainties of the readings go in by their slopes (GUM, JCGM 100:2008, 5.1.2), each as
+/// if independent of the others.
 fn worked(read: &AirReading, reading: &Reading) -> Result<AirAnswer, AirRefusal> {
     let side = cooling(reading).map_err(refusal)?;
     let slopes = partials(reading).map_err(refusal)?;
@@ -260,6 +283,7 @@ fn airflow_m3_h(reading: &Reading, side: &AirSide) -> f64 {
     }
 }
 
+/// The draw has no row: it says nothing of the cooling, only of the COP.
 fn budget(read: &AirReading, slopes: &[Slope], of: impl Fn(&Slope) -> f64) -> Vec<BudgetRow> {
     let rows = slopes.iter().filter_map(|slope| {
         let by = match slope.by {
@@ -290,6 +314,7 @@ fn budget(read: &AirReading, slopes: &[Slope], of: impl Fn(&Slope) -> f64) -> Ve
 
 impl AirAnswer {
     /// The figure of a claim that the air side can answer.
+    /// Airflow, cooling or EER; nothing else, and no EER where no draw was read.
     pub(super) fn figure(&self, about: Claimed) -> Option<Measured> {
         let (value, expanded) = match about {
             Claimed::Airflow => (self.airflow_m3_h, self.airflow_expanded_m3_h),

@@ -16,7 +16,10 @@ use crate::{
 /// A shunt's rating where none is stated: common practice, no source.
 const USUAL_SHUNT_A: f64 = 500.0;
 
-/// The parts of a figure's uncertainty that its meters make, at `value`.
+/// The parts of a figure's uncertainty that its meters make, at `value` in the claim's unit.
+///
+/// # Errors
+/// What is missing before any can be given.
 pub fn parts(plan: &Plan, claim: &Claim, value: f64) -> Result<Vec<Part>, Missing> {
     match claim.meter {
         None => by_spread(claim, value),
@@ -32,7 +35,14 @@ fn by_spread(claim: &Claim, value: f64) -> Result<Vec<Part>, Missing> {
     Ok(vec![Part::fixed(Source::Meter, standard)])
 }
 
-/// By the kind of meter: its usual limits, or those stated for a sheet.
+/// By the kind of meter: its usual limits, or those stated for a sheet, at `value` in the
+/// claim's unit.
+///
+/// A charge or an energy by a clamp or shunt is as sure as its mean current, so it takes a
+/// current or a length of the run.
+///
+/// # Errors
+/// What is missing; [`Missing::MeterOfThatKind`] for a meter that does not read it.
 pub fn by_class(
     plan: &Plan,
     claim: &Claim,
@@ -94,10 +104,12 @@ fn hours(claim: &Claim) -> Option<f64> {
     claim.measured_min.map(|minutes| minutes / 60.0)
 }
 
+/// Stated, or by the length of the run.
 fn mean_amps(claim: &Claim, ah: f64) -> Option<f64> {
     claim.rate_a.or_else(|| hours(claim).map(|h| ah / h))
 }
 
+/// Stated, or by the length of the run; a draw is its own watts.
 fn amps_of_energy(claim: &Claim, value: f64, volts: f64) -> Option<f64> {
     let by_time = || match claim.about_taken() {
         Claimed::Draw => Some(value / volts),

@@ -40,6 +40,7 @@ pub struct ClaimsAnswer {
     /// Why there is none though something was read.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub air_refused: Option<AirRefusal>,
+    /// What the energy costs; absent without a price or a measured energy.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub money: Option<MoneyAnswer>,
     /// What narrows the hours of the asked mode most, first things first.
@@ -51,13 +52,17 @@ pub struct ClaimsAnswer {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct MoneyAnswer {
-    /// The energy that the price was held against.
+    /// The energy that the price was held against: the first claim of energy that was measured,
+    /// else the first bank's.
     pub measured_wh: f64,
+    /// By that energy.
     pub per_wh: f64,
+    /// By the part that the depth of discharge leaves.
     pub per_usable_wh: f64,
-    /// Over the cycle life, where it is stated.
+    /// Over the cycle life, where it is stated, the capacity falling evenly to what is left.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lifetime_kwh: Option<f64>,
+    /// By these kilowatt-hours.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub per_lifetime_kwh: Option<f64>,
 }

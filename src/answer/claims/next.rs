@@ -15,17 +15,22 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ToMeasure {
+    /// Place of the unit in the plan.
     pub unit: usize,
+    /// Place of the mode within its unit.
     pub mode: usize,
+    /// The number to be measured.
     pub field: Path,
-    /// Its share of the band's squared width now.
+    /// Its share of the band's squared width now, 2 to 100.
     pub share_percent: f64,
+    /// By what kind of measurement.
     pub how: How,
     /// How long that takes, where it is known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub takes_min: Option<f64>,
     /// Width of the band of hours, from low to high.
     pub band_now_h: f64,
+    /// The same with that number measured and all others as they are.
     pub band_then_h: f64,
 }
 
@@ -96,6 +101,7 @@ pub fn next(plan: &Plan, runs: &[RunAnswer]) -> Vec<ToMeasure> {
         .collect()
 }
 
+/// With the minutes that it takes, where they are known; nothing for what nobody measures.
 fn how(field: Path, run: &RunAnswer) -> Option<(How, Option<f64>)> {
     let whole_run = Some(60.0 * run.hours_h.likely);
     Some(match field {

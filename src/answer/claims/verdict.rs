@@ -25,14 +25,16 @@ use serde::{Deserialize, Serialize};
 pub struct ClaimAnswer {
     /// Its place in the plan.
     pub claim: usize,
+    /// What is claimed; it fixes the unit.
     pub about: Claimed,
     /// The figure that was judged, corrected where it had to be; in the unit
     /// of the claim, like all below.
     pub measured: f64,
     /// Worked out from the air side of the plan rather than typed.
     pub from_air: bool,
+    /// As claimed; the lower end of a claimed range.
     pub claimed: f64,
-    /// The upper end of a claimed range.
+    /// The upper end of a claimed range; absent: one figure is claimed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub claimed_most: Option<f64>,
     /// Measured over claimed; of a range none.
@@ -41,8 +43,9 @@ pub struct ClaimAnswer {
     /// Expanded uncertainty, 95.45 %.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub expanded: Option<f64>,
-    /// The factor that it was expanded by.
+    /// The factor that it was expanded by: 2, or Student's for few runs.
     pub coverage: f64,
+    /// What is said of it, by the whole interval and never by the figure alone.
     pub verdict: ClaimVerdict,
     /// Why no accuracy can be claimed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -58,20 +61,27 @@ pub struct ClaimAnswer {
     pub decisive: Option<Remedy>,
 }
 
-/// What is said of a claim.
+/// What is said of a claim: of one figure the first four, of a range the last three or
+/// [`Self::TooCloseToCall`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum ClaimVerdict {
+    /// All of the interval is better than claimed.
     BeatsIt,
+    /// All of it is worse than claimed.
     FallsShort,
+    /// All of it is within the tolerance of the claim.
     MeetsIt,
+    /// The interval allows more than one of these.
     TooCloseToCall,
     /// No accuracy can be given; [`ClaimAnswer::missing`] says what is missing.
     NotJudged,
-    /// Of a claimed range.
+    /// All of the interval is inside the claimed range.
     Inside,
+    /// All of it is below.
     OutsideBelow,
+    /// All of it is above.
     OutsideAbove,
 }
 
@@ -100,8 +110,11 @@ pub enum Missing {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Correction {
+    /// Before the correction, in the claim's unit.
     pub as_measured: f64,
+    /// Multiplied by this to its rated temperature.
     pub by_temperature: f64,
+    /// And by this to its rated rate, by Peukert's law.
     pub by_rate: f64,
 }
 
@@ -109,7 +122,9 @@ pub struct Correction {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PartShare {
+    /// What makes it.
     pub source: Source,
+    /// Of the squared uncertainty; all parts make 100.
     pub share_percent: f64,
 }
 
@@ -117,7 +132,7 @@ pub struct PartShare {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Remedy {
-    /// Expanded uncertainty to get below.
+    /// Expanded uncertainty to get below, in the claim's unit.
     pub expanded: f64,
     /// Minutes in all, where time would do it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -130,7 +145,7 @@ pub struct Remedy {
     pub classes: Vec<MeterClass>,
 }
 
-/// The figure typed for what a claim is about.
+/// The figure typed for what a claim is about, in its unit.
 pub fn measured_figure(claim: &Claim) -> Option<Figure> {
     match claim.about_taken() {
         Claimed::Charge => claim.measured_ah,
@@ -143,7 +158,7 @@ pub fn measured_figure(claim: &Claim) -> Option<Figure> {
     }
 }
 
-/// The figure: the mean of two runs or more, else the one typed.
+/// The figure: the mean of two runs or more, else the one typed, else the one run.
 pub fn measured_value(claim: &Claim) -> Option<f64> {
     match Input::repeated(&claim.runs) {
         Some(mean) => Some(mean.value),
@@ -153,7 +168,11 @@ pub fn measured_value(claim: &Claim) -> Option<f64> {
     }
 }
 
-/// Judges a claim; `None` where it says no claim or nothing was measured.
+/// Judges a claim, `at` its place in the plan; `None` where it says no claim or nothing was
+/// measured.
+///
+/// `air` gives the figure where none was typed and the claim is of the air side. A
+/// lead-acid capacity is first brought to its rated rate and temperature.
 pub fn judged(plan: &Plan, at: usize, air: Option<&AirAnswer>) -> Option<ClaimAnswer> {
     let claim = plan.claims.get(at)?;
     let about = claim.about_taken();
@@ -226,6 +245,7 @@ fn figure(
     Some((figure, false, missing))
 }
 
+/// A range has no better side; of one figure a draw is better lower, a temperature neither.
 fn verdict(
     about: Claimed,
     figure: &Measured,
@@ -263,6 +283,7 @@ fn verdict(
     (verdict, claim::decisive(figure, &held))
 }
 
+/// None where there is no uncertainty at all.
 fn shares(parts: &[Part]) -> Vec<PartShare> {
     let whole: f64 = parts.iter().map(|part| part.standard.powi(2)).sum();
     let mut shares: Vec<PartShare> = parts
@@ -299,6 +320,7 @@ fn remedy(plan: &Plan, claim: &Claim, figure: &Measured, wanted: Decisive) -> Re
     }
 }
 
+/// Of Ah and Wh alone: nothing else hangs on rate and temperature.
 fn is_lead_acid(plan: &Plan, claim: &Claim) -> bool {
     let of_bank = matches!(claim.about_taken(), Claimed::Charge | Claimed::Energy);
     let bank = plan.banks.get(claim.bank);

@@ -37,11 +37,10 @@ type SunPart = fn(&HourMean) -> Option<f64>;
 /// Why a file gives no hours.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Refusal {
+    /// The file itself: its first fault.
     File(FileError),
-    /// Less than a whole day.
-    TooShort {
-        hours: usize,
-    },
+    /// Less than a whole day; how many hours there are.
+    TooShort { hours: usize },
 }
 
 /// Which days of a file are taken.
@@ -57,18 +56,23 @@ pub enum Stretch {
 /// What was taken.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Taken {
+    /// What kind of file it was.
     pub format: Format,
     /// Hours in the whole file.
     pub file_hours: usize,
+    /// Whole days that were taken.
     pub days: usize,
     /// Year, month and day of the first; absent in plain tables.
     pub date: Option<(i32, u8, u8)>,
+    /// Lowest temperature of these days.
     pub low_c: f64,
+    /// The highest.
     pub high_c: f64,
     /// Missing values filled by straight lines, in the whole file.
     pub filled: usize,
     /// Where direct and diffuse sun come from.
     pub sun_parts: SunParts,
+    /// Whether place and clock were taken from the file.
     pub has_place: bool,
     /// The plan's date was asked for and is not in the file.
     pub is_other_date: bool,
@@ -100,6 +104,11 @@ pub fn read(bytes: &[u8], stamp: Stamp) -> Result<WeatherFile, Refusal> {
 
 impl WeatherFile {
     /// The plan with a stretch of the file, and what was taken.
+    ///
+    /// As many days as the plan covers and one more, as far as the file and the plan's room for
+    /// hours go. Values are kept in the plan's ranges and rounded to a tenth. High and low of
+    /// the plan become those of the stretch; place, clock and date come along where the file
+    /// has them.
     #[must_use]
     pub fn taken_into(&self, plan: &Plan, stretch: Stretch) -> (Plan, Taken) {
         let mut plan = plan.clone();
@@ -180,6 +189,7 @@ impl WeatherFile {
             .unwrap_or(0)
     }
 
+    /// By month and day; nothing where the file has no dates, or not that one.
     fn day_of_plan(&self, plan: &Plan) -> Option<usize> {
         let number = |field| plan.number(Path::Day(field));
         let (month, day) = (number(D::Month)?, number(D::DayOfMonth)?);

@@ -81,6 +81,8 @@ impl DayAnswer {
 }
 
 /// The day with its drawn days: as many as the plan says.
+///
+/// No more than the range of that number allows. Nothing as for [`day`].
 #[must_use]
 pub fn day_with_odds(plan: &Plan) -> Option<DayAnswer> {
     let day = day(plan)?;
@@ -132,6 +134,7 @@ fn bad_map(plan: &Plan, unit: usize) -> Option<Finding> {
 /// Share of the cooling whose loss at starts is worth a word.
 const MUCH_LOST: f64 = 0.1;
 
+/// Said where starts take more than a tenth of the cooling.
 fn starts_cost(inputs: &Inputs, starts: &Starts) -> Option<Finding> {
     let unit = inputs.rigs.get(starts.rig?)?.unit;
     let matter = Matter::StartsCost {

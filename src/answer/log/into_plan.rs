@@ -64,7 +64,8 @@ pub fn to_mode(plan: &mut Plan, unit: usize, mode: usize, stretch: &StretchFigur
     true
 }
 
-/// Makes the totals the measured bank. Returns whether there was anything.
+/// Makes the totals the measured bank, a figure only where its accuracy can be claimed, and
+/// the mean watts its load. Returns whether there was anything; if not, the plan stays.
 pub fn to_bank(plan: &mut Plan, bank: usize, report: &LogReport) -> bool {
     let Some(bank) = plan.banks.get_mut(bank) else {
         return false;
@@ -89,7 +90,8 @@ pub fn to_bank(plan: &mut Plan, bank: usize, report: &LogReport) -> bool {
 }
 
 /// Holds the totals against the bank's label: a claim of charge and one of energy,
-/// both by this name.
+/// both by this name. One that was not measured, or for which the plan has no room, is left
+/// out.
 pub fn to_claims(plan: &mut Plan, bank: usize, report: &LogReport, name: &str) {
     let Some(the_bank) = plan.banks.get(bank) else {
         return;

@@ -5,7 +5,9 @@ use crate::physics::bench::instrument::{Instrument, Kind};
 /// The meter that the amperes were logged by: a shunt of this rating, or a clamp.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LogMeter {
+    /// A clamp; if not, a shunt.
     pub is_clamp: bool,
+    /// The shunt's rating, of which its limits are a share; a clamp has none.
     pub shunt_a: f64,
 }
 

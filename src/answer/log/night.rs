@@ -18,6 +18,8 @@ const LOADED: f64 = 0.5;
 /// Of next to nothing any meter is off by all of it.
 const MOST_SD: f64 = 0.5;
 
+/// By the meter's usual limits at the mean reading, and at the mean of those with the unit
+/// on; of watts by a plug-in meter's.
 fn meter_sd(log: &Log, meter: LogMeter) -> MeterSd {
     let amps: Vec<f64> = log.samples.iter().filter_map(|s| s.amps).collect();
     let watts: Vec<f64> = log.samples.iter().filter_map(|s| s.watts).collect();

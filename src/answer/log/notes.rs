@@ -18,11 +18,17 @@ use crate::{
 /// A number of a note.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum NoteField {
+    /// Bank volts under load, at the start.
     StartV,
+    /// The same at the end.
     EndV,
+    /// Amps out of the bank, at the start.
     StartA,
+    /// The same at the end.
     EndA,
+    /// Mean watts over the run.
     AverageW,
+    /// How long it ran.
     Minutes,
 }
 
@@ -30,12 +36,16 @@ pub enum NoteField {
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Note([Option<f64>; 6]);
 
-/// What a note makes.
+/// What a note makes; each number with its expanded uncertainty where one can be claimed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NoteFigures {
+    /// As noted.
     pub hours: f64,
+    /// Mean draw.
     pub watts: (f64, Option<f64>),
+    /// Charge, where amps were noted or follow.
     pub ah: Option<(f64, Option<f64>)>,
+    /// Energy.
     pub wh: Option<(f64, Option<f64>)>,
 }
 
@@ -44,6 +54,7 @@ pub struct NoteFigures {
 pub struct NoNumber;
 
 impl NoteField {
+    /// In the order in which they are asked.
     pub const ALL: [Self; 6] = [
         Self::StartV,
         Self::EndV,
@@ -92,6 +103,7 @@ impl NoteField {
 }
 
 impl Note {
+    /// A number in its [`NoteField::range`], or none.
     pub fn set(&mut self, field: NoteField, value: Option<f64>) {
         self.0[field as usize] = value;
     }
@@ -105,7 +117,8 @@ impl Note {
 const CLOCK_LIMIT_MIN: f64 = 1.0;
 
 /// The figures of a note: a multimeter, and a clamp or a watt meter, at their
-/// usual limits. `None` until minutes and a draw are there.
+/// usual limits. `None` until minutes and a draw are there: watts, or volts and amps. A
+/// reading at one end stands for both.
 #[must_use]
 pub fn noted(note: &Note) -> Option<NoteFigures> {
     use NoteField as N;

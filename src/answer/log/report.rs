@@ -16,38 +16,56 @@ use crate::{
 };
 
 /// Means of a quantity: mean, least, most.
+///
+/// By time, over what is covered.
 pub type Means = (f64, f64, f64);
 
 /// The figures of a log.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LogReport {
+    /// From the first row to the last.
     pub span_h: f64,
+    /// Of it without the gaps.
     pub covered_h: f64,
-    /// Net, with the expanded uncertainty where one can be claimed.
+    /// Net Ah out of the bank, with the expanded uncertainty where one can be claimed; absent
+    /// where no amps were logged.
     pub ah: Option<(f64, Option<f64>)>,
+    /// The same of Wh, by volts and amps or by watts.
     pub wh: Option<(f64, Option<f64>)>,
-    /// What the gaps may add, least and most.
+    /// What the gaps may add, least and most Ah.
     pub gap_ah: (f64, f64),
+    /// The same of Wh.
     pub gap_wh: (f64, f64),
-    /// From and to.
+    /// From and to of each, hours from the first row.
     pub gaps_h: Vec<(f64, f64)>,
+    /// Volts; absent where none were logged.
     pub volts: Option<Means>,
+    /// Amps out of the bank; absent where none were logged.
     pub amps: Option<Means>,
+    /// Watts out of the bank; absent where they neither were logged nor follow.
     pub watts: Option<Means>,
+    /// Whether the rows follow the load.
     pub sampling: Sampling,
+    /// How the run ended; absent where there was no load.
     pub end: Option<End>,
-    /// What the offset taken off was worth.
+    /// What the offset taken off was worth, Ah.
     pub offset_ah: f64,
 }
 
 /// How the run ended.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct End {
+    /// From the first row under load to the last.
     pub ran_h: f64,
+    /// The last row under load, hours from the first row.
     pub at_h: f64,
+    /// Volts of that row.
     pub last_v: Option<f64>,
+    /// Amps of that row.
     pub last_a: Option<f64>,
+    /// What probably ended it.
     pub cause: Cause,
+    /// How often it had stopped and begun again before.
     pub restarts: usize,
 }
 
@@ -162,8 +180,8 @@ pub fn report(sums: &Sums, offset_a: f64, meter: LogMeter) -> LogReport {
     }
 }
 
-/// The offset that the meter shows before the load comes on; `None` where the
-/// log starts under load.
+/// The offset in A that the meter shows before the load comes on; `None` where the
+/// log starts under load, or has no amps.
 #[must_use]
 pub fn resting_offset_a(log: &Log) -> Option<f64> {
     let greatest = log

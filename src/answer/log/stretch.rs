@@ -16,19 +16,27 @@ use std::ops::Range;
 /// The figures of one stretch.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct StretchFigures {
+    /// Hours from the log's first row.
     pub from_h: f64,
+    /// The same, its end.
     pub to_h: f64,
-    /// Watts; amperes where the log has none.
+    /// Mean watts; amperes where the log has none.
     pub draw: f64,
+    /// Whether the draw is in amperes.
     pub is_amps: bool,
-    /// Expanded; `None` where the rows do not follow the load.
+    /// Expanded uncertainty of the draw; `None` where the rows do not follow the load.
     pub expanded: Option<f64>,
-    /// Extremes of the draw.
+    /// Least reading of the draw.
     pub least: f64,
+    /// The greatest.
     pub most: f64,
+    /// Mean amps.
     pub amps: Option<f64>,
+    /// Mean, least and most volts.
     pub volts: Option<Means>,
+    /// Net charge out of the bank.
     pub ah: Option<f64>,
+    /// Net energy out of it.
     pub wh: Option<f64>,
 }
 
@@ -44,7 +52,8 @@ pub const SHORTEST_MIN: [f64; 5] = [2.0, 10.0, 30.0, 60.0, 120.0];
 /// compressor. Common practice, no source.
 const MANY: usize = 12;
 
-/// The next length to look with, where so many were found with this one.
+/// The next length to look with, minutes, where so many were found with this one; nothing
+/// where they are few enough, or none is longer.
 #[must_use]
 pub fn coarser(found: usize, shortest_min: f64) -> Option<f64> {
     let mut longer = SHORTEST_MIN.into_iter().filter(|min| *min > shortest_min);
@@ -69,7 +78,8 @@ pub fn found(log: &Log, shortest_min: f64) -> Vec<(f64, f64)> {
         .collect()
 }
 
-/// The figures between two moments of a log; `None` without readings there.
+/// The figures between two moments of a log, hours from its first row; `None` without
+/// readings of a draw there.
 #[must_use]
 pub fn stretch(log: &Log, (from_h, to_h): (f64, f64), meter: LogMeter) -> Option<StretchFigures> {
     let range = rows(log, from_h, to_h);
@@ -131,7 +141,7 @@ fn rows(log: &Log, from_h: f64, to_h: f64) -> Range<usize> {
     from..(to + 1).min(log.samples.len()).max(from)
 }
 
-/// Cuts a stretch in two at its middle.
+/// Cuts the stretch at a place in the list in two at its middle; nothing where there is none.
 pub fn cut_in_two(edges: &mut Vec<(f64, f64)>, at: usize) {
     if let Some(&(from, to)) = edges.get(at) {
         let middle = 0.5 * (from + to);
@@ -140,7 +150,8 @@ pub fn cut_in_two(edges: &mut Vec<(f64, f64)>, at: usize) {
     }
 }
 
-/// Moves one edge of a stretch, between its other edge and its neighbours.
+/// Moves one edge of the stretch at a place in the list to an hour, between its other edge
+/// (a minute from it at least) and its neighbours, or the ends of the log at 0 and `span_h`.
 pub fn move_edge(edges: &mut [(f64, f64)], at: usize, is_end: bool, to_h: f64, span_h: f64) {
     const LEAST_H: f64 = 1.0 / 60.0;
     let before = at

@@ -22,12 +22,14 @@ const NEAR_ENOUGH: f64 = 0.015;
 
 /// A charger in the air around it.
 pub struct Charging {
+    /// Its amps as heat leaves them.
     pub charger: Charger,
+    /// Share of its amps that heat leaves, 0 to 1.
     pub hot_share: f64,
 }
 
-/// The charger at a place, the air about it as warm as the bank at its warmest:
-/// they are taken to stand together.
+/// The charger at a place of the plan, the air about it as warm as the bank at its warmest:
+/// they are taken to stand together. Nothing where the plan says too little of it.
 pub fn charger(plan: &Plan, at: usize, setting: &Setting, air_c: f64) -> Option<Charging> {
     let cool = assemble::charger(plan, at, setting.charging.hold_v, setting.end_a)?;
     Some(Charging {
@@ -36,7 +38,8 @@ pub fn charger(plan: &Plan, at: usize, setting: &Setting, air_c: f64) -> Option<
     })
 }
 
-/// A filling with these loads.
+/// A filling with these loads, from a share of what the bank holds (0 to 1) to the one that
+/// the plan asks for; refused where the bank is never warm enough.
 pub fn fill(setting: &Setting, charger: Charger, loads: &[(f64, Branch)], from: f64) -> Filled {
     let filling = Filling {
         pack: &setting.pack,
@@ -167,7 +170,8 @@ fn fill_answer(
     }
 }
 
-/// The addresses that a charger's hours hang on, besides the charge it starts from.
+/// The addresses that a charger's hours hang on, besides the charge it starts from. Of all
+/// chargers at once: one run of numbers answers for all of them.
 pub fn paths(plan: &Plan) -> Vec<Path> {
     let mut paths = vec![
         Path::Bank(0, B::BatteryResistanceMohm),

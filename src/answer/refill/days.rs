@@ -49,7 +49,9 @@ impl Sink for Watch {
     }
 }
 
-/// The week as planned, and where it leads.
+/// The week as planned, and where it leads; nothing where it cannot be run.
+///
+/// `to`: the share asked for, 0 to 1, that counts as full.
 pub fn days_balance(plan: &Plan, to: f64) -> Option<DaysBalance> {
     let mut week = plan.clone();
     week.day.days_count = Some(DAYS as u32);
@@ -100,6 +102,8 @@ fn daily(outcome: &Outcome) -> (f64, f64) {
     )
 }
 
+/// Empty within the week comes first, then full on the last day; else the change of the last
+/// two days is drawn on, a year at the most.
 fn course(
     outcome: &Outcome,
     watch: &Watch,

@@ -27,19 +27,20 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RefillAnswer {
-    /// Charge that it is filled from. Stated: without a band.
+    /// Charge that it is filled from, share of what the bank holds, 0 to 100. Stated: without a
+    /// band.
     pub from_percent: Band,
     /// Where that comes from.
     pub from: FilledFrom,
-    /// Charge asked for.
+    /// Charge asked for, 0 to 100.
     pub to_percent: f64,
-    /// Cells' charge between both.
+    /// Cells' charge between both; 0 where there is nothing to fill.
     pub missing_ah: f64,
     /// Kept by the cells between both, by their open-circuit volts.
     pub missing_wh: f64,
-    /// On the bars beside the unit, all the time.
+    /// On the bars beside the unit, all the time: loads and the bank's own electronics.
     pub beside_w: f64,
-    /// One for each of the plan's chargers.
+    /// One for each of the plan's chargers, in its order.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub chargers: Vec<ChargerRefill>,
     /// By the sun alone; absent without panels, or where the day cannot be run.
@@ -73,13 +74,17 @@ pub enum FilledFrom {
 pub struct ChargerRefill {
     /// Its place in the plan.
     pub charger: usize,
+    /// What feeds it.
     pub kind: ChargerKind,
     /// Amps that it starts with, hot derating taken off.
     pub most_a: f64,
-    /// Share of its amps that heat leaves it.
+    /// Share of its amps that heat leaves it, 0 to 100.
     pub hot_percent: f64,
+    /// Volts at the bars that it holds at the end.
     pub hold_v: f64,
+    /// The bank's current at which it calls it full.
     pub end_a: f64,
+    /// Of what it takes from its source, what reaches the bars.
     pub efficiency_percent: f64,
     /// The unit off, everything else on.
     pub idle: Fill,
@@ -94,15 +99,20 @@ pub struct ChargerRefill {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Fill {
-    /// Whether it gets there: as asked, or to what the charger calls full.
+    /// Whether it gets there: as asked, or to what the charger calls full, no more than 1.5 % of
+    /// the bank below it.
     pub is_filled: bool,
+    /// Why it ends.
     pub end: FillEnd,
     /// Until its end, wherever that is; the likely value is the run's own.
     pub hours_h: Band,
-    /// Charge at its end.
+    /// Charge at its end, 0 to 100.
     pub reached_percent: f64,
+    /// Of the hours those at constant current, or at all that the source gives.
     pub constant_current_h: f64,
+    /// Into the bank's terminals.
     pub into_ah: f64,
+    /// Out of the charger into the bars: what stays, is lost and runs beside, together.
     pub charger_wh: f64,
     /// What ran beside.
     pub loads_wh: f64,
@@ -110,11 +120,13 @@ pub struct Fill {
     pub lost_wh: f64,
     /// Taken from shore, engine or generator.
     pub taken_wh: f64,
+    /// Fuel for it; absent where the charger burns none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fuel_l: Option<f64>,
     /// In the plan's own currency, where a price is stated.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub price_number: Option<f64>,
+    /// In the order of time; empty where nothing was to be done or nothing may be.
     pub curve: Vec<FillPoint>,
 }
 
@@ -122,8 +134,11 @@ pub struct Fill {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct FillPoint {
+    /// From when the charger starts.
     pub hours_h: f64,
+    /// Share of what the bank holds, 0 to 100.
     pub charge_percent: f64,
+    /// At the bars.
     pub terminal_v: f64,
     /// Into the bank.
     pub bank_a: f64,
@@ -149,23 +164,30 @@ pub struct SunRefill {
     pub idle_h: Option<f64>,
 }
 
-/// A night and the day after it under one sky, fed by the sun alone.
+/// A night and the day after it under one sky, fed by the sun alone. Charges are shares of
+/// what the bank holds, 0 to 100; hours count from the plan's start.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SkyDay {
+    /// Cover of cloud, 0 to 100.
     pub cloud_percent: f64,
-    /// At the start, at the lowest and at its end 24 hours on.
+    /// At the start.
     pub start_percent: f64,
+    /// At its lowest.
     pub lowest_percent: f64,
+    /// When that is.
     pub lowest_h: f64,
+    /// 24 hours after the start.
     pub end_percent: f64,
     /// The most after the lowest.
     pub highest_percent: f64,
     /// When the charge of the start is back; absent if it is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub repaid_h: Option<f64>,
-    /// Of what was taken down to the lowest, what came back.
+    /// Of what was taken down to the lowest, what came back; 100 where next to nothing was
+    /// taken.
     pub repaid_percent: f64,
+    /// From the panels, past the controller, as far as it was taken.
     pub solar_wh: f64,
     /// Offered by the panels and taken by nothing.
     pub spilled_wh: f64,
@@ -180,11 +202,12 @@ pub struct SkyDay {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DaysBalance {
+    /// Where they lead.
     pub course: Course,
-    /// By which the charge differs from one day's end to the next, as the last
-    /// days have it.
+    /// By which the charge differs from one day's end to the next, mean of the last two days,
+    /// per cent of what the bank holds.
     pub change_percent: f64,
-    /// Charge at each day's end.
+    /// Charge at the end of each of the seven days, 0 to 100.
     pub end_percent: Vec<f64>,
     /// From panels and chargers in a day, over the days before the bank is empty.
     pub fed_daily_wh: f64,
@@ -193,6 +216,8 @@ pub struct DaysBalance {
 }
 
 /// Where the days lead.
+///
+/// Hours count from the plan's start.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "to", rename_all = "snake_case")]
@@ -205,7 +230,8 @@ pub enum Course {
     Full { after_h: f64 },
     /// Rising: at the charge asked for after so many hours, if it goes on so.
     Rising { after_h: f64 },
-    /// Every day ends as the one before.
+    /// Every day ends as the one before, within 0.2 % of the bank; or what the change leads to
+    /// is more than a year away.
     Level,
 }
 
@@ -213,12 +239,16 @@ pub enum Course {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RefillNote {
+    /// How much it matters.
     pub severity: crate::plan::finding::Severity,
+    /// What it is, with its numbers.
     #[serde(flatten)]
     pub matter: RefillMatter,
 }
 
 /// What a note is about.
+///
+/// `charger` is a place in the plan.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "matter", rename_all = "snake_case")]
@@ -227,6 +257,7 @@ pub enum RefillMatter {
     NoSource,
     /// Nothing stands in the plan that could be switched on after a dark day.
     NoCharger,
+    /// No panels: nothing is said of the sun.
     NoPanels,
     /// What runs beside takes all that the charger gives, with the unit off.
     TooWeak {
@@ -245,9 +276,7 @@ pub enum RefillMatter {
         reached_percent: f64,
     },
     /// It would take longer than ten days.
-    TakesTooLong {
-        charger: usize,
-    },
+    TakesTooLong { charger: usize },
     /// The fuel at hand does not do it.
     FuelRunsOut {
         charger: usize,
@@ -261,19 +290,11 @@ pub enum RefillMatter {
         needed_h: f64,
     },
     /// The bank is too cold to be charged all day.
-    TooCold {
-        bank_c: f64,
-        least_c: f64,
-    },
+    TooCold { bank_c: f64, least_c: f64 },
     /// It is so for a part of the day.
-    ColdAtTimes {
-        bank_c: f64,
-        least_c: f64,
-    },
-    TooHot {
-        bank_c: f64,
-        most_c: f64,
-    },
+    ColdAtTimes { bank_c: f64, least_c: f64 },
+    /// It is too hot to be charged for a part of the day at least.
+    TooHot { bank_c: f64, most_c: f64 },
     /// Heat takes some of the charger's amps.
     Derated {
         charger: usize,
@@ -293,10 +314,7 @@ pub enum RefillMatter {
         limit_a: f64,
     },
     /// The charge to fill up to is not above the one to fill up from.
-    NothingToFill {
-        from_percent: f64,
-        to_percent: f64,
-    },
+    NothingToFill { from_percent: f64, to_percent: f64 },
     /// The day cannot be run: no sun, and the start by constant draw.
     NoDay,
 }

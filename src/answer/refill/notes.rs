@@ -11,7 +11,7 @@ use crate::{
     simulate::charge::FillEnd,
 };
 
-/// What there is to know of one charger.
+/// What there is to know of one charger, `air_c` about it; in no order of weight.
 pub fn notes(plan: &Plan, refill: &ChargerRefill, air_c: f64) -> Vec<(Severity, R)> {
     let charger = refill.charger;
     let number = |field| plan.number(Path::Charger(charger, field));

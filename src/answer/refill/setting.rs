@@ -19,15 +19,21 @@ use crate::{
 
 /// The bank, and what hangs on it while it is filled.
 pub struct Setting {
+    /// The first bank, at 25 °C.
     pub pack: Pack,
+    /// Its charge in time.
     pub store: Store,
+    /// What its chemistry is charged with.
     pub charging: Charging,
-    /// Its own current at which chargers call it full.
+    /// Its own current at which chargers call it full, A.
     pub end_a: f64,
+    /// Loads and the bank's own electronics, W.
     pub beside_w: f64,
-    /// Everything but the unit, and the same with the asked mode running.
+    /// Everything but the unit, each with its share of the time.
     pub idle: Vec<(f64, Branch)>,
+    /// The same with the asked mode running; absent where the plan has no such mode.
     pub cooling: Option<Vec<(f64, Branch)>>,
+    /// Share of what the bank holds that is asked for, 0 to 1.
     pub to: f64,
     /// Whether the bank is ever warm enough to be charged.
     pub may_charge: bool,
@@ -64,7 +70,7 @@ impl Setting {
     }
 }
 
-/// The charge that the bank is filled from, as a share, and where it comes from.
+/// The charge that the bank is filled from, as a share (0 to 1), and where it comes from.
 pub fn from_share(plan: &Plan, night: Option<&Night>) -> Option<(f64, FilledFrom)> {
     if let Some(percent) = plan.number(Path::Supply(S::RefillFromPercent)) {
         return Some((percent / 100.0, FilledFrom::Stated));
@@ -90,6 +96,7 @@ pub fn sun_alone(plan: &Plan) -> Plan {
 }
 
 /// The same with the unit off at all hours.
+/// The first unit stands in its one row, off from midnight on.
 pub fn unit_off(plan: &Plan) -> Plan {
     let mut plan = plan.clone();
     plan.mode_plan = vec![ModeRow {
@@ -103,8 +110,9 @@ pub fn unit_off(plan: &Plan) -> Plan {
 pub struct Night {
     /// Up to the wanted hour, a day at the most.
     pub morning: Outcome,
+    /// Hours from the start to there.
     pub wanted_h: f64,
-    /// Warmest and coldest bank in the day that follows.
+    /// Warmest and coldest bank in the day that follows the start.
     pub bank_c: (f64, f64),
 }
 

@@ -24,10 +24,10 @@ use crate::{
 const SKIES_PERCENT: [f64; 3] = [0.0, 50.0, 100.0];
 /// Modes whose figures are moved for the band.
 const MOST_MODES: usize = 4;
-/// Charge that counts as back.
+/// Charge that counts as back: so far below, per cent of what the bank holds.
 const BACK_WITHIN_PERCENT: f64 = 0.5;
 
-/// The first night and day of a plan without chargers.
+/// The first 24 hours of a plan without chargers; nothing where it cannot be run.
 pub fn sky_day(scene: &Scene, plan: &Plan) -> Option<SkyDay> {
     let inputs = Inputs::new(scene, plan)?;
     let mut watch = Watch::default();
@@ -69,7 +69,9 @@ pub fn sky_day(scene: &Scene, plan: &Plan) -> Option<SkyDay> {
     })
 }
 
-/// All but the bands. Nothing without panels.
+/// All but the bands. Nothing without panels, or where the day cannot be run.
+///
+/// `from`: the share that idle hours are counted from, 0 to 1.
 pub fn sun_refill(plan: &Plan, night: &Night, setting: &Setting, from: f64) -> Option<SunRefill> {
     if plan.supply.arrays.is_empty() {
         return None;
@@ -153,6 +155,8 @@ fn called_full(setting: &Setting, hold_v: f64) -> f64 {
 }
 
 /// The addresses that tomorrow hangs on, with a spread.
+///
+/// A few modes are enough: more are moved in vain, each at the cost of two days.
 pub fn paths(plan: &Plan) -> Vec<Path> {
     let mut paths: Vec<Path> = [D::CloudPercent, D::HighC, D::LinkeTurbidity]
         .map(Path::Day)

@@ -2,7 +2,7 @@
 
 use crate::simulate::day::{DayPoint, Happening, Sink};
 
-/// One day.
+/// One day, h.
 pub const DAY_H: f64 = 24.0;
 
 /// Hours and charge at every step, and when the bank was first empty.
@@ -10,6 +10,7 @@ pub const DAY_H: f64 = 24.0;
 pub struct Watch {
     /// Hours from the start, per cent of what the bank holds.
     pub points: Vec<(f64, f64)>,
+    /// Hours from the start; absent: it was not.
     pub empty_h: Option<f64>,
 }
 
@@ -35,7 +36,8 @@ impl Watch {
         Some(a + (b - a) * ((at_h - a_h) / (b_h - a_h)).min(1.0))
     }
 
-    /// When a charge is first there from a time on, straight between steps.
+    /// When a charge is first there from a time on, straight between steps; nothing where it
+    /// never is.
     pub fn reaches(&self, from_h: f64, percent: f64) -> Option<f64> {
         let after = self.points.iter().position(|at| at.0 >= from_h)?;
         let at = after + self.points[after..].iter().position(|at| at.1 >= percent)?;

@@ -35,15 +35,19 @@ pub enum AskedBy {
 /// What a circuit is asked.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ask {
+    /// Which stretch of cable.
     pub circuit: Circuit,
+    /// Whose current it is.
     pub by: AskedBy,
+    /// A current, or a power that takes more of it at fewer volts.
     pub demand: Demand,
-    /// At nominal volts.
+    /// For hours, at nominal volts.
     pub continuous_a: f64,
-    /// When the unit starts.
+    /// When the unit starts; absent for circuits that do not feed it.
     pub start_a: Option<f64>,
-    /// The source's lowest and highest volts.
+    /// The source's lowest volts.
     pub low_v: f64,
+    /// Its highest.
     pub charge_v: f64,
 }
 
@@ -51,7 +55,7 @@ pub struct Ask {
 pub const BANK: usize = 0;
 
 /// Highest terminal volts of the bank: what its chargers hold, and at least what
-/// its chemistry is charged to.
+/// its chemistry is charged to. Nothing without a bank.
 ///
 /// A cell's volts at the end of a full charge, lead-acid flooded while it is
 /// equalised: common practice, no source.
@@ -147,7 +151,7 @@ fn start_a(plan: &Plan) -> Option<f64> {
     plan.number(Path::Wiring(W::StartA))
 }
 
-/// What a circuit is asked, if the plan has it.
+/// What a circuit is asked; nothing where the plan does not have it.
 pub fn ask(plan: &Plan, circuit: Circuit) -> Option<Ask> {
     match circuit {
         Circuit::Distribution => distribution(plan),
@@ -157,7 +161,7 @@ pub fn ask(plan: &Plan, circuit: Circuit) -> Option<Ask> {
     }
 }
 
-/// The cable to the unit.
+/// The cable to the unit that is asked for, or to its converter or inverter.
 pub fn unit(plan: &Plan) -> Option<Ask> {
     let (by, demand, continuous_a) = unit_demand(plan)?;
     Some(Ask {
@@ -192,7 +196,8 @@ pub fn distribution(plan: &Plan) -> Option<Ask> {
     })
 }
 
-/// Amps of each charger, and of the controller last.
+/// Amps of each charger, and of the panels' controller last; those that the plan does not
+/// say are left out.
 pub fn charge_currents(plan: &Plan) -> Vec<(AskedBy, f64)> {
     let chargers = (0..plan.supply.chargers.len()).filter_map(|charger| {
         let most_a = plan.number(Path::Charger(charger, G::MostA))?;

@@ -26,9 +26,10 @@ pub struct Burden {
     pub total_a: f64,
     /// Of the battery that is burdened most.
     pub worst_a: f64,
-    /// What one battery bears; nothing where that is not said.
+    /// What one battery bears; absent where that is not said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub limit_a: Option<f64>,
+    /// Worst against limit; no guess decides it once the answer is judged.
     pub verdict: Verdict,
 }
 
@@ -36,13 +37,17 @@ pub struct Burden {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BankLimits {
+    /// Batteries in each string.
     pub series_count: u32,
+    /// Strings.
     pub parallel_count: u32,
+    /// Where the two cables leave, as stated or usual.
     pub take_off: TakeOff,
     /// For hours, at the bank's lowest volts.
     pub continuous: Burden,
     /// When the unit starts, everything else running.
     pub start: Burden,
+    /// How long the start lasts.
     pub start_ms: f64,
     /// The surge is held against the continuous limit: no peak is said, or none
     /// that lasts so long.
@@ -58,12 +63,13 @@ pub struct BankLimits {
     pub by_take_off: Vec<TakeOffShare>,
     /// From two in parallel each string needs its own fuse.
     pub fuse_each: bool,
-    /// What that fuse is rated for, so that it bears the load when a neighbour has
-    /// opened; what it must break; and the kinds that can.
+    /// What that fuse is rated for, so that it bears the load when a neighbour has opened.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub string_fuse_a: Option<f64>,
+    /// What it must break: all other strings at once.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub string_fault_a: Option<f64>,
+    /// Every kind of fuse held against that; empty where none is needed.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub string_kinds: Vec<KindFigures>,
 }
@@ -72,11 +78,16 @@ pub struct BankLimits {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TakeOffShare {
+    /// Where the cables leave.
     pub take_off: TakeOff,
+    /// For hours, at the bank's lowest volts.
     pub worst_a: f64,
 }
 
-/// The batteries of the first bank.
+/// The batteries of the first bank; nothing where the plan lacks a figure, or one lies
+/// beyond what the wiring room takes.
+///
+/// Verdicts are by the figures as they stand, guesses and all.
 #[must_use]
 pub fn bank_limits(plan: &Plan) -> Option<BankLimits> {
     let bank = plan.banks.get(BANK)?;
@@ -133,6 +144,7 @@ pub fn bank_limits(plan: &Plan) -> Option<BankLimits> {
     })
 }
 
+/// Rounding trips no limit.
 fn burden(total_a: f64, worst_a: f64, limit_a: Option<f64>) -> Burden {
     let verdict = match limit_a {
         None => Verdict::NotSaid,
@@ -183,6 +195,7 @@ fn row(plan: &Plan, take_off: TakeOff) -> Option<Row> {
     })
 }
 
+/// The current of the most-loaded battery for so much in all.
 fn worst_a(row: &Row, total_a: f64) -> Option<f64> {
     Some(in_amps(row.share(amps(total_a)).ok()?.highest))
 }
@@ -197,6 +210,7 @@ fn one_open(row: &Row, total_a: f64) -> Option<f64> {
         .reduce(f64::max)
 }
 
+/// None for a single string.
 fn by_take_off(plan: &Plan, total_a: f64) -> Vec<TakeOffShare> {
     let several = plan
         .banks

@@ -26,7 +26,9 @@ use serde::{Deserialize, Serialize};
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
+    /// It does.
     Carries,
+    /// It does not.
     Fails,
     /// What would decide it was not said.
     NotSaid,
@@ -40,29 +42,21 @@ pub enum Verdict {
 #[serde(tag = "matter", rename_all = "snake_case")]
 pub enum CircuitNote {
     /// The air is as hot as the cooler of insulation and lugs may be.
-    NoRoomForHeat {
-        air_c: f64,
-        rating_c: f64,
-    },
-    /// No gauge, or no metric size, passes.
+    NoRoomForHeat { air_c: f64, rating_c: f64 },
+    /// No gauge passes.
     NoGaugePasses,
+    /// No metric size passes.
     NoMetricPasses,
     /// No current carries the power through any size.
     NoCurrentCarries,
     /// Solid wire cracks where things shake.
     SolidWire,
     /// The conductor stated lies between two sizes, and is read as the thinner.
-    ReadAsThinner {
-        stated_mm2: f64,
-    },
+    ReadAsThinner { stated_mm2: f64 },
     /// No length is given: this one was taken.
-    LengthTaken {
-        taken_m: f64,
-    },
+    LengthTaken { taken_m: f64 },
     /// Lugs, switches and fuse holders take a part of what may be dropped.
-    Connections {
-        lost_v: f64,
-    },
+    Connections { lost_v: f64 },
     /// The rating is that of a cable shut in a wall or conduit.
     ShutIn,
 }
@@ -71,16 +65,24 @@ pub enum CircuitNote {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CircuitAnswer {
+    /// Which stretch.
     pub circuit: Circuit,
+    /// Whose current it was sized for.
     pub asked_by: AskedBy,
-    /// At nominal volts; at the source's lowest; and at the start.
+    /// For hours, at nominal volts.
     pub continuous_a: f64,
+    /// At the source's lowest volts, through the conductor that is judged: what it is sized for.
     pub low_a: f64,
+    /// When the unit starts; absent for circuits that do not feed it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub start_a: Option<f64>,
+    /// One way; as stated, or the one taken.
     pub length_m: f64,
+    /// About the cable.
     pub air_c: f64,
+    /// At the circuit's near end: the source's lowest, less what the cable before it drops.
     pub source_low_v: f64,
+    /// Of these volts.
     pub allowed_drop_percent: f64,
     /// Of the conductor and fuse that are there; no guess decides it.
     pub verdict: Verdict,
@@ -90,12 +92,15 @@ pub struct CircuitAnswer {
     /// What would help, where the conductor fails or no size passes.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub remedies: Vec<Remedy>,
+    /// The conductor that is there; absent where none is named.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub have: Option<SizeFigures>,
-    /// Gauge and metric.
+    /// The smallest that passes: gauge first, then metric.
     pub needed: Vec<Needed>,
+    /// Its fuse; absent where no conductor can be judged.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub protection: Option<Protection>,
+    /// What there is to know of it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub notes: Vec<CircuitNote>,
 }
@@ -157,10 +162,12 @@ pub(super) fn circuit(plan: &Plan, ask: &Ask, upstream_v: f64) -> Option<Circuit
     })
 }
 
+/// Every size was tried: the one that is asked for.
 fn trial_of(choice: &Choice, size: Size) -> Option<&Trial> {
     choice.trials.iter().find(|trial| trial.size == size)
 }
 
+/// The stated length, or the usual one with a note.
 fn length_m(plan: &Plan, circuit: Circuit, notes: &mut Vec<CircuitNote>) -> Option<f64> {
     let [length, _] = circuit.run_paths(plan.night.asked_unit);
     let stated = super::asks::stated(plan, length).filter(|&length_m| length_m > 0.0);
@@ -268,6 +275,7 @@ fn connections_v(plan: &Plan, ask: &Ask, low_v: f64) -> f64 {
     current.map_or(0.0, |current| in_amps(current) * ohm)
 }
 
+/// Nothing for what is said elsewhere.
 fn note(finding: &Finding) -> Option<CircuitNote> {
     Some(match finding {
         Finding::NoRoomForHeat { ambient, rating } => CircuitNote::NoRoomForHeat {

@@ -19,8 +19,11 @@ use crate::{
 /// A guess, and where it makes things easiest and hardest.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Guess {
+    /// Which number.
     pub path: Path,
+    /// The value at which the wiring has it easiest, in its accepted range.
     pub kind: f64,
+    /// The value at which it has it hardest.
     pub hard: f64,
 }
 
@@ -92,6 +95,7 @@ const UNIT: [U; 9] = [
     U::LimitW,
 ];
 
+/// Whether it is the draw of a mode that is stated as a mean over its cycles.
 fn mean_draw(plan: &Plan, path: Path) -> bool {
     match path {
         Path::Mode(unit, mode, M::PowerW | M::CurrentA) => {

@@ -102,6 +102,7 @@ fn whole(answer: &WiringAnswer) -> Verdict {
     }
 }
 
+/// Of every part that has one, in the order of the answer.
 fn verdicts(answer: &WiringAnswer) -> Vec<Verdict> {
     let of_bank = |bank: &BankLimits| {
         let held = [Some(bank.continuous), Some(bank.start), bank.charge];
@@ -244,6 +245,7 @@ fn matters(guess: &Guess, part: Part) -> bool {
     }
 }
 
+/// The plan with all of these guesses at one end.
 fn with(plan: &Plan, guesses: &[Guess], end: End) -> Plan {
     let mut plan = plan.clone();
     for guess in guesses {

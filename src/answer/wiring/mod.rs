@@ -52,12 +52,15 @@ pub struct WiringAnswer {
     /// In the order of the current: distribution, unit, charger, panels. Those
     /// that the plan has.
     pub circuits: Vec<CircuitAnswer>,
+    /// What each battery is asked; absent where the plan lacks a figure for it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub bank: Option<BankLimits>,
+    /// The panels' side; absent without panels.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub solar: Option<SolarSide>,
     /// Highest volts of the bank, while it charges.
     pub charge_v: f64,
+    /// Weightiest first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub notes: Vec<WiringNote>,
 }

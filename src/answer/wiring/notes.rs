@@ -68,6 +68,7 @@ pub(super) fn notes(
     notes
 }
 
+/// Nothing of a fault that is a guess: no fuse is called wrong by that.
 fn no_kind_suits(circuit: &CircuitAnswer) -> Option<WiringNote> {
     let protection = circuit.protection.as_ref()?;
     let fault_a = protection.fault_a;
@@ -81,6 +82,7 @@ fn no_kind_suits(circuit: &CircuitAnswer) -> Option<WiringNote> {
     })
 }
 
+/// Against the controller, against the bank, among themselves.
 fn panels(plan: &Plan, side: &SolarSide) -> Vec<WiringNote> {
     let mut notes = Vec::new();
     let open_v = side.cold_open_v;
@@ -131,6 +133,7 @@ fn batteries(plan: &Plan, limits: &BankLimits) -> Vec<WiringNote> {
     notes
 }
 
+/// Of a converter or an inverter; nothing for a unit straight on the bank.
 fn feed(plan: &Plan) -> Vec<WiringNote> {
     let Some(unit) = plan.units.get(plan.night.asked_unit) else {
         return Vec::new();
@@ -154,6 +157,7 @@ fn feed(plan: &Plan) -> Vec<WiringNote> {
     notes
 }
 
+/// Of the cables one after another; nothing where there is one alone.
 fn together(plan: &Plan, circuits: &[CircuitAnswer]) -> Option<WiringNote> {
     let both =
         |circuit: &&CircuitAnswer| matches!(circuit.circuit, Circuit::Distribution | Circuit::Unit);

@@ -27,18 +27,14 @@ use serde::{Deserialize, Serialize};
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "rule", rename_all = "snake_case")]
 pub enum Position {
+    /// Right at it.
     AtSource,
-    /// Where the source itself is impractical.
-    Within {
-        most_m: f64,
-    },
+    /// Where the source itself is impractical: no more cable than this.
+    Within { most_m: f64 },
     /// If the conductor is sheathed or enclosed all the way.
-    WithinIfEnclosed {
-        most_m: f64,
-    },
-    AsCloseAsPracticable {
-        most_m: f64,
-    },
+    WithinIfEnclosed { most_m: f64 },
+    /// No further than this in any case.
+    AsCloseAsPracticable { most_m: f64 },
 }
 
 /// Where the prospective fault current comes from.
@@ -58,15 +54,18 @@ pub enum FaultFrom {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct KindFigures {
+    /// Which kind.
     pub kind: FuseKind,
     /// Its voltage rating reaches the charge volts.
     pub bears_voltage: bool,
-    /// What it breaks at those volts.
+    /// Its interrupting rating at those volts; absent where it has none there.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub interrupts_a: Option<f64>,
+    /// That is no less than what may flow.
     pub breaks_fault: bool,
     /// It is sold in the rating wanted.
     pub made_in_rating: bool,
+    /// All of these.
     pub suits: bool,
 }
 
@@ -114,16 +113,19 @@ pub struct Protection {
     /// its length and conductor are stated. Absent for panels.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fault_far_a: Option<f64>,
+    /// What the prospective fault current was worked out from.
     pub fault_from: FaultFrom,
     /// That current is a guess: what must be broken is not judged.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub fault_is_guess: bool,
     /// The highest volts it must break.
     pub charge_v: f64,
+    /// Every kind that there is, suited or not.
     pub kinds: Vec<KindFigures>,
     /// The fuse that is there, by its print.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fitted_a: Option<f64>,
+    /// What is the matter with it; empty where nothing is, or none is named.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub fitted_faults: Vec<FuseFault>,
     /// The start is above the fuse: a slow one must bear it.
@@ -279,6 +281,7 @@ const fn family(kind: FuseKind) -> Family {
     }
 }
 
+/// Every kind of fuse held against charge volts, what it must break and the rating wanted.
 pub(super) fn kinds(charge_v: f64, fault_a: f64, rating_a: f64) -> Vec<KindFigures> {
     use crate::plan::part::Choice;
     let held = |&kind: &FuseKind| {

@@ -28,18 +28,15 @@ pub enum Remedy {
         terminals: bool,
         to_c: f64,
     },
-    CoolerAir {
-        to_c: f64,
-    },
+    /// The cable lies where it is no warmer than this.
+    CoolerAir { to_c: f64 },
     /// Its own pair alone.
     OutOfBundle,
-    ShorterRun {
-        to_m: f64,
-    },
-    /// What it feeds stops at more volts, so at fewer amps.
-    HigherCutOff {
-        to_v: f64,
-    },
+    /// One way, half of what it is.
+    ShorterRun { to_m: f64 },
+    /// What it feeds stops at more volts, so at fewer amps: its own cut-off or its inverter's,
+    /// and the bank's where neither has one.
+    HigherCutOff { to_v: f64 },
     /// Two runs, each with a fuse of its own.
     TwoRuns,
 }

@@ -21,6 +21,7 @@ pub enum SizeSystem {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SizeName {
+    /// Gauge or metric.
     pub system: SizeSystem,
     /// The gauge as it is written, `6` or `2/0`; nothing for a metric size.
     #[serde(default, skip_serializing_if = "String::is_empty")]
@@ -96,10 +97,13 @@ pub struct AmpacityFigures {
     pub column_c: f64,
     /// The value printed there.
     pub table_a: f64,
-    /// What heat, bundle and enclosure leave of it.
+    /// What the heat around it leaves of that, 0 to 100.
     pub heat_percent: f64,
+    /// What other conductors beside it leave.
     pub bundle_percent: f64,
+    /// What shutting it in leaves.
     pub enclosure_percent: f64,
+    /// The value in the table times all three.
     pub allowed_a: f64,
 }
 
@@ -107,6 +111,7 @@ pub struct AmpacityFigures {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SizeFigures {
+    /// Which size.
     pub size: SizeName,
     /// At the source's lowest volts; nothing where no current carries the power.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -126,13 +131,17 @@ pub struct SizeFigures {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LoadedFigures {
+    /// At the source's lowest volts, less what this conductor drops hot.
     pub current_a: f64,
-    /// With the copper at 20 °C.
+    /// Volts dropped there and back, with the copper at 20 °C.
     pub cold_v: f64,
+    /// The same of the source's volts.
     pub cold_percent: f64,
-    /// As warm as it gets: the one held to the limit.
+    /// Volts dropped with the copper as warm as it gets: the one held to the limit.
     pub hot_v: f64,
+    /// The same of the source's volts.
     pub hot_percent: f64,
+    /// How warm that is.
     pub conductor_c: f64,
 }
 
@@ -175,6 +184,7 @@ fn ampacity(ampacity: &wiring::Ampacity) -> AmpacityFigures {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Needed {
+    /// Which of the two.
     pub system: SizeSystem,
     /// Nothing where none passes.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -190,7 +200,9 @@ pub struct Needed {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RuleNeeds {
+    /// Which rule.
     pub rule: RuleName,
+    /// Absent where no size of the system passes it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub size: Option<SizeName>,
 }

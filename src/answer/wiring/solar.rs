@@ -26,23 +26,28 @@ const HOT_CELL_C: f64 = 70.0;
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SolarSide {
-    /// All strings together.
+    /// Short-circuit current of all strings together, in standard sun.
     pub short_circuit_a: f64,
     /// Whether that is stated for all of them, or worked out from their watts.
     pub short_circuit_stated: bool,
-    /// What wire and fuse are sized for: 1.25 × 1.25 times that.
+    /// What wire and fuse are sized for: 1.25 × 1.25 times that (NFPA 70 section 690.8, from
+    /// memory).
     pub design_a: f64,
+    /// In parallel, of all groups; 0 without panels.
     pub strings_count: u32,
-    /// Whether each string needs its own fuse, and the rating of it.
+    /// Whether each string needs its own fuse.
     pub string_fuses: bool,
+    /// Its rating, where each needs one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub string_fuse_a: Option<f64>,
-    /// The longest string with no current, on the coldest morning.
+    /// The coldest morning that the plan reckons with.
     pub coldest_c: f64,
+    /// The longest string with no current, at that temperature.
     pub cold_open_v: f64,
     /// What the controller bears, and whether that is enough.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub controller_limit_v: Option<f64>,
+    /// Whether that is no less than the cold volts; absent where it is not stated.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub within: Option<bool>,
     /// Of the panels against the controller; no guess decides it.
@@ -55,14 +60,21 @@ pub struct SolarSide {
 
 /// One group of panels that lie alike.
 struct Group {
+    /// In parallel.
     strings: u32,
+    /// Short-circuit current of one string.
     short_a: f64,
+    /// Whether that is typed.
     short_stated: bool,
+    /// Open-circuit volts of one panel.
     open_v: f64,
+    /// Volts of one panel at its most power.
     best_v: f64,
+    /// Panels in a string.
     in_series: u32,
 }
 
+/// Nothing for one without watts.
 fn group(plan: &Plan, at: usize) -> Option<Group> {
     let path = |field| Path::Array(at, field);
     let number = |field| plan.number(path(field));
@@ -92,7 +104,8 @@ fn groups(plan: &Plan) -> Vec<Group> {
         .collect()
 }
 
-/// The panels' side of a plan that has panels.
+/// The panels' side of a plan; without panels it has no strings, and its volts say nothing.
+/// Nothing where a figure is beyond what the wiring room takes.
 #[must_use]
 pub fn solar_side(plan: &Plan) -> Option<SolarSide> {
     let groups = groups(plan);

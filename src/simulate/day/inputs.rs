@@ -60,7 +60,6 @@ pub struct Inputs {
     /// The cabin's water, closed up.
     pub moist: MoistStore,
     /// The same with doors and roof light open: while no mode is planned.
-    /// The weather at the edges of the steps: one more than there are steps.
     pub aired: (Stores, MoistStore),
     /// Set point, Celsius: the middle of the band.
     pub set_c: f64,
@@ -72,6 +71,7 @@ pub struct Inputs {
     pub rigs: Vec<UnitModel>,
     /// What is on when.
     pub timeline: Timeline,
+    /// The weather at the edges of the steps: one more than there are steps.
     pub air: Vec<Air>,
     /// The panels' controller; absent without panels.
     pub controller: Option<Controller>,

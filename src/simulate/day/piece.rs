@@ -27,6 +27,7 @@ pub(super) const MOST_CHARGERS: usize = crate::plan::check::MOST_CHARGERS;
 pub(super) struct Piece {
     /// Hours from the plan's start.
     pub from_h: f64,
+    /// Its end, as far as the slot goes at most.
     pub to_h: f64,
     /// The mode that is on, a place among the inputs' modes; none where it is off or stopped.
     pub rig: Option<usize>,

@@ -138,6 +138,7 @@ pub struct DaySum {
 }
 
 impl DaySum {
+    /// A day that has not begun.
     pub(super) const EMPTY: Self = Self {
         solar_wh: 0.0,
         charger_wh: 0.0,

@@ -154,6 +154,7 @@ pub(super) struct EnergyBalance {
     pub warmest_c: f64,
     /// Least share of what the bank holds.
     pub least_share: f64,
+    /// Hours from the plan's start to where the cabin may get warm again.
     pub wanted_h: f64,
     /// The latest event told.
     pub told_h: f64,

@@ -13,6 +13,7 @@ const ASLEEP_MIN: (u32, u32) = (23 * 60, 7 * 60);
 pub struct Slot {
     /// Hours from the plan's start.
     pub from_h: f64,
+    /// The same, its end.
     pub to_h: f64,
     /// The step of the weather it lies in, from 0 on.
     pub step: usize,

@@ -13,8 +13,6 @@ use crate::{
 use serde::{Deserialize, Serialize};
 
 /// When to change to one lower mode at the latest.
-///
-/// [`Self::step`] until it is true, then [`Self::finish`].
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BedtimeLine {
@@ -63,6 +61,8 @@ const APART_MIN: u32 = 15;
 /// found does not: there nine nights in ten were drawn that last, and a step
 /// later fewer. (A single night may last by a later change and not by an earlier
 /// one, where a stronger mode that cools the cabin in time rests for longer.)
+///
+/// [`Self::step`] until it is true, then [`Self::finish`].
 #[derive(Clone, Debug)]
 pub struct Bedtime {
     ground: SearchScenario,

@@ -41,8 +41,6 @@ pub struct CoolPlan {
 }
 
 /// The best plan found, and what one mode alone does.
-///
-/// [`Self::step`] until it is true, then [`Self::finish`].
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LongestNight {
@@ -83,6 +81,8 @@ pub const NEAR: [f64; 4] = [0.002, 0.25, 0.15, 0.0003];
 pub const MOST_LABELS: usize = 600;
 
 /// Looks for the longest night, a step of the grid at a time.
+///
+/// [`Self::step`] until it is true, then [`Self::finish`].
 #[derive(Clone, Debug)]
 pub struct Longest {
     legs: Legs,

@@ -36,7 +36,9 @@ use serde::{Deserialize, Serialize};
 pub struct Band {
     /// By first order never below 0.
     pub low: f64,
+    /// At every input's own value, or the middle of drawn days.
     pub likely: f64,
+    /// Never below `likely`.
     pub high: f64,
 }
 
