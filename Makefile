@@ -2,7 +2,7 @@
 # there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
 SHELL := /bin/bash
 .DEFAULT_GOAL := help
-.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check sizes measure bench icons
+.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check deny sizes measure bench icons
 run := .tools/run
 
 help: ## these lines
@@ -49,6 +49,10 @@ check: ## format, lints for both targets, house rules, commit messages
 	$(run) cargo clippy --all-targets -- -D warnings
 	$(run) cargo clippy --target wasm32-unknown-unknown --features split,module --bins --test page -- -D warnings
 	$(run) cargo test --test house
+
+deny: ## licences, doubles and sources of the crates (.cargo/deny.toml)
+	@.tools/setup.sh deny
+	@$(run) cargo deny --offline --config .cargo/deny.toml check licenses bans sources
 
 sizes: ## what a visitor transfers, beside what was aimed at
 	@node .tools/sizes.mjs dist

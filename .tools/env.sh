@@ -17,6 +17,7 @@ esbuild_version=0.28.2
 split_version=0.2.4
 types_version=16.0.0
 lighthouse_version=12.2.3
+deny_version=0.20.2
 # One source for the wasm-bindgen version: the lock file. The command line tool
 # must be of exactly the crate's version.
 bindgen_version=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/[^0-9.]/, ""); print; exit }' "$here/Cargo.lock")
@@ -28,7 +29,8 @@ esbuild_dir=$tools/esbuild-$esbuild_version
 types_dir=$tools/json2ts-$types_version
 lighthouse_dir=$tools/lighthouse-$lighthouse_version
 split_dir=$tools/wasm-split-$split_version
-export PATH="$split_dir/bin:$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$types_dir/node_modules/.bin:$PATH"
+deny_dir=$tools/cargo-deny-$deny_version
+export PATH="$deny_dir/bin:$split_dir/bin:$bindgen_dir/bin:$trunk_dir/bin:$binaryen_dir/node_modules/.bin:$esbuild_dir/node_modules/.bin:$types_dir/node_modules/.bin:$PATH"
 
 say() { printf '\n== %s\n' "$*"; }
 have() { command -v "$1" >/dev/null 2>&1; }

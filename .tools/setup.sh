@@ -6,6 +6,7 @@
 #                           readers of what we write (Python, Java for the HTML checker, a
 #                           spreadsheet), the browser tests' packages
 #   .tools/setup.sh bench   what the page is measured with
+#   .tools/setup.sh deny    what reads the licences and sources of the crates
 set -euo pipefail
 source "$(dirname "$0")/env.sh"
 
@@ -95,6 +96,14 @@ ensure_split() {
   rm -rf "$tools/build"
 }
 
+ensure_deny() {
+  if [ "$(cargo-deny --version 2>/dev/null)" = "cargo-deny $deny_version" ]; then echo "cargo-deny: there"; return; fi
+  say "cargo-deny $deny_version (5 to 9 minutes on two cores)"
+  CARGO_TARGET_DIR="$tools/build" \
+    cargo install --quiet --locked --root "$deny_dir" "cargo-deny@$deny_version"
+  rm -rf "$tools/build"
+}
+
 ensure_bindgen() {
   [ -n "$bindgen_version" ] || die "Cargo.lock names no wasm-bindgen"
   if [ "$(wasm-bindgen --version 2>/dev/null)" = "wasm-bindgen $bindgen_version" ]; then echo "wasm-bindgen: there"; return; fi
@@ -181,5 +190,6 @@ case "${1:-}" in
   module) build_tools; ensure_types_tool ;;
   test) build_tools; ensure_types_tool; ensure_browser; ensure_engines; ensure_readers; ensure_spreadsheet; ensure_node_packages ;;
   bench) build_tools; ensure_browser; ensure_node_packages; ensure_lighthouse ;;
-  *) die "usage: setup.sh build|module|test|bench" ;;
+  deny) ensure_basics; ensure_crates; ensure_deny ;;
+  *) die "usage: setup.sh build|module|test|bench|deny" ;;
 esac
