@@ -7,6 +7,8 @@ mod broken;
 mod dressed;
 #[path = "bench/figures.rs"]
 mod figures;
+#[path = "bench/random.rs"]
+mod random;
 #[path = "bench/truth.rs"]
 mod truth;
 #[path = "bench/verdicts.rs"]

@@ -23,17 +23,6 @@ impl Provenance {
     /// Those that somebody can choose.
     pub const ALL: [Self; 3] = [Self::Label, Self::Measured, Self::Guess];
 
-    /// As JSON writes it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Label => "label",
-            Self::Measured => "measured",
-            Self::Guess => "guess",
-            Self::Assumed => "assumed",
-        }
-    }
-
     /// Whether it is no more than a guess, ours or the owner's.
     #[must_use]
     pub const fn is_guess(self) -> bool {

@@ -1,13 +1,13 @@
 //! Files that lost something, or never were logs.
 
+use super::random::SplitMix64;
 use super::truth::{Row, by_hand, net, pick, plain, same, truth};
 use proptest::prelude::*;
 use till_morning::physics::bench::import::{
     Fault, Importer, MOST_BYTES, MOST_ROWS, Options, Progress, Refusal, Role, Unit, read_all,
 };
 use till_morning::physics::bench::run_end::run_end;
-use till_morning::physics::bench::sample::SplitMix64;
-use till_morning::physics::bench::stretches::{Fineness, stretches};
+use till_morning::physics::bench::stretches::{Fineness, spans};
 use till_morning::physics::bench::totals::totals;
 use till_morning::quantity::{ElectricCharge, Energy, in_amp_hours, in_hours, in_watt_hours};
 
@@ -322,8 +322,8 @@ proptest! {
         if let Ok((log, _)) = read_all(text.as_bytes(), Options::default()) {
             let t = net(&totals(&log));
             prop_assert!(t.0.is_finite() && t.1.is_finite());
-            for stretch in stretches(&log, &Fineness::default()) {
-                prop_assert!(stretch.deviation.is_finite());
+            for (from, to, mean) in spans(&log, &Fineness::default()) {
+                prop_assert!(from <= to && mean.is_finite());
             }
             prop_assert!(run_end(&log, None).is_none_or(|e| in_hours(e.ran) >= 0.0));
         }

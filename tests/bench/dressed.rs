@@ -1,8 +1,8 @@
 //! One run written as many loggers and spreadsheets would.
 
+use super::random::SplitMix64;
 use super::truth::{Row, by_hand, chance, net, pick, same, truth};
 use till_morning::physics::bench::import::{Options, read_all};
-use till_morning::physics::bench::sample::SplitMix64;
 use till_morning::physics::bench::totals::totals;
 use till_morning::quantity::in_hours;
 

@@ -3,8 +3,8 @@
 use super::truth::{Row, net, same, truth};
 use till_morning::physics::bench::instrument::{Instrument, Kind};
 use till_morning::physics::bench::log::{Log, Notes, Sample, Sense};
-use till_morning::physics::bench::measured::mean_draw;
-use till_morning::physics::bench::stretches::{Fineness, stretches};
+use till_morning::physics::bench::measured::steady;
+use till_morning::physics::bench::stretches::{Fineness, spans};
 use till_morning::physics::bench::totals::{totals, totals_in};
 use till_morning::quantity::{Time, in_amp_hours, in_minutes, in_watts};
 
@@ -25,41 +25,32 @@ fn steady_stretches_are_the_modes_that_were_run() {
     let rows = truth(600);
     let log = log_of(&rows);
     for most_points in [10, 100, 4000] {
-        let found = stretches(
-            &log,
-            &Fineness {
-                most_points,
-                ..Fineness::default()
-            },
-        );
+        let fineness = Fineness {
+            most_points,
+            ..Fineness::default()
+        };
+        let found = spans(&log, &fineness);
         assert_eq!(found.len(), 2, "{most_points}: {found:?}");
-        assert_eq!(
-            (found[0].samples.clone(), found[1].samples.clone()),
-            (0..240, 240..600)
-        );
-        assert!((in_watts(found[0].watts.unwrap()) - 24.0 * 13.0).abs() < 5.0);
-        assert!((in_minutes(found[1].lasts()) - 3590.0 / 60.0).abs() < 1e-9);
-        // Three quarters of an ampere either way in seven steps: sd 0.5 A, 13 V.
-        assert!(
-            (found[1].deviation - 0.5 * 12.8).abs() < 0.3,
-            "{}",
-            found[1].deviation
-        );
-        let draw = mean_draw(
-            &log,
-            found[1].samples.clone(),
-            &Instrument::of_reading(0.01),
-        )
-        .unwrap();
-        assert!((draw.value - in_watts(found[1].watts.unwrap())).abs() < 1e-9);
-        assert!(draw.expanded().unwrap() > 2.0 * 0.01 * draw.value / 3f64.sqrt());
+        let minutes = |(from, to, _): (Time, Time, f64)| (in_minutes(from), in_minutes(to));
+        // From the first row of each to its last, ten seconds apart.
+        assert_eq!(minutes(found[0]), (0.0, 2390.0 / 60.0));
+        assert_eq!(minutes(found[1]), (40.0, 5990.0 / 60.0));
+        assert!((found[0].2 - 24.0 * 13.0).abs() < 5.0);
+        assert!((found[1].2 - 9.5 * 12.8).abs() < 3.0, "{}", found[1].2);
     }
+    let part = 240..600;
+    let totals = totals_in(&log, part.clone());
+    let mean_w = in_watts(totals.watts.unwrap().mean);
+    let watts = log.series_in(part, |s| s.watts);
+    let draw = steady(mean_w, &totals, &watts, &Instrument::of_reading(0.01));
+    // The meter's limit, and the scatter of a draw that goes up and down besides.
+    assert!(draw.expanded().unwrap() > 2.0 * 0.01 * mean_w / 3f64.sqrt());
     // Strict enough, it is all one.
     let blunt = Fineness {
         least_change: 1.0,
         ..Fineness::default()
     };
-    assert_eq!(stretches(&log, &blunt).len(), 1);
+    assert_eq!(spans(&log, &blunt).len(), 1);
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! An invented run and its totals worked out on their own.
 
-use till_morning::physics::bench::sample::SplitMix64;
+use super::random::SplitMix64;
 use till_morning::physics::bench::totals::Totals;
 use till_morning::quantity::{in_amp_hours, in_watt_hours};
 

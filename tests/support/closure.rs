@@ -43,7 +43,8 @@ pub fn closure(
 ) -> Result<Option<Closure>, OutOfRange> {
     let (mut sum, mut worst, mut count) = (0.0, 0.0_f64, 0_u32);
     for (index, hour) in weather.hours().iter().enumerate() {
-        let Some(parts) = hour.irradiance.parts() else {
+        let parts = hour.irradiance;
+        let (Some(dni_w_m2), Some(dhi_w_m2)) = (parts.dni_w_m2, parts.dhi_w_m2) else {
             return Ok(None);
         };
         let start = weather.hour_start(index, first_date, utc_offset_h)?;
@@ -52,7 +53,7 @@ pub fn closure(
             continue;
         }
         let upright = elevation_deg.to_radians().sin();
-        let misfit = (parts.ghi_w_m2 - parts.dni_w_m2 * upright - parts.dhi_w_m2).abs();
+        let misfit = (parts.ghi_w_m2 - dni_w_m2 * upright - dhi_w_m2).abs();
         sum += misfit;
         worst = worst.max(misfit);
         count += 1;

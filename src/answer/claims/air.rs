@@ -12,7 +12,7 @@ use crate::{
     plan::finding::Finding,
     plan::{
         AirReading, Figure, Path, Plan,
-        claims::{AirBasis, AirField, Claimed},
+        claims::{AirBasis, Claimed},
         day::DayField,
     },
     quantity::{
@@ -328,21 +328,5 @@ impl AirAnswer {
         let mut figure = Measured::known(value, expanded / 2.0);
         figure.parts = vec![Part::fixed(Source::Meter, expanded / 2.0)];
         (value.is_finite() && expanded.is_finite()).then_some(figure)
-    }
-}
-
-/// The address of the reading that a row of the budget speaks of.
-impl AirInputRead {
-    #[must_use]
-    pub const fn field(self) -> AirField {
-        match self {
-            Self::Flow => AirField::AirflowM3H,
-            Self::FreeArea => AirField::FreeAreaM2,
-            Self::InletTemperature => AirField::InletC,
-            Self::InletHumidity => AirField::InletHumidityPercent,
-            Self::OutletTemperature => AirField::OutletC,
-            Self::OutletHumidity => AirField::OutletHumidityPercent,
-            Self::Pressure => AirField::AltitudeM,
-        }
     }
 }

@@ -6,7 +6,6 @@
 //! wide as U (8.3). What gaps in a log may hold widens the interval.
 
 use super::measured::{Measured, Shrinks, Source};
-use super::student::probability_at_least;
 use crate::quantity::Time;
 
 /// Which way is better.
@@ -159,15 +158,6 @@ pub fn judge_range(measured: &Measured, ends: (f64, f64)) -> Judged<RangeVerdict
 pub fn share_of_claim(measured: f64, claimed: f64) -> Option<f64> {
     let share = measured / claimed;
     (claimed != 0.0 && share.is_finite()).then_some(share)
-}
-
-/// The probability that the true value is `least` or more (JCGM 106:2012, 7.2),
-/// gaps left out of account; `None` where no accuracy can be claimed.
-#[must_use]
-pub fn chance_at_least(measured: &Measured, least: f64) -> Option<f64> {
-    measured.expanded()?;
-    let chance = probability_at_least(measured.value, measured.standard(), least);
-    least.is_finite().then_some(chance)
 }
 
 /// What would make a verdict decisive.

@@ -1,13 +1,11 @@
 //! A measured figure with the parts of its uncertainty.
 
 use super::instrument::Instrument;
-use super::log::Log;
 use super::propagate::{Input, effective_freedom};
 use super::series::Series;
 use super::student::coverage_factor;
 use super::totals::{Flow, Sampling, Totals};
-use crate::quantity::{Time, in_amp_hours, in_hours, in_seconds, in_watt_hours};
-use crate::quantity::{in_volts, in_watts};
+use crate::quantity::{Time, in_amp_hours, in_hours, in_seconds, in_volts, in_watt_hours};
 
 /// Where a part of the uncertainty comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -105,21 +103,6 @@ impl Measured {
             resolved: true,
             lasted: None,
         }
-    }
-
-    /// The mean of repeated runs, their scatter (type A) beside the meter's
-    /// limits, which all runs share (type B). `None` of fewer than two runs.
-    #[must_use]
-    pub fn repeated(runs: &[f64], meter: &Instrument) -> Option<Self> {
-        let mean = Input::repeated(runs)?;
-        let mut figure = Self::read_once(mean.value, meter);
-        figure.parts.push(Part {
-            source: Source::Scatter,
-            standard: mean.standard,
-            shrinks: Shrinks::Never,
-            freedom: mean.freedom,
-        });
-        Some(figure)
     }
 
     /// Combined standard uncertainty (JCGM 100:2008, equation 10).
@@ -226,24 +209,12 @@ fn figure<const N: usize>(
     }
 }
 
-/// The mean draw in watts over samples `range` of a log, from a meter of watts.
+/// The mean of a stretch of a log, from its totals and the readings it is of; `value` in
+/// their unit.
 ///
 /// Scatter is taken from the means of ten parts of equal length, so that
 /// readings that follow each other closely, and a compressor that starts and
-/// stops, do not pass for independent ones. `None` where there are no watts.
-#[must_use]
-pub fn mean_draw(log: &Log, range: std::ops::Range<usize>, meter: &Instrument) -> Option<Measured> {
-    let totals = super::totals::totals_in(log, range.clone());
-    let value = in_watts(totals.watts?.mean);
-    Some(steady(
-        value,
-        &totals,
-        &log.series_in(range, |s| s.watts),
-        meter,
-    ))
-}
-
-/// The same of any mean, from the totals and the readings it is of.
+/// stops, do not pass for independent ones.
 #[must_use]
 pub fn steady(value: f64, totals: &Totals, series: &Series, meter: &Instrument) -> Measured {
     let mut figure = Measured::read_once(value, meter);

@@ -10,8 +10,7 @@
 //! 4. [`stretches`] finds the modes that were run, by [`pelt`]; [`run_end`]
 //!    when the run ended and why.
 //! 5. [`instrument`] says how well a meter reads, [`measured`] puts the parts of
-//!    an uncertainty together; [`propagate`], [`sample`](mod@sample), [`student`]
-//!    and [`line`](mod@line) are the arithmetic of it.
+//!    an uncertainty together; [`propagate`] and [`student`] are the arithmetic of it.
 //! 6. [`lead_acid`] brings a capacity to its rated rate and temperature,
 //!    [`claim`] gives the verdict and what would decide it, [`money`] the price
 //!    of a watt-hour.
@@ -26,7 +25,6 @@ pub mod counters;
 pub mod import;
 pub mod instrument;
 pub mod lead_acid;
-pub mod line;
 pub mod log;
 pub mod measured;
 pub mod money;
@@ -35,7 +33,6 @@ pub mod offset;
 pub mod pelt;
 pub mod propagate;
 pub mod run_end;
-pub mod sample;
 pub mod series;
 pub mod stretches;
 pub mod student;

@@ -37,18 +37,6 @@ pub fn at_rest(log: &Log, from: Time, to: Time) -> Option<Offset> {
     })
 }
 
-/// A log with the offset taken off, and what that takes off its charge.
-///
-/// `None` where the offset is not finite or the log has no amperes.
-#[must_use]
-pub fn remove(log: &Log, offset: ElectricCurrent) -> Option<(Log, ElectricCharge)> {
-    let offset_a = in_amps(offset);
-    let covered_s = log.series(|s| s.amps).covered_s();
-    let has_amps = log.samples.iter().any(|s| s.amps.is_some());
-    let effect = effect(offset, crate::quantity::seconds(covered_s));
-    (offset_a.is_finite() && has_amps).then(|| (log.less_amps(offset_a), effect))
-}
-
 /// The charge that an offset feigns over a time.
 ///
 /// ```
@@ -82,8 +70,8 @@ mod tests {
         let offset = at_rest(&log, minutes(0.0), minutes(29.0)).unwrap();
         assert_eq!(offset.readings, 30);
         assert!((in_amps(offset.current) - 0.1).abs() < 1e-12);
-        let (clean, effect) = remove(&log, offset.current).unwrap();
-        assert!((in_amp_hours(effect) - 1.2).abs() < 1e-9);
+        let clean = log.less_amps(in_amps(offset.current));
+        assert!((in_amp_hours(effect(offset.current, minutes(720.0))) - 1.2).abs() < 1e-9);
         let of = |log: &Log| totals(log);
         let (before, after) = (of(&log), of(&clean));
         let charge = in_amp_hours(before.charge.unwrap().net - after.charge.unwrap().net);
@@ -91,7 +79,6 @@ mod tests {
         // Watts made of volts and amperes follow.
         let energy = in_watt_hours(before.energy.unwrap().net - after.energy.unwrap().net);
         assert!((energy - 15.0).abs() < 1e-9);
-        assert_eq!(remove(&log, amps(f64::NAN)), None);
         assert_eq!(at_rest(&log, minutes(1.0), minutes(1.5)), None);
     }
 }

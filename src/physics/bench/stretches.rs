@@ -10,11 +10,7 @@ use std::ops::Range;
 use super::log::{Log, Sample};
 use super::pelt::{best_cut, change_points};
 use super::series::{Series, median};
-use super::tally::Tally;
-use crate::quantity::{
-    ElectricCurrent, ElectricPotential, Power, Time, amps, in_seconds, minutes, seconds, volts,
-    watts,
-};
+use crate::quantity::{Time, in_seconds, minutes, seconds};
 
 /// How finely to cut.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,33 +38,6 @@ impl Default for Fineness {
     }
 }
 
-/// A stretch of steady draw.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Stretch {
-    /// Its samples in the log.
-    pub samples: Range<usize>,
-    /// From the start of the log.
-    pub from: Time,
-    /// From the start of the log.
-    pub to: Time,
-    /// Mean watts over time, where the log has watts.
-    pub watts: Option<Power>,
-    /// Mean amperes.
-    pub amps: Option<ElectricCurrent>,
-    /// Mean volts.
-    pub volts: Option<ElectricPotential>,
-    /// Standard deviation of the readings that were cut: watts, or amperes.
-    pub deviation: f64,
-}
-
-impl Stretch {
-    /// How long it lasts.
-    #[must_use]
-    pub fn lasts(&self) -> Time {
-        self.to - self.from
-    }
-}
-
 /// Cuts a log into steady stretches. Gaps are always between stretches.
 ///
 /// A stretch runs from its first row to its last: the step to the next stretch,
@@ -76,21 +45,9 @@ impl Stretch {
 /// readings gives none. A compressor that starts and stops is many stretches
 /// until `shortest` is longer than its cycle; the mean of the joined stretch is
 /// then the draw with its duty in it.
-#[must_use]
-pub fn stretches(log: &Log, fineness: &Fineness) -> Vec<Stretch> {
-    let part = draw(log);
-    let series = log.series(part);
-    let places: Vec<usize> = (0..log.samples.len())
-        .filter(|&k| part(&log.samples[k]).is_some())
-        .collect();
-    parts(&series, fineness)
-        .into_iter()
-        .map(|range| describe(log, &series, &places, range))
-        .collect()
-}
-
-/// From, to and the plain mean of the readings of each stretch: all that finding
-/// them gives, without their other figures.
+///
+/// Of each from and to, from the start of the log, and the plain mean of its watts (of
+/// its amperes, where the log has no watts).
 #[must_use]
 pub fn spans(log: &Log, fineness: &Fineness) -> Vec<(Time, Time, f64)> {
     let series = log.series(draw(log));
@@ -225,30 +182,5 @@ fn join(parts: &mut Vec<Range<usize>>, series: &Series, least_change: f64, short
         parts.remove(at + 1);
         means.remove(at + 1);
         means[at] = mean(series, &parts[at]);
-    }
-}
-
-/// A part of the series as a stretch of the log. Its means are taken over time, so
-/// that slow rows count for as long as they stand.
-fn describe(log: &Log, series: &Series, places: &[usize], range: Range<usize>) -> Stretch {
-    let samples = places[range.start]..places[range.end - 1] + 1;
-    let start_s = log.samples[0].time_s;
-    let centre = mean(series, &range);
-    let squares: f64 = series.x[range.clone()]
-        .iter()
-        .map(|x| (x - centre) * (x - centre))
-        .sum();
-    let mean_of = |part| {
-        let tally = Tally::of(&log.series_in(samples.clone(), part));
-        tally.map(|t| t.mean)
-    };
-    Stretch {
-        from: seconds(series.t_s[range.start] - start_s),
-        to: seconds(series.t_s[range.end - 1] - start_s),
-        watts: mean_of(|s| s.watts).map(watts),
-        amps: mean_of(|s| s.amps).map(amps),
-        volts: mean_of(|s| s.volts).map(volts),
-        deviation: (squares / (range.len().max(2) - 1) as f64).sqrt(),
-        samples,
     }
 }

@@ -1,4 +1,4 @@
-//! Student's distribution, and the normal one.
+//! Student's distribution.
 
 use crate::search::root;
 
@@ -61,24 +61,4 @@ pub fn coverage_factor(freedom: Option<f64>) -> f64 {
         Some(freedom) if freedom < AS_GOOD_AS_NORMAL => quantile(0.9545, freedom),
         _ => 2.0,
     }
-}
-
-/// The probability that a normal variable of this mean and standard deviation
-/// is `least` or more: the conformance probability of JCGM 106:2012, 7.2.
-///
-/// With no spread it is 0, 1, or one half on the edge; 0 for what is no number.
-#[must_use]
-pub fn probability_at_least(mean: f64, standard: f64, least: f64) -> f64 {
-    let distance = mean - least;
-    if !(distance.is_finite() && standard.is_finite()) {
-        return 0.0;
-    }
-    if standard <= 0.0 {
-        return if distance == 0.0 {
-            0.5
-        } else {
-            f64::from(distance > 0.0)
-        };
-    }
-    0.5 * libm::erfc(-distance / (standard * std::f64::consts::SQRT_2))
 }

@@ -4,8 +4,6 @@
 //! hot day, not records of a town. Good enough to start from; a forecast or a
 //! file is better. Names for people to read live in `text`.
 
-use super::{OutOfRange, clear_sky::Sky, day::DayProfile, site::Site};
-use crate::quantity::celsius;
 use serde::{Deserialize, Serialize};
 
 /// A type of hot country.
@@ -104,33 +102,6 @@ impl Climate {
     }
 }
 
-impl Typical {
-    /// Its site.
-    ///
-    /// # Errors
-    /// None for the figures here; the signature is the checked constructor's.
-    pub fn site(&self) -> Result<Site, OutOfRange> {
-        Site::new(self.latitude_deg, self.longitude_deg, self.altitude_m)
-    }
-
-    /// Its hot day.
-    ///
-    /// # Errors
-    /// As [`Self::site`].
-    pub fn day(&self) -> Result<DayProfile, OutOfRange> {
-        let dew_point = Some(celsius(self.dew_point_c));
-        DayProfile::new(celsius(self.high_c), celsius(self.low_c), dew_point)
-    }
-
-    /// Its sky without cloud.
-    ///
-    /// # Errors
-    /// As [`Self::site`].
-    pub fn clear_sky(&self) -> Result<Sky, OutOfRange> {
-        Sky::new(self.linke_turbidity, 0.0)
-    }
-}
-
 /// One row of the table above, in the order of its heading.
 #[expect(clippy::too_many_arguments, reason = "one column each")]
 const fn row(
@@ -162,16 +133,22 @@ const fn row(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::{
+        physics::weather::{clear_sky::Sky, day::DayProfile, site::Site},
+        quantity::celsius,
+    };
 
     #[test]
     fn every_place_is_fit_for_use() {
         for climate in Climate::ALL {
             let typical = climate.typical();
-            assert!(
-                typical.site().is_ok() && typical.day().is_ok(),
-                "{climate:?}"
-            );
-            assert!(typical.clear_sky().is_ok(), "{climate:?}");
+            let at = (typical.latitude_deg, typical.longitude_deg);
+            let site = Site::new(at.0, at.1, typical.altitude_m);
+            let (high, low) = (celsius(typical.high_c), celsius(typical.low_c));
+            let day = DayProfile::new(high, low, Some(celsius(typical.dew_point_c)));
+            assert!(site.is_ok() && day.is_ok(), "{climate:?}");
+            let sky = Sky::new(typical.linke_turbidity, 0.0);
+            assert!(sky.is_ok(), "{climate:?}");
             assert!(typical.dew_point_c < typical.low_c, "{climate:?}");
             let written = serde_json::to_value(climate).unwrap();
             assert_eq!(written, typical.key, "documents have the same key");

@@ -77,7 +77,7 @@ impl Bank {
     /// A step from what is held.
     ///
     /// - `offer`: the amps that sources hold out at bars of so many volts, of which no more
-    /// is taken than the bank may be charged with
+    ///   is taken than the bank may be charged with
     /// - `may_charge`: false, and nothing goes in; sources then carry no more than the loads
     /// - `timed`: the step's length ([`Self::lasting`])
     /// - `is_quick`: two passes and one state of the unit, for samples

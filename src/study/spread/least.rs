@@ -40,7 +40,7 @@ impl Least {
     ///
     /// - `before`: the unknowns
     /// - `nudges`: as many half-widths of the differences that slopes are taken by, in their
-    /// units: wide enough to smooth what jumps in the model
+    ///   units: wide enough to smooth what jumps in the model
     /// - `data`: the readings; the model gives a value for each, in their order
     #[must_use]
     pub fn new(before: Vec<Known>, nudges: Vec<f64>, data: Vec<Known>) -> Self {

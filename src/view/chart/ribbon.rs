@@ -86,12 +86,6 @@ impl Window {
         Self::new(start_min, hours)
     }
 
-    /// The clock minute at its left edge, 0 to 1440.
-    #[must_use]
-    pub fn start_min(self) -> f64 {
-        self.start_min
-    }
-
     /// Hours shown: whole, 6 to 48.
     #[must_use]
     pub fn hours(self) -> f64 {

@@ -3,7 +3,6 @@
 use super::error::{Fault, Field, FileError};
 use super::{FilePlace, Format, LONGEST_GAP, Parsed, RawHour, Stamp};
 use crate::physics::weather::OutOfRange;
-use crate::physics::weather::clear_sky::Irradiance;
 use crate::physics::weather::date::{Date, Moment};
 use crate::quantity::{ThermodynamicTemperature, celsius};
 
@@ -16,18 +15,6 @@ pub struct HourMean {
     pub dni_w_m2: Option<f64>,
     /// Diffuse, on the horizontal, where the file has it.
     pub dhi_w_m2: Option<f64>,
-}
-
-impl HourMean {
-    /// All three parts, where the file has them.
-    #[must_use]
-    pub fn parts(&self) -> Option<Irradiance> {
-        Some(Irradiance {
-            ghi_w_m2: self.ghi_w_m2,
-            dni_w_m2: self.dni_w_m2?,
-            dhi_w_m2: self.dhi_w_m2?,
-        })
-    }
 }
 
 /// One hour of weather.
