@@ -253,6 +253,7 @@ fn cold(plan: &Plan, bank: usize, coldest_c: f64) -> Option<Caution> {
     })
 }
 
+/// Not of a bank outside, and not of one that does not gas.
 fn gas(plan: &Plan, bank: usize) -> Option<Caution> {
     if plan.supply.bank_place == Some(BankPlace::Outside) {
         return None;

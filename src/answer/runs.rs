@@ -318,6 +318,7 @@ const SIZES: [f64; 13] = [
     0.25, 0.5, 0.75, 1.0, 1.25, 1.5, 1.75, 2.0, 2.25, 2.5, 3.0, 3.5, 4.0,
 ];
 
+/// The same batteries, more or fewer side by side; a fraction of one is allowed for a curve.
 fn by_bank(pack: &Pack, job: &Job, from: f64, to: f64) -> Vec<CurvePoint> {
     SIZES
         .iter()

@@ -443,6 +443,7 @@ impl<'a> Walk<'a> {
         FillEnd::TooLong
     }
 
+    /// The state at the charge now, with the sums up to here.
     fn mark(&mut self) {
         let bars = self.filling.bars(self.ocv_v(self.charge));
         self.sums.marks.push(FillMark {

@@ -288,6 +288,7 @@ impl<'a> Tally<'a> {
         self.ah * self.pack.curve.mean_between(low, high) - self.surface_wh
     }
 
+    /// What the surface's lag loses goes to what is lost in the bank.
     fn finish(self, stop: Stop) -> Run {
         let lag_loss_wh = self.lag_loss_wh();
         let Self {

@@ -145,6 +145,7 @@ fn starts_cost(inputs: &Inputs, starts: &Starts) -> Option<Finding> {
     (starts.lost_share() > MUCH_LOST).then(|| Finding::note(Some(path), matter))
 }
 
+/// What was taken otherwise than stated, and what does not go together.
 fn findings(plan: &Plan, scene: &Scene, inputs: &Inputs) -> Vec<Finding> {
     let mut findings = Vec::new();
     let number = |field| plan.number(Path::Day(field));

@@ -131,6 +131,7 @@ fn limits(
     }
 }
 
+/// The rows from one moment to another, with the one after it: the last step belongs here.
 fn rows(log: &Log, from_h: f64, to_h: f64) -> Range<usize> {
     let start_s = log.samples.first().map_or(0.0, |s| s.time_s);
     let at = |h: f64| {

@@ -109,6 +109,7 @@ pub fn with_bands(refill: &mut ChargerRefill, idle: (Band, Vec<Share>), cooling:
     }
 }
 
+/// A filling that does not get there has no band: its hours are those until it gives up.
 fn banded(fill: &mut Fill, band: Band) {
     if fill.is_filled {
         fill.hours_h = Band {
@@ -118,6 +119,7 @@ fn banded(fill: &mut Fill, band: Band) {
     }
 }
 
+/// Fuel and price follow what the charger takes from its source, losses included.
 fn fill_answer(
     plan: &Plan,
     at: usize,

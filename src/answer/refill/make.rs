@@ -192,6 +192,7 @@ fn day_shares(scene: &Scene, plan: &Plan) -> Option<(f64, f64)> {
     Some((share(scene.wanted_h.min(DAY_H))?, share(DAY_H)?))
 }
 
+/// Worst first; of one weight in the order found.
 fn all_notes(
     plan: &Plan,
     answer: &RefillAnswer,

@@ -105,6 +105,8 @@ fn mean_draw(plan: &Plan, path: Path) -> bool {
     }
 }
 
+/// Which end is hard depends on the number: fewer amps that a battery bears, more that a
+/// unit takes. Both ends are kept in the accepted range.
 fn guess(plan: &Plan, path: Path) -> Option<Guess> {
     let figure = plan.figure(path)?;
     // Of a mean, the draw while it runs is still to be said.

@@ -199,6 +199,7 @@ struct Fitted<'a> {
 }
 
 impl Fitted<'_> {
+    /// In this order: against the conductor, against the load, by its place, by its kind.
     fn faults(&self, plan: &Plan, circuit: Circuit, place: Place) -> Vec<FuseFault> {
         let laid: &CableInstallation = plan.wiring.installation(circuit);
         let mut faults = Vec::new();
@@ -237,6 +238,7 @@ impl Fitted<'_> {
     }
 }
 
+/// The longest of the distances that ask for no enclosure, m.
 fn furthest(most_m: f64, position: Position) -> f64 {
     match position {
         Position::Within { most_m: m } | Position::AsCloseAsPracticable { most_m: m } => {

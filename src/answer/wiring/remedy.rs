@@ -147,6 +147,7 @@ impl Tried<'_> {
         })
     }
 
+    /// Never lower than it is.
     fn cut_off(&self) -> Remedy {
         let nominal_v = self
             .plan
@@ -176,6 +177,7 @@ fn shorter(plan: &mut Plan, tried: &Tried<'_>, remedy: &Remedy) {
     }
 }
 
+/// The unit's own cut-off or its inverter's, or else the bank's.
 fn stops_sooner(plan: &mut Plan, tried: &Tried<'_>, remedy: &Remedy) {
     // Chargers and panels give their amps whatever the bank's volts.
     let (Remedy::HigherCutOff { to_v }, Circuit::Unit | Circuit::Distribution) =

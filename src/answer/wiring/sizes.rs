@@ -214,6 +214,8 @@ pub(super) fn needed(choice: &Choice) -> Vec<Needed> {
         .to_vec()
 }
 
+/// By one rule alone the smallest is the one after the last that fails it: a rule that
+/// passes a thin size and fails a thicker one has not passed the thin one.
 fn of_system(choice: &Choice, system: System, chosen: Option<Chosen>) -> Needed {
     let trials = || {
         let all = choice.trials.iter();

@@ -263,6 +263,8 @@ fn weather(scene: &Scene, plan: &Plan) -> Option<Weather> {
     })
 }
 
+/// The dew point of air at the day's high with that relative humidity: humidity is stated
+/// for the warmest hour, and the dew point stays through the days.
 fn dew_of_humidity(pressure_pa: f64, air_c: f64, percent: f64) -> Option<f64> {
     use crate::physics::air::{Humidity, MoistAir};
     let air = MoistAir::new(
@@ -322,6 +324,7 @@ fn controller(plan: &Plan) -> Option<Controller> {
     Controller::direct(curve, limit).ok()
 }
 
+/// In the plan's order; nothing where one lacks a figure.
 fn chargers(plan: &Plan, bank: &Bank) -> Option<Vec<Fuelled>> {
     let end_a = bank.charging.end_share * bank.store.cells_ah;
     (0..plan.supply.chargers.len())

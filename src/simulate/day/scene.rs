@@ -45,6 +45,7 @@ impl Scene {
         Self::at_pace(plan, COARSE_STEPS_PER_HOUR)
     }
 
+    /// The one maker: place, date and clock are taken from the plan here and nowhere else.
     fn at_pace(plan: &Plan, steps_per_hour: usize) -> Option<Self> {
         let number = |field| plan.number(Path::Day(field));
         let site = Site::new(

@@ -194,6 +194,8 @@ impl SolarTable {
             .collect()
     }
 
+    /// Walls stand to the four quarters of the sky and share their light: which way the
+    /// vehicle is parked, nobody says.
     fn air_at(
         &self,
         row: usize,

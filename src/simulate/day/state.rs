@@ -326,6 +326,7 @@ pub(super) fn cycles_too_fast(inputs: &Inputs, rig: usize, cooling_w: f64, share
     2.0 > SWITCHES_PER_H * cycle_h
 }
 
+/// Of a unit that cycles the band lies half on either side of the set point.
 fn thermostat(inputs: &Inputs, rig: usize) -> Thermostat {
     let rig = &inputs.rigs[rig];
     let half_k = 0.5 * inputs.band_k;

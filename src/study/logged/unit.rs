@@ -148,6 +148,7 @@ struct Step {
 }
 
 impl Step {
+    /// `planned` is the mode on by the plan; where none is, every mode is in question.
     fn new(
         ground: &Ground,
         inputs: &Inputs,

@@ -80,6 +80,7 @@ impl Change {
         all
     }
 
+    /// The first bank alone: the days know no other.
     fn of_bank(plan: &Plan, all: &mut Vec<Self>) {
         let Some(bank) = plan.banks.first() else {
             return;
@@ -94,6 +95,7 @@ impl Change {
         }
     }
 
+    /// The largest array grows; each that is shaded, and each charger, is tried by itself.
     fn of_supply(plan: &Plan, all: &mut Vec<Self>) {
         let arrays = plan.supply.arrays.len();
         let number = |array, field| plan.number(Path::Array(array, field)).unwrap_or(0.0);
@@ -136,6 +138,7 @@ impl Change {
         }));
     }
 
+    /// A warmer set point, and each mode that is planned one lower.
     fn of_modes(plan: &Plan, all: &mut Vec<Self>) {
         if let Some(now_c) = plan.number(Path::Cabin(C::SetPointC))
             && range::SET_POINT_C.accepts(now_c + WARMER_K)
@@ -156,6 +159,7 @@ impl Change {
         }
     }
 
+    /// Only choices that still stand for a figure: one that is stated would not move with them.
     fn of_cabin(plan: &Plan, all: &mut Vec<Self>) {
         let cabin = &plan.cabin;
         let covers = cabin.covers.unwrap_or(Covers::InsideMats);
@@ -307,6 +311,7 @@ fn more_strings(plan: &mut Plan, parallel_count: u32) {
     }
 }
 
+/// A new array past the last; else more panels side by side, as the volts must stay.
 fn panel_watts(plan: &mut Plan, array: usize, rated_w: f64) {
     if array == plan.supply.arrays.len() {
         plan.supply.arrays.push(Array {

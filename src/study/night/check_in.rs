@@ -306,6 +306,7 @@ impl Tail {
         self.at += 1;
     }
 
+    /// The reading's own spread is drawn too: what was read off a monitor is no exact start.
     fn drawn(
         &self,
         run_number: u32,

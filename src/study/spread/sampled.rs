@@ -114,6 +114,7 @@ impl Sampler {
         self.runs
     }
 
+    /// One day more; one that cannot be run leaves nothing but its number.
     fn draw(&mut self) {
         let run_number = self.runs;
         self.runs += 1;
