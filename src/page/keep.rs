@@ -1,7 +1,7 @@
 //! Where the plan is kept: the browser's storage and the link's fragment.
 //!
-//! Storage may be missing (a sandboxed frame), full, or damaged: the page then
-//! works as it is and says so. All tabs share one: see [`crate::plan::tabs`].
+//! Storage may be missing (a sandboxed frame), full, or damaged, and each call to it may
+//! throw (Firefox does where its file is corrupt): the page then works as it is and says so. All tabs share one: see [`crate::plan::tabs`].
 
 use super::{
     app::first_plan,
@@ -19,8 +19,8 @@ use crate::{
     share::{NotALink, link_from_plan, plan_from_link},
     text::Notice,
 };
-use gloo_storage::{LocalStorage, SessionStorage, Storage as _};
 use leptos::prelude::*;
+use serde::de::DeserializeOwned;
 use std::{
     cell::{Cell, RefCell},
     rc::Rc,
@@ -35,6 +35,8 @@ const KEY: &str = "till-morning.draft.1";
 const ASIDE_KEY: &str = "till-morning.aside.1";
 /// The link that this tab has put into its address: its own plan, not another's.
 const ADDRESS_KEY: &str = "till-morning.address";
+/// Marks an entry of the browser's history whose address has this page's own plan.
+const OWN_ENTRY: &str = "till-morning.own";
 const DAMAGED_KEY: &str = "till-morning.damaged";
 /// The steps back of this tab.
 const STEPS_KEY: &str = "till-morning.steps.1";
@@ -70,10 +72,8 @@ pub fn open(state: State) {
     let opened = opened();
     let first = Draft::of(first_plan());
     let untouched = state.draft.with_untracked(|draft| *draft == first);
-    if session().is_some()
-        && let Ok(steps) = SessionStorage::get(STEPS_KEY)
-        && let Ok(steps) = shaped(steps)
-    {
+    let steps = read(session(), STEPS_KEY).and_then(|text| stored(&text));
+    if let Some(steps) = steps {
         state.take_steps(steps);
     }
     if let Some(own) = opened.own {
@@ -139,13 +139,18 @@ fn text_of(draft: &Draft) -> String {
     serde_json::to_string(draft).unwrap_or_default()
 }
 
+/// What this page has stored as JSON.
+fn stored<T: DeserializeOwned>(text: &str) -> Option<T> {
+    shaped(serde_json::from_str(text).ok()?).ok()
+}
+
 /// A kept draft; what cannot be read is set aside, so that nothing typed is lost to
 /// a reader's fault.
 fn drafted(text: String) -> Option<Draft> {
-    let json = serde_json::from_str(&text).ok();
-    let draft = json.and_then(|json| shaped(json).ok());
-    if draft.is_none() {
-        let _ = write(local(), DAMAGED_KEY, &text);
+    let draft = stored(&text);
+    if draft.is_none() && !write(local(), DAMAGED_KEY, &text) {
+        // No room: at least as long as this tab is open.
+        let _ = write(session(), DAMAGED_KEY, &text);
     }
     draft
 }
@@ -179,6 +184,12 @@ fn keep(state: State, as_opened: Option<Draft>, tab: Tab) {
         timer.set_value(later(ADDRESS_REST, follow));
     });
     listen("hashchange", move || match plan_from_link(&fragment()) {
+        // Gone back or on to: a place in the page, and no link from somebody. The plan stays.
+        _ if is_own_entry() => {
+            if !state.is_example() {
+                set_fragment(&state.plan.with_untracked(link_of));
+            }
+        }
         Ok(plan) if plan.reader.is_some() => {
             let _ = window().location().reload();
         }
@@ -199,8 +210,8 @@ fn keep(state: State, as_opened: Option<Draft>, tab: Tab) {
 fn keep_steps(state: State) {
     let steps = state.steps();
     let last = &steps[steps.len().saturating_sub(KEPT_STEPS)..];
-    if session().is_some() {
-        let _ = SessionStorage::set(STEPS_KEY, last);
+    if let Ok(text) = serde_json::to_string(last) {
+        let _ = write(session(), STEPS_KEY, &text);
     }
 }
 
@@ -212,12 +223,10 @@ fn keep_draft(state: State, tab: &RefCell<Tab>, draft: &Draft) {
     let text = text_of(draft);
     let aside = tab.borrow_mut().write(read(local(), KEY).as_deref(), &text);
     let is_safe = aside.is_none_or(|aside| write(local(), ASIDE_KEY, &aside));
-    if !(is_safe && LocalStorage::set(KEY, draft).is_ok()) {
+    if !(is_safe && write(local(), KEY, &text)) {
         state.notice.set(Some(Notice::StorageFull));
     }
-    if session().is_some() {
-        let _ = SessionStorage::set(KEY, draft);
-    }
+    let _ = write(session(), KEY, &text);
     state.other_tab.set(tab.borrow().other().is_some());
 }
 
@@ -246,7 +255,7 @@ fn mind_other_tabs(state: State, tab: &Rc<RefCell<Tab>>) {
         let own = state.draft.with_untracked(text_of);
         let aside = read(local(), ASIDE_KEY);
         if aside.is_some() && (aside == other || aside.as_deref() == Some(&own)) {
-            LocalStorage::delete(ASIDE_KEY);
+            remove(local(), ASIDE_KEY);
         }
         match shall {
             Shall::Other => {
@@ -301,6 +310,10 @@ fn write(storage: Option<Storage>, key: &str, text: &str) -> bool {
     storage.is_some_and(|storage| storage.set_item(key, text).is_ok())
 }
 
+fn remove(storage: Option<Storage>, key: &str) {
+    let _ = storage.map(|storage| storage.remove_item(key));
+}
+
 fn fragment() -> String {
     window().location().hash().unwrap_or_default()
 }
@@ -308,13 +321,15 @@ fn fragment() -> String {
 fn set_fragment(link: &str) {
     // Refused in some frames: the plan is then only in the storage.
     if let Ok(history) = window().history() {
-        let _ = history.replace_state_with_url(
-            &wasm_bindgen::JsValue::NULL,
-            "",
-            Some(&format!("#{link}")),
-        );
+        let _ = history.replace_state_with_url(&OWN_ENTRY.into(), "", Some(&format!("#{link}")));
         let _ = write(session(), ADDRESS_KEY, link);
     }
+}
+
+/// Whether this page itself has put the plan into the address of this entry of the history.
+fn is_own_entry() -> bool {
+    let state = window().history().and_then(|history| history.state());
+    state.is_ok_and(|state| state.as_string().as_deref() == Some(OWN_ENTRY))
 }
 
 /// The plan's link, in full; nothing for a plan that no link could carry.
