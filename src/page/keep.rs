@@ -11,7 +11,7 @@ use super::{
 };
 use crate::{
     plan::{
-        Plan,
+        Plan, VERSION,
         draft::Draft,
         open::{NotAPlan, shaped},
         tabs::{Stored, Tab},
@@ -144,10 +144,11 @@ fn stored<T: DeserializeOwned>(text: &str) -> Option<T> {
     shaped(serde_json::from_str(text).ok()?).ok()
 }
 
-/// A kept draft; what cannot be read is set aside, so that nothing typed is lost to
-/// a reader's fault.
+/// A kept draft; what cannot be read, or is of a later version of the page, is set aside,
+/// so that nothing typed is lost to a reader's fault.
 fn drafted(text: String) -> Option<Draft> {
     let draft = stored(&text);
+    let draft = draft.filter(|draft: &Draft| draft.plan.version == VERSION);
     if draft.is_none() && !write(local(), DAMAGED_KEY, &text) {
         // No room: at least as long as this tab is open.
         let _ = write(session(), DAMAGED_KEY, &text);
