@@ -74,7 +74,8 @@ fn SpotButton(spots: Memo<Vec<Place>>, key: String, opens: fn(&str) -> String) -
             type="button"
             class="picture-spot"
             aria-label=of(|place| &place.1)
-            style=of(|place| &place.2)
+            // As a property: a strict policy refuses the attribute.
+            prop:style=of(|place| &place.2)
             on:click=move |_| open(&id)
         ></button>
     }

@@ -1,6 +1,9 @@
 // Under a content policy that allows the site's own files and nothing inline.
 import assert from 'node:assert/strict';
-import { complete, expect, kept, ready, test } from './harness.mjs';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { allOpen } from './focus.mjs';
+import { complete, expect, kept, ready, test, withExample } from './harness.mjs';
 import { STRICT_CSP } from './serve.mjs';
 
 const watch = (page) => page.addInitScript(() => {
@@ -21,6 +24,22 @@ test('the page starts and works without a signal, with no violation', async ({ p
   await site.close();
   await page.reload();
   await ready(page);
+  assert.deepEqual(await violations(page), []);
+});
+
+test('with everything open and a log in it, no violation', async ({ page, open, scratch }) => {
+  const site = await open({ csp: STRICT_CSP });
+  await watch(page);
+  await page.goto(site.url);
+  await withExample(page);
+  await allOpen(page);
+  const file = join(scratch(), 'log.csv');
+  writeFileSync(file, `elapsed min,bank V,draw A\n${Array.from({ length: 200 }, (_, at) => `${at},13,20`).join('\n')}\n`);
+  await page.setInputFiles('#log-file', file);
+  // The handles of a stretch and the parts of a drawing stand where they belong.
+  for (const placed of ['.edge.to', '.picture-spot']) {
+    await expect.poll(() => page.locator(placed).first().evaluate((one) => Number.parseFloat(getComputedStyle(one).left)), placed).toBeGreaterThan(0);
+  }
   assert.deepEqual(await violations(page), []);
 });
 

@@ -149,7 +149,8 @@ fn Handle(scale: XScale, at: usize, is_end: bool) -> impl IntoView {
             aria-valuemax=last
             aria-valuenow=move || say::minutes_of(hours.get())
             aria-valuetext=move || say::moment_of(formatter(), hours.get())
-            style=left
+            // As a property: a strict policy refuses the attribute.
+            prop:style=left
             on:keydown=on_key
             on:pointerdown=capture
             on:pointermove=on_move
@@ -176,7 +177,7 @@ fn StretchNumber(scale: XScale, at: usize) -> impl IntoView {
         format!("left:{}px", say::plainly(0.5 * (px(false) + px(true))))
     };
     view! {
-        <span class="stretch-number" aria-hidden="true" style=left>
+        <span class="stretch-number" aria-hidden="true" prop:style=left>
             {say::place(at)}
         </span>
     }
