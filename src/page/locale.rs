@@ -77,8 +77,9 @@ fn storage() -> Option<web_sys::Storage> {
 }
 
 fn kept() -> Option<Locale> {
-    storage()?;
-    LocalStorage::get(KEY).ok()
+    // Not by the crate's own `get`: it panics where the call throws.
+    let text = storage()?.get_item(KEY).ok()??;
+    serde_json::from_str(&text).ok()
 }
 
 /// Language, units, decimal mark and clock: one place for all of it.
