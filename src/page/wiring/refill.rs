@@ -82,6 +82,11 @@ pub fn Refill(is_open: RwSignal<bool>) -> impl IntoView {
         let plot = |chart| view! { <ChartView plot=plot(state, answered, chart) /> };
         plots.map(plot).collect_view()
     };
+    // Without a charger there is no curve, and nothing true to say below one.
+    let charges = |one: &ChargerRefill| one.idle.curve.len() > 1;
+    let without = Signal::derive(move || {
+        !answered.of(state, |_, answer| answer.chargers.iter().any(charges))
+    });
     let fields = || {
         let fields = [
             S::RefillFromPercent,
@@ -97,7 +102,7 @@ pub fn Refill(is_open: RwSignal<bool>) -> impl IntoView {
             <h3 id="refill">{say(m::ChargingTitle)}</h3>
             <Outcome />
             <Sources />
-            <Fold title=|| say(m::ChargingCurves)>{plots()}</Fold>
+            <Fold title=|| say(m::ChargingCurves) hidden=without>{plots()}</Fold>
             <Fold title=|| say(m::ChargingFields)>
                 <div class="grid">{fields()}</div>
             </Fold>
