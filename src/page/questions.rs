@@ -4,13 +4,14 @@
 //! them; what is folded opens when its link is followed.
 
 use super::{
-    browser::{document, listen, window},
+    browser::{document, later, listen, window},
     kit::Press,
     locale::say,
     state::State,
 };
 use crate::text::m;
 use leptos::{ev, prelude::*};
+use std::time::Duration;
 
 /// The bar of links.
 #[component]
@@ -27,7 +28,10 @@ pub fn Questions() -> impl IntoView {
     let link = |(id, name): (&'static str, &'static str)| {
         view! {
             <li>
-                <a href=format!("#{id}")>{name}</a>
+                // Where the address says so already, following it tells nobody.
+                <a href=format!("#{id}") on:click=move |_| open_soon()>
+                    {name}
+                </a>
             </li>
         }
     };
@@ -48,9 +52,14 @@ pub fn Questions() -> impl IntoView {
 
 /// Follows links within the page, and the keys that undo, from now on.
 pub fn follow(state: State) {
-    open_what_is_named();
+    open_soon();
     listen("hashchange", open_what_is_named);
     undo_by_keys(state);
+}
+
+/// The same once the page stands, and the address has followed a press.
+fn open_soon() {
+    later(Duration::ZERO, open_what_is_named);
 }
 
 /// Opens the fold that the address names, and what it stands in.

@@ -144,6 +144,22 @@ test('the six questions are links, and the back button works between them', asyn
   assert.match(page.url(), /#question-4$/);
 });
 
+test('a question’s link opens it again after it was folded, and after a reload', async ({ page, url }) => {
+  await page.goto(url);
+  await complete(page);
+  const link = page.getByRole('navigation', { name: 'Questions' }).getByRole('link', { name: 'Hot day' });
+  const fold = page.locator('section:has(#question-3) > details');
+  await link.click();
+  await expect(fold).toHaveAttribute('open', '');
+  await fold.locator('> summary').click();
+  await expect(fold).not.toHaveAttribute('open', '');
+  await link.click();
+  await expect(fold).toHaveAttribute('open', '');
+  await page.reload();
+  await complete(page);
+  await expect(fold).toHaveAttribute('open', '');
+});
+
 test('undo is in reach, by keys too, and survives a reload', async ({ page, url }) => {
   await page.goto(url);
   await complete(page);

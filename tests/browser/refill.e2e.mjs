@@ -73,8 +73,11 @@ test('more amps fill it sooner; a number that cannot be leaves the last answer, 
 
 test('curves of current and charge are drawn', async (t) => {
   await open(t);
+  await expect(t.page.getByText('Charging curves'), 'without a charger there are none').toBeHidden();
+  await fold(t.page, 'What charges it');
+  await t.page.locator(QUESTION).getByRole('button', { name: 'Add a charger' }).click();
   await fold(t.page, 'Charging curves');
-  await t.page.locator('.refill svg path').first().waitFor();
+  await t.page.locator('.refill svg path.curve').first().waitFor();
 });
 
 // The answer comes a moment after the plan has changed: the table is of the answer.
