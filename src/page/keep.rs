@@ -1,7 +1,9 @@
 //! Where the plan is kept: the browser's storage and the link's fragment.
 //!
 //! Storage may be missing (a sandboxed frame), full, or damaged, and each call to it may
-//! throw (Firefox does where its file is corrupt): the page then works as it is and says so. All tabs share one: see [`crate::plan::tabs`].
+//! throw (Firefox does where its file is corrupt): the page then works as it is and says
+//! so. Reading by gloo's `get` would panic there. All tabs share one: see
+//! [`crate::plan::tabs`].
 
 use super::{
     app::first_plan,
@@ -19,6 +21,7 @@ use crate::{
     share::{NotALink, link_from_plan, plan_from_link},
     text::Notice,
 };
+use gloo_storage::{SessionStorage, Storage as _};
 use leptos::prelude::*;
 use serde::de::DeserializeOwned;
 use std::{
@@ -211,8 +214,8 @@ fn keep(state: State, as_opened: Option<Draft>, tab: Tab) {
 fn keep_steps(state: State) {
     let steps = state.steps();
     let last = &steps[steps.len().saturating_sub(KEPT_STEPS)..];
-    if let Ok(text) = serde_json::to_string(last) {
-        let _ = write(session(), STEPS_KEY, &text);
+    if session().is_some() {
+        let _ = SessionStorage::set(STEPS_KEY, last);
     }
 }
 
