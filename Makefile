@@ -2,7 +2,7 @@
 # there. On a machine without wasm for rustup's Rust: WASM_STD=distro make ...
 SHELL := /bin/bash
 .DEFAULT_GOAL := help
-.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check deny sizes measure bench icons
+.PHONY: help setup build module serve test test-native test-page test-e2e test-engines check deny sizes measure bench twice icons
 run := .tools/run
 
 help: ## these lines
@@ -64,6 +64,9 @@ measure: ## what a visitor feels: paint, first answer, keys (a table, no test)
 bench: build ## the scorecard: this page against a bare counter and a page by hand
 	@.tools/setup.sh bench
 	@.tools/bench.sh
+
+twice: build ## build once more, elsewhere and from nothing, and compare byte for byte
+	@.tools/twice.sh
 
 icons: ## draw style/icons/*.png anew from the SVGs
 	@.tools/setup.sh test

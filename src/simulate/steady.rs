@@ -58,8 +58,9 @@ const NODES: [(f64, f64); 3] = [
 ];
 /// A run over less of the charge than this is none: rounding.
 const LEAST: f64 = 1e-13;
-/// Parts of a piece that is near it.
-const PARTS: u32 = 2;
+/// Parts that a piece near the summit has for each twentieth of the charge or less.
+const PARTS: f64 = 2.0;
+const TWENTIETH: f64 = 0.05;
 
 /// Runs `job` on `pack` from one share held down to another.
 ///
@@ -225,7 +226,8 @@ impl<'a> Tally<'a> {
             }
         };
         let from = above.sqrt();
-        let width = (high - low) / (from + (high - low + above).sqrt()) / f64::from(PARTS);
+        let parts = PARTS * ((high - low) / TWENTIETH).ceil();
+        let width = (high - low) / (from + (high - low + above).sqrt()) / parts;
         let of_part = |part: u32| {
             NODES.map(|(node, weight)| {
                 let up = width * (f64::from(part) + node);
@@ -233,7 +235,7 @@ impl<'a> Tally<'a> {
                 (charge, 2.0 * (from + up) * width * weight)
             })
         };
-        (0..PARTS).flat_map(of_part).collect()
+        (0..parts as u32).flat_map(of_part).collect()
     }
 
     /// Adds one node: a charge at the surface and the charge given that it stands for.

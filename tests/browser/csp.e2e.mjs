@@ -37,8 +37,9 @@ test('with everything open and a log in it, no violation', async ({ page, open, 
   writeFileSync(file, `elapsed min,bank V,draw A\n${Array.from({ length: 200 }, (_, at) => `${at},13,20`).join('\n')}\n`);
   await page.setInputFiles('#log-file', file);
   // The handles of a stretch and the parts of a drawing stand where they belong.
-  for (const placed of ['.edge.to', '.picture-spot']) {
-    await expect.poll(() => page.locator(placed).first().evaluate((one) => Number.parseFloat(getComputedStyle(one).left)), placed).toBeGreaterThan(0);
+  // (The first part of the drawing begins at its left edge.)
+  for (const [placed, side] of [['.edge.to', 'left'], ['.picture-spot', 'top']]) {
+    await expect.poll(() => page.locator(placed).first().evaluate((one, side) => Number.parseFloat(getComputedStyle(one)[side]), side), placed).toBeGreaterThan(0);
   }
   assert.deepEqual(await violations(page), []);
 });

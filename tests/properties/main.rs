@@ -27,7 +27,7 @@ use till_morning::{
         Plan,
         path::{BankField, Path},
     },
-    simulate::{assemble, run_down},
+    simulate::{assemble, hours_down},
 };
 
 /// The answer's only run.
@@ -46,7 +46,7 @@ fn hours(plan: &Plan) -> f64 {
     let share = |field| plan.number(Path::Bank(0, field)).unwrap() / 100.0;
     let start = share(BankField::StartChargePercent);
     let floor = (1.0 - share(BankField::DepthPercent)).min(start);
-    run_down(&pack, &job, start, floor).hours
+    hours_down(&pack, &job, start, floor)
 }
 
 /// Rounding between two ways to the same number.
