@@ -74,7 +74,7 @@ export async function serve({ root, base = '/', csp, shared = false, store = tru
     };
     if (csp) headers['Content-Security-Policy'] = csp;
     if (shared) headers['Access-Control-Allow-Origin'] = '*';
-    if (compress && /\.(html|js|css|wasm|json|svg)$/.test(found.file)) {
+    if (compress && /\.(html|js|css|wasm|json|svg|txt)$/.test(found.file)) {
       const data = packed.get(found.file) ?? brotliCompressSync(readFileSync(found.file));
       packed.set(found.file, data);
       return response.writeHead(200, { ...headers, 'Content-Encoding': 'br', 'Content-Length': data.length }).end(data);
