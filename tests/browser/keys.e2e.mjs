@@ -100,7 +100,7 @@ test('a question’s link, the undo and a term’s mark by keys', { context: PHO
   await expect(page.locator('section:has(#question-4) > details')).toHaveAttribute('open', '');
   // From there on Tab goes on in that question, and not from the top of the page.
   await page.keyboard.press('Tab');
-  assert.equal(await page.evaluate(() => document.activeElement.closest('section')?.getAttribute('aria-labelledby')), 'question-4');
+  await expect(page.locator('section[aria-labelledby="question-4"]:focus-within')).toHaveCount(1);
   await to(page, AH, { key: 'Shift+Tab' });
   await page.keyboard.type('150');
   await to(page, '.questions .quiet', { key: 'Shift+Tab' });
