@@ -124,9 +124,11 @@ pub fn run_answer(
     rate_not_measured(plan, bank, &run, findings);
     fast_lead_acid(plan, bank, &run, findings);
     let paths = paths(bank, unit, mode, plan);
-    let (hours_h, spread_from) = spread::band(plan, &paths, |plan| {
+    let (band, spread_from) = spread::band(plan, &paths, |plan| {
         hours(plan, bank, unit, mode).unwrap_or(0.0)
     });
+    // The hours alone differ in the ninth digit from those of the run that is followed.
+    let hours_h = band.about(run.hours);
     let (first, last) = (run.knots.first().copied(), run.knots.last().copied());
     let per_hour = |sum: f64| {
         if run.hours > 0.0 {

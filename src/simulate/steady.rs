@@ -75,7 +75,8 @@ pub fn run_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> Run {
     run_with(pack, job, (from_held, to_held), Marks::Twentieths)
 }
 
-/// The hours of [`run_down`] alone, in half its time: the same to 1e-9 of them.
+/// The hours of [`run_down`] alone, in half its time: the same to 1e-9 of them,
+/// to 1e-7 close above the voltage below which no current carries the power.
 #[must_use]
 pub fn hours_down(pack: &Pack, job: &Job, from_held: f64, to_held: f64) -> f64 {
     run_with(pack, job, (from_held, to_held), Marks::None).hours

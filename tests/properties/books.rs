@@ -71,15 +71,6 @@ fn span(run: &RunAnswer) -> Option<(f64, f64)> {
 }
 
 proptest! {
-    /// The hours of the headline, run without marks, are those at the end of the run
-    /// that is followed at every twentieth.
-    #[test]
-    fn the_hours_alone_are_those_of_the_run(plan in sane_plan()) {
-        let run = run(&plan);
-        let last_h = run.trace.last().map_or(0.0, |point| point.hours_h);
-        prop_assert!(close(run.hours_h.likely, last_h, 1e-9), "{} {last_h}", run.hours_h.likely);
-    }
-
     /// What stood behind the open-circuit voltage is what came out at the
     /// terminals and what the resistance kept.
     #[test]

@@ -145,10 +145,12 @@ proptest! {
         }
     }
 
-    /// The short way to the hours that other properties take.
+    /// The short way to the hours, which spread, sizing and other properties take: without
+    /// the marks of the run that is followed.
     #[test]
     fn the_quick_way_is_the_same(plan in sane_plan()) {
-        prop_assert_eq!(hours(&plan), run(&plan).hours_h.likely);
+        let (quick_h, run_h) = (hours(&plan), run(&plan).hours_h.likely);
+        prop_assert!((quick_h - run_h).abs() <= 1e-7 * run_h, "{quick_h} {run_h}");
     }
 
     #[test]

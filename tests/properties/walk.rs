@@ -73,8 +73,9 @@ fn empty_h(day: &DayAnswer) -> f64 {
     day.empty_h.unwrap_or(day.span_h)
 }
 
-/// How long a cabin may take to be cooled down, and the step that shows it was not.
-const PULL_DOWN_H: f64 = 2.0 + 1.0 / 6.0;
+/// How long a cabin may take to be cooled down, and the step that shows it was not; one
+/// more where twelve steps of ten minutes add up to a hair less than two hours.
+const PULL_DOWN_H: f64 = 2.0 + 2.0 / 6.0;
 
 /// Until the set point is lost, or the bank empty. What ends while the cabin may
 /// still be cooled down was not held since its mode began: whether the air touched

@@ -42,6 +42,19 @@ pub struct Band {
     pub high: f64,
 }
 
+impl Band {
+    /// The same width about another likely value; not below nothing.
+    #[must_use]
+    pub fn about(self, likely: f64) -> Self {
+        let moved = likely - self.likely;
+        Self {
+            low: (self.low + moved).max(0.0),
+            likely,
+            high: self.high + moved,
+        }
+    }
+}
+
 /// One input's part in a band.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
