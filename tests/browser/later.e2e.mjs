@@ -4,8 +4,9 @@ import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { DIST, expect, kept, ready, test } from './harness.mjs';
 
-const [FIRST, KEEPING, LATER] = ['', 'keeping-', 'later-'].map((part) =>
+const [FIRST, REST, KEEPING, LATER] = ['', 'rest-', 'keeping-', 'later-'].map((part) =>
   readdirSync(DIST).find((name) => new RegExp(`^till-morning-${part}[0-9a-f]{16}\\.wasm$`).test(name)));
+const [ENGLISH, GERMAN] = ['en', 'de'].map((tag) => readdirSync(DIST).find((name) => name.startsWith(`till-morning-words-${tag}-`)));
 const there = (page) => page.waitForSelector('html:not([data-later])', { state: 'attached' });
 const missing = (page) => page.waitForSelector('html[data-later="missing"]', { state: 'attached' });
 const folds = (page) => page.locator('details.later');
@@ -56,7 +57,66 @@ test('comes by itself, after the first part, and once', alone, async ({ page, op
   await openAll(page);
   await built(page);
   const asked = site.requests.map(({ path }) => path.slice(1));
-  assert.deepEqual(asked.filter((name) => [FIRST, KEEPING, LATER].includes(name)), [FIRST, KEEPING, LATER]);
+  assert.deepEqual(asked.filter((name) => [FIRST, REST, KEEPING, LATER].includes(name)), [FIRST, REST, KEEPING, LATER]);
+  // One language, and no other.
+  assert.deepEqual(asked.filter((name) => name.includes('-words-')), [ENGLISH]);
+});
+
+test('what stands below the first screen comes after the answer, and moves nothing', alone, async ({ page, open, shot }) => {
+  const site = await open();
+  const release = await holdBack(page, REST);
+  await page.goto(site.url);
+  await ready(page);
+  await expect(page.locator('#answer')).toHaveText(/\d/);
+  await expect(page.locator('.rest')).toHaveText(/Loading/);
+  await charge(page).fill('17');
+  await expect(page.locator('#banks-0--series-count')).toHaveCount(0);
+  await shot();
+  const top = () => page.evaluate(() => document.querySelector('#start').getBoundingClientRect().top);
+  const before = await top();
+  release();
+  await there(page);
+  await expect(page.locator('#banks-0--series-count')).toBeVisible();
+  await expect(charge(page)).toHaveValue('17');
+  assert.equal(await top(), before);
+});
+
+test('where that does not come the first screen works, and it is asked for again', { ...alone, expectErrors: true }, async ({ page, open }) => {
+  const site = await open();
+  await page.route(`**/${REST}`, (route) => route.abort());
+  await page.goto(site.url);
+  await ready(page);
+  await there(page);
+  const answer = await page.locator('#answer').textContent();
+  await charge(page).fill('17');
+  await expect(page.locator('#answer')).not.toHaveText(answer);
+  await page.unroute(`**/${REST}`);
+  await page.locator('.rest').getByRole('button', { name: 'Try again' }).click();
+  await expect(page.locator('#banks-0--series-count')).toBeVisible();
+});
+
+test('a language that does not arrive is said, and the one before stays', { ...alone, expectErrors: true }, async ({ page, open }) => {
+  const site = await open();
+  await page.route(`**/${GERMAN}`, (route) => route.abort());
+  await page.goto(site.url);
+  await ready(page);
+  await there(page);
+  await page.locator('.locale > summary').click();
+  await page.selectOption('#language', { label: 'Deutsch' });
+  await expect(page.getByText('The words of that language have not loaded')).toBeVisible();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+  await expect(page.locator('#language')).toHaveValue('0');
+  await page.unroute(`**/${GERMAN}`);
+  await page.selectOption('#language', { label: 'Deutsch' });
+  await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+  await expect(page.locator('#question-2')).toHaveText(/Batteriebank/);
+});
+
+test('without its words the page says that it did not start', { ...alone, expectErrors: true }, async ({ page, open }) => {
+  const site = await open();
+  await page.route(`**/${ENGLISH}`, (route) => route.abort());
+  await page.goto(site.url);
+  await expect(page.locator('#shell .failed')).toBeVisible();
 });
 
 test('a question opened before it is there waits for it', alone, async ({ page, open }) => {
